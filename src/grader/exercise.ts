@@ -1,0 +1,145 @@
+import type { ShapeKind } from '../drafting/shape.ts';
+import type { Expression, Name, Step } from '../drafting/step.ts';
+import type { ToleranceClass } from './tolerance.ts';
+
+/**
+ * Text of an exercise: an ICU message that may use, in braces, any measure of the order by name (`{stand}` reads
+ * "3.0 cm" or "1 1/4 in"); feedback texts may also use `{off}`, `{measured}` and `{expected}`.
+ */
+export type Text = string;
+
+/** A style measure as the exercise gives it, and the range in which other orders may have it. */
+export interface StyleGiven {
+  readonly value: Expression;
+  readonly from: Expression;
+  readonly to: Expression;
+}
+
+/** On whom the draft is made. */
+export type FigureChoice = { readonly named: string } | { readonly sampled: 'women' | 'men' | 'anyone' };
+
+/** Something the learner must make and point out. Order matters: a later target is judged from the earlier ones. */
+export interface Target {
+  readonly name: Name;
+  readonly makes: ShapeKind;
+  /** Three hints, each saying more than the last: where to look, which tool, the step itself. */
+  readonly hints: readonly [Text, Text, Text];
+}
+
+interface CheckCommon {
+  readonly target: Name;
+  readonly tolerance: ToleranceClass;
+  readonly marks: number;
+  /** Why it shows on the body. */
+  readonly why: Text;
+  /** What to do about it. */
+  readonly mend: Text;
+  /** Instead of what the reference gives: the least and the most the reading may be. Only for readings in mm with a sign or size of their own. */
+  readonly least?: Expression;
+  readonly most?: Expression;
+}
+
+/** A point: how far from where it should be, mm. */
+export interface PositionCheck extends CheckCommon {
+  readonly measure: 'position';
+}
+/** A point: its distance from a named point or line, mm. */
+export interface DistanceCheck extends CheckCommon {
+  readonly measure: 'distance';
+  readonly from: Name;
+}
+/** A line: the worst distance between it and the right one over the working span between two named points, mm. */
+export interface LineCheck extends CheckCommon {
+  readonly measure: 'line';
+  readonly between: readonly [Name, Name];
+}
+/** A line, or a curve at an end: its angle to a named line, degrees off what the reference has (square, unless it says otherwise). */
+export interface SquarenessCheck extends CheckCommon {
+  readonly measure: 'squareness';
+  readonly to: Name;
+  /** For a curve: which end is meant. */
+  readonly end?: 'start' | 'end';
+}
+/** A line: its distance from a named line, measured square to that line at a named point, mm, signed (positive to the right or up). */
+export interface ParallelCheck extends CheckCommon {
+  readonly measure: 'parallel';
+  readonly from: Name;
+  readonly at: Name;
+}
+/** A curve or a taped length: how long, mm. */
+export interface LengthCheck extends CheckCommon {
+  readonly measure: 'length';
+}
+/** A curve laid along another between match marks: what is left over, mm. */
+export interface WalkCheck extends CheckCommon {
+  readonly measure: 'walk';
+  /** The seam it is walked along: curves taken one after another. */
+  readonly against: readonly Name[];
+}
+/** A point or a level line: its height, mm above the waist. */
+export interface LevelCheck extends CheckCommon {
+  readonly measure: 'level';
+}
+/** A curve: greatest distance from its chord, mm. */
+export interface BowCheck extends CheckCommon {
+  readonly measure: 'bow';
+}
+/** A curve: greatest distance from the right one, both ways, mm. */
+export interface ShapeCheck extends CheckCommon {
+  readonly measure: 'shape';
+}
+/** A curve: the sharpest break of direction at a join, degrees. */
+export interface SmoothnessCheck extends CheckCommon {
+  readonly measure: 'smoothness';
+}
+/** A curve: whether it bends both ways, as the reference does; read as the depth in mm to which the reverse bend is kept. */
+export interface InflectionCheck extends CheckCommon {
+  readonly measure: 'inflection';
+}
+
+export type Check =
+  | PositionCheck
+  | DistanceCheck
+  | LineCheck
+  | SquarenessCheck
+  | ParallelCheck
+  | LengthCheck
+  | WalkCheck
+  | LevelCheck
+  | BowCheck
+  | ShapeCheck
+  | SmoothnessCheck
+  | InflectionCheck;
+
+export type MeasureName = Check['measure'];
+
+/** A classic wrong way: the reference with steps replaced by those of the same name, and the words for it. */
+export interface Misreading {
+  readonly id: string;
+  /** The target on which it shows. */
+  readonly target: Name;
+  /** Steps that take the place of the reference's steps of the same name. */
+  readonly instead: readonly Step[];
+  /** New steps put before the first replaced one, where the wrong way needs marks of its own. */
+  readonly first?: readonly Step[];
+  /** What was done, why it shows on the body, what to do. */
+  readonly says: Text;
+}
+
+export interface Exercise {
+  readonly id: string;
+  readonly title: string;
+  /** The lesson it belongs to. */
+  readonly lesson: string;
+  readonly brief: Text;
+  readonly figure: FigureChoice;
+  readonly style: Readonly<Record<Name, StyleGiven>>;
+  /** House rules in force, by rule, with the choice this exercise starts from. */
+  readonly house: Readonly<Record<string, string>>;
+  /** Block objects laid on the table; others stay in the drawer. */
+  readonly shows: readonly Name[];
+  readonly targets: readonly Target[];
+  readonly reference: readonly Step[];
+  readonly checks: readonly Check[];
+  readonly misreadings: readonly Misreading[];
+}

@@ -1,0 +1,3 @@
+import { entry, plain } from '../entry.ts';
+
+export const files = {};

@@ -1,0 +1,62 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import type { Entry } from './entry.ts';
+import { en } from './en/index.ts';
+import { angleText, lengthText } from './length.ts';
+import type { Key, Message, Value } from './message.ts';
+import type { Unit } from './unit.ts';
+
+/** Who is spoken to: the language and the unit of length. */
+export interface Reader {
+  readonly language: string;
+  readonly unit: Unit;
+}
+
+/** Every message of the catalogue in another language: a new file beside `en`, with the same keys. */
+export type Translation = Readonly<Record<Key, string>>;
+
+const translations = new Map<string, Translation>();
+
+/** Adds a language. Its messages must need the same values as the English ones. */
+export function addLanguage(language: string, translation: Translation): void {
+  translations.set(language, translation);
+}
+
+const formats = new Map<string, IntlMessageFormat>();
+
+/** The ICU message behind a key, parsed once. */
+export function formatOf(key: Key, language: string): IntlMessageFormat {
+  const translated = translations.get(language)?.[key];
+  return formatFor(translated ?? (en as Record<string, Entry>)[key]?.text ?? key, translated ? language : 'en');
+}
+
+function formatFor(text: string, language: string): IntlMessageFormat {
+  const id = `${language}/${text}`;
+  const known = formats.get(id);
+  if (known) return known;
+  const made = new IntlMessageFormat(text, language);
+  formats.set(id, made);
+  return made;
+}
+
+/** The message in words. */
+export function say(message: Message, reader: Reader): string {
+  const values = Object.fromEntries(Object.entries(message.values).map(([name, value]) => [name, valueText(value, reader)]));
+  const format = 'key' in message ? formatOf(message.key, reader.language) : formatFor(message.text, reader.language);
+  return format.format(values) as string;
+}
+
+/** How a value reads inside a sentence. Plain numbers stay numbers, so that messages can choose a plural by them. */
+export function valueText(value: Value, reader: Reader): string | number {
+  if (typeof value !== 'object') return value;
+  if ('mm' in value) return lengthText(value.mm, reader.unit);
+  if ('radians' in value) return angleText(value.radians);
+  if ('named' in value) return nameText(value.named, reader);
+  if ('namedAll' in value) return value.namedAll.map((name) => nameText(name, reader)).join(', ');
+  return say(value.said, reader);
+}
+
+/** The trade's words for a name: from the catalogue where it has them, otherwise the name with spaces for hyphens. */
+export function nameText(name: string, reader: Reader): string {
+  const key = `name.${name}`;
+  return key in en ? (formatOf(key as Key, reader.language).format() as string) : name.replaceAll('-', ' ');
+}

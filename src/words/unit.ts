@@ -1,0 +1,2 @@
+/** The reader's unit of length. */
+export type Unit = 'cm' | 'in';
