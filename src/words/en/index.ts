@@ -1,4 +1,5 @@
 import { course } from './course.ts';
+import { garment } from './garment.ts';
 import { grader } from './grader.ts';
 import { files } from './files.ts';
 import { names } from './names.ts';
@@ -7,4 +8,4 @@ import { steps } from './steps.ts';
 import { table } from './table.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
-export const en = { ...names, ...steps, ...problems, ...grader, ...files, ...table, ...course };
+export const en = { ...names, ...garment, ...steps, ...problems, ...grader, ...files, ...table, ...course };

@@ -1,0 +1,39 @@
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+
+/** A source of chance that gives the same numbers for the same seed in every engine. */
+export interface Chance {
+  /** A whole number from `least` to `most`, both included, each as likely. */
+  whole(least: number, most: number): number;
+  /** Normally distributed, mean 0 and deviation 1, as nearly as `normal` says. */
+  normal(): number;
+}
+
+const FINE = 2 ** 24;
+
+/**
+ * Chance from a seed: xoroshiro128+ (Blackman and Vigna 2018), started from the seed's 32-bit FNV-1a hash.
+ * Normal values are twelve uniform ones added up, less 6: only whole numbers, sums and a division by a power of two,
+ * so that no engine's own logarithm or cosine can change a figure. (Box and Muller's method would need both.)
+ */
+export function chanceOf(seed: string | number): Chance {
+  const generator = xoroshiro128plus(hashOf(String(seed)));
+  const whole = (least: number, most: number): number => uniformInt(generator, least, most);
+  const normal = (): number => {
+    let sum = 0;
+    for (let i = 0; i < 12; i += 1) sum += whole(0, FINE - 1) + 0.5;
+    return sum / FINE - 6;
+  };
+  return { whole, normal };
+}
+
+/** FNV-1a, 32 bits, over the UTF-16 units of the text in Unicode form NFC, low byte first: `é` hashes alike however it was typed. */
+export function hashOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (const unit of text.normalize('NFC').split('')) {
+    const code = unit.charCodeAt(0);
+    hash = Math.imul(hash ^ (code & 0xff), 0x01000193);
+    hash = Math.imul(hash ^ (code >> 8), 0x01000193);
+  }
+  return hash | 0;
+}

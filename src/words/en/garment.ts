@@ -1,0 +1,73 @@
+import { entry, plain } from '../entry.ts';
+
+/** Figures, blocks, style measures and house rules. Figure files are in mm and degrees, so their errors speak of those. */
+export const garment = {
+  'garment.figure-shape': entry(['known'], 'A figure is an object with one number a measure: {known}.'),
+  'garment.measure-missing': entry(
+    ['name', 'measure', 'unit', 'least', 'most'],
+    'The {measure} is missing. Give “{name}” in {unit}, between {least} and {most}.',
+  ),
+  'garment.measure-not-a-number': entry(
+    ['name', 'measure', 'unit', 'found'],
+    'The {measure}, “{name}”, has to be a number of {unit}, without a unit behind it; {found} was found.',
+  ),
+  'garment.measure-range': entry(
+    ['name', 'measure', 'unit', 'found', 'least', 'most'],
+    'The {measure}, “{name}”, is {found} {unit}. An adult’s lies between {least} and {most} {unit}: look at the tape again, and at the unit.',
+  ),
+  'garment.measure-unknown': entry(['name', 'known'], '“{name}” is not a measure of a figure. The measures are: {known}.'),
+  'garment.no-neck-width': entry(
+    ['half', 'slope'],
+    'No neck width gives half a neckline of {half} with a shoulder that slopes {slope}. Check the neck-base girth and the shoulder slope.',
+  ),
+  'garment.style-unknown': entry(['name', 'known'], '“{name}” is not a style measure. The style measures are: {known}.'),
+  'garment.style-not-text': entry(
+    ['name', 'measure', 'found'],
+    'The {measure}, “{name}”, has to be written with its unit, for example “1 1/4 in” or “32 mm”; {found} was found.',
+  ),
+  'garment.style-unreadable': entry(['name', 'measure', 'found', 'why'], 'The {measure}, “{name}”, is “{found}”. {why}'),
+  'garment.style-not-a-length': entry(
+    ['name', 'measure', 'found'],
+    'The {measure}, “{name}”, has to come to a length; “{found}” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.',
+  ),
+  'garment.style-range': entry(
+    ['name', 'measure', 'found', 'least', 'most'],
+    'The {measure}, “{name}”, comes to {found}. It should lie between {least} and {most}.',
+  ),
+  'garment.rule-unknown': entry(['rule', 'known'], '“{rule}” is not a house rule. The house rules are: {known}.'),
+  'garment.choice-unknown': entry(
+    ['rule', 'choice', 'known'],
+    '“{choice}” is not a choice of the house rule “{rule}”. The choices are: {known}.',
+  ),
+  'garment.rule-unreadable': entry(['rule', 'choice', 'why'], 'The house rule “{rule}: {choice}” cannot be worked out. {why}'),
+
+  'name.neck-base': plain('neck-base girth'),
+  'name.shoulder': plain('shoulder length'),
+  'name.shoulder-slope': plain('shoulder slope'),
+  'name.front-waist': plain('front waist length'),
+  'name.back-waist': plain('back waist length'),
+  'name.front-neck-point': plain('front neck point'),
+  'name.back-neck-point': plain('back neck point'),
+  'name.overlap-by-rule': plain('overlap by the house rule'),
+  'name.stand-by-rule': plain('stand by the house rule'),
+  'name.button': plain('button’s diameter'),
+
+  'about.overlap': plain('How far the front edge lies beyond the centre front, so that the two fronts lap and button.'),
+  'about.button': plain('The diameter of the button.'),
+  'about.break-rise': plain('How far above the waist the lapel begins to turn back.'),
+  'about.stand': plain('The height of the collar at the centre back from the neck seam up to where it turns over.'),
+  'about.fall': plain('The depth of the collar at the centre back from where it turns over down to its outer edge.'),
+  'about.gorge-depth': plain('How far the neck seam runs down from the neck point before it turns into the gorge.'),
+  'about.notch-width': plain('How far from the roll line the notch lies, measured square to it.'),
+  'about.notch-drop': plain('How far below the collarbone level the notch lies on the body.'),
+  'about.lapel-width': plain('How far from the roll line the lapel point lies, measured square to it.'),
+  'about.collar-end': plain('The length of the collar’s front edge, from the notch to the collar point.'),
+
+  'house.overlap-rule': plain('How the overlap follows from the button'),
+  'house.overlap-rule.button-half-plus-quarter-inch': plain('Half the button’s diameter and 1/4 in more: the least that holds.'),
+  'house.overlap-rule.twice-the-button': plain('Twice the button’s diameter.'),
+  'house.overlap-rule.given': plain('The overlap stated on the order.'),
+  'house.stand-rule': plain('How far past the neck point the roll line meets the shoulder line'),
+  'house.stand-rule.full': plain('The full stand.'),
+  'house.stand-rule.quarter-inch-less': plain('The stand less 1/4 in.'),
+};
