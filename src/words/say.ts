@@ -40,9 +40,22 @@ function formatFor(text: string, language: string): IntlMessageFormat {
 
 /** The message in words. */
 export function say(message: Message, reader: Reader): string {
-  const values = Object.fromEntries(Object.entries(message.values).map(([name, value]) => [name, valueText(value, reader)]));
-  const format = 'key' in message ? formatOf(message.key, reader.language) : formatFor(message.text, reader.language);
+  const values = Object.fromEntries(
+    Object.entries(message.values).map(([name, value]) => [argument(name), valueText(value, reader)]),
+  );
+  const format =
+    'key' in message ? formatOf(message.key, reader.language) : formatFor(withArguments(message.text), reader.language);
   return format.format(values) as string;
+}
+
+/** ICU argument names have no hyphens, the names of measures do: `{break-rise}` is spelt `{break_rise}` inside. */
+function argument(name: string): string {
+  return name.replaceAll('-', '_');
+}
+
+/** An author's text with the names in its braces spelt as ICU wants them. */
+export function withArguments(text: string): string {
+  return text.replace(/\{([a-z][a-z0-9-]*)([,}])/g, (_, name: string, after: string) => `{${argument(name)}${after}`);
 }
 
 /** How a value reads inside a sentence. Plain numbers stay numbers, so that messages can choose a plural by them. */

@@ -1,3 +1,103 @@
 import { entry, plain } from '../entry.ts';
 
-export const grader = {};
+/** What the marker writes. A target's name comes as `{target}`; what is off, and which way, as `{way}`. */
+export const grader = {
+  'grader.problem': entry(['step', 'problem'], 'Step {step}: {problem}'),
+  'grader.right': entry(['target'], 'Your {target} is right.'),
+  'grader.right-judged': entry(
+    ['target', 'judged'],
+    'Your {target} is right, as seen from your own {judged}: that slip was marked there and is not counted again.',
+  ),
+  'grader.missing': entry(['target'], 'Nothing on the sheet is pointed out as the {target} yet.'),
+  'grader.wrong-kind': entry(
+    ['target', 'found', 'wanted'],
+    'What you point out as the {target} is a {found}; a {wanted} is wanted.',
+  ),
+  'grader.unreadable': entry(
+    ['target'],
+    'Your {target} runs so far off that it cannot be measured against the right one.',
+  ),
+  'grader.near': plain('That is close, and earns half the marks.'),
+
+  'grader.both-ways': entry(['one', 'other'], '{one} and {other}'),
+  'grader.no-way': plain('a hair off'),
+  'grader.too-high': entry(['off'], '{off} too high'),
+  'grader.too-low': entry(['off'], '{off} too low'),
+  'grader.too-near-side': entry(['off'], '{off} too far toward the side'),
+  'grader.too-near-edge': entry(['off'], '{off} too far toward the front edge'),
+
+  'grader.position': entry(['target', 'way'], 'Your {target} lies {way}.'),
+  'grader.distance-on': entry(['target', 'from', 'way'], 'Your {target} should lie on the {from}; it is {way}.'),
+  'grader.distance': entry(
+    ['target', 'from', 'measured', 'expected', 'way'],
+    'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
+  ),
+  'grader.line': entry(['target', 'spot', 'way'], 'Your {target} strays most at the {spot}: there it runs {way}.'),
+  'grader.parallel': entry(
+    ['target', 'from', 'measured', 'expected', 'way'],
+    'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
+  ),
+  'grader.square': entry(['target', 'to', 'off'], 'Your {target} is {off} out of square with the {to}.'),
+  'grader.along': entry(['target', 'to', 'off'], 'Your {target} should run as the {to} does; it leans {off} away from it.'),
+  'grader.angle': entry(
+    ['target', 'to', 'measured', 'expected'],
+    'Your {target} makes {measured} with the {to}, where {expected} is wanted.',
+  ),
+  'grader.level': entry(['target', 'way'], 'Your {target} is {way}.'),
+  'grader.too-long': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Your {target} measures {measured}, where {expected} is wanted: {off} too long.',
+  ),
+  'grader.too-short': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Your {target} measures {measured}, where {expected} is wanted: {off} too short.',
+  ),
+  'grader.walk-over': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Walked along its seam, your {target} has {off} left over: it measures {measured} and the seam {expected}.',
+  ),
+  'grader.walk-short': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Walked along its seam, your {target} comes {off} short: it measures {measured} and the seam {expected}.',
+  ),
+  'grader.bow': entry(
+    ['target', 'measured', 'expected'],
+    'Your {target} bows {measured} from the straight, where {expected} is wanted.',
+  ),
+  'grader.shape': entry(['target', 'off'], 'Your {target} strays up to {off} from the right curve.'),
+  'grader.smoothness': entry(['target', 'off'], 'Your {target} has a corner of {off} in it, where it should run smooth.'),
+  'grader.inflection': entry(
+    ['target', 'measured', 'expected'],
+    'The slight reverse bend of your {target} is {measured} deep, where {expected} is wanted.',
+  ),
+  'grader.least': entry(['target', 'measured', 'least'], 'Your {target} comes to {measured}; at least {least} is wanted.'),
+  'grader.most': entry(['target', 'measured', 'most'], 'Your {target} comes to {measured}; at most {most} is wanted.'),
+
+  'grader.judged-from-right': entry(['judged'], '(Your {judged} is right, and this was judged from it.)'),
+  'grader.judged-from-slip': entry(
+    ['judged'],
+    '(This was judged from your own {judged}, so that slip is not counted twice.)',
+  ),
+
+  'grader.lets-go-by-eye': entry(
+    ['step', 'name', 'target'],
+    'On other figures the {target} lets go at step {step}: {name} is a mark made by eye, and stays where it is when the figure changes. Lay it off from the block with a distance and a direction instead.',
+  ),
+  'grader.lets-go-number': entry(
+    ['step', 'name', 'target', 'typed'],
+    'On other figures the {target} lets go at step {step}: {typed} is a typed number, and stays the same on every figure. Use the measure it stands for.',
+  ),
+  'grader.lets-go-number-named': entry(
+    ['step', 'name', 'target', 'typed', 'instead'],
+    'On other figures the {target} lets go at step {step}: {typed} is a typed number, and stays the same on every figure. Here it happens to equal {instead}: use that name, and the draft follows the figure.',
+  ),
+  'grader.lets-go': entry(
+    ['step', 'name', 'target'],
+    'On other figures the {target} lets go at step {step}: {name} fits this figure, but is not made from what changes with it.',
+  ),
+
+  'kind.point': plain('point'),
+  'kind.line': plain('line'),
+  'kind.curve': plain('curve'),
+  'kind.length': plain('length'),
+};

@@ -1,0 +1,31 @@
+import type { Shape, ShapeKind } from '../drafting/shape.ts';
+import type { Sheet } from '../drafting/sheet.ts';
+import type { Name } from '../drafting/step.ts';
+import { bowOf } from '../geometry/compare.ts';
+import { COINCIDENT } from '../geometry/epsilon.ts';
+import { lineThrough } from '../geometry/line.ts';
+import { endOf, startOf } from '../geometry/path.ts';
+import type { Target } from './exercise.ts';
+
+/** What a learner pointed out for a target, as the kind of thing that is wanted; `wrong` is the kind found where it is not. */
+export type Answer =
+  | { readonly found: 'right-kind'; readonly shape: Shape; readonly object: Name }
+  | { readonly found: 'wrong-kind'; readonly kind: ShapeKind; readonly object: Name }
+  | { readonly found: 'nothing' };
+
+/** Looks up the answer to a target on a sheet. A straight seam serves as a line, so that the tool chosen does not matter. */
+export function answerTo(target: Target, sheet: Sheet): Answer {
+  const object = sheet.answers.get(target.name);
+  const shape = object === undefined ? undefined : sheet.shapes.get(object);
+  if (object === undefined || shape === undefined) return { found: 'nothing' };
+  if (shape.kind === target.makes) return { found: 'right-kind', shape, object };
+  const straight = target.makes === 'line' ? straightened(shape) : null;
+  if (straight !== null) return { found: 'right-kind', shape: straight, object };
+  return { found: 'wrong-kind', kind: shape.kind, object };
+}
+
+function straightened(shape: Shape): Shape | null {
+  if (shape.kind !== 'curve' || Math.abs(bowOf(shape.path)) > COINCIDENT) return null;
+  const line = lineThrough(startOf(shape.path), endOf(shape.path));
+  return line === null ? null : { kind: 'line', line };
+}

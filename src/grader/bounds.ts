@@ -1,0 +1,45 @@
+import type { Expression } from '../drafting/step.ts';
+import type { Check } from './exercise.ts';
+import type { Reading } from './measures/reading.ts';
+import type { Status } from './result.ts';
+
+/** The stated range of a check, mm; null on a side that is open. Without either side the reference's own value is wanted. */
+export interface Bounds {
+  readonly least: number | null;
+  readonly most: number | null;
+}
+
+export function boundsOf(check: Check, valueOf: (text: Expression) => number | null): Bounds {
+  return {
+    least: check.least === undefined ? null : valueOf(check.least),
+    most: check.most === undefined ? null : valueOf(check.most),
+  };
+}
+
+export function isRange(bounds: Bounds): boolean {
+  return bounds.least !== null || bounds.most !== null;
+}
+
+/** What was wanted of a reading: inside a stated range the reading itself, outside it the nearer side. */
+export function expectedOf(reading: Reading, bounds: Bounds): number {
+  if (!isRange(bounds)) return reading.expected;
+  if (bounds.least !== null && reading.measured < bounds.least) return bounds.least;
+  if (bounds.most !== null && reading.measured > bounds.most) return bounds.most;
+  return reading.measured;
+}
+
+/** How far off a reading is, in its unit, never negative. */
+export function offOf(reading: Reading, bounds: Bounds): number {
+  return Math.abs(reading.measured - expectedOf(reading, bounds));
+}
+
+/** All marks within the tolerance, half within twice, none beyond. */
+export function statusOf(off: number, tolerance: number): Status {
+  if (off <= tolerance) return 'within';
+  return off <= 2 * tolerance ? 'near' : 'beyond';
+}
+
+/** The share of a check's marks that a status earns. */
+export function shareOf(status: Status): number {
+  return status === 'within' ? 1 : status === 'near' ? 0.5 : 0;
+}

@@ -1,0 +1,25 @@
+import type { Shape } from '../drafting/shape.ts';
+import { greatestDistance } from '../geometry/compare.ts';
+import { COINCIDENT } from '../geometry/epsilon.ts';
+import { signedDistance } from '../geometry/line.ts';
+import { distance, norm, subtract } from '../geometry/point.ts';
+import type { JudgedTarget } from './judge.ts';
+
+/** Earlier targets that were answered but are off: the slips that later targets must not be punished for. */
+export function slipsBefore(judged: readonly JudgedTarget[], index: number): readonly JudgedTarget[] {
+  return judged
+    .slice(0, index)
+    .filter(({ answer, checks }) => answer.found === 'right-kind' && checks.some((check) => check.status !== 'within'));
+}
+
+/** Whether two shapes differ by more than the geometry's accuracy. */
+export function differ(a: Shape, b: Shape): boolean {
+  if (a.kind === 'point' && b.kind === 'point') return distance(a.point, b.point) > COINCIDENT;
+  if (a.kind === 'length' && b.kind === 'length') return Math.abs(a.length - b.length) > COINCIDENT;
+  if (a.kind === 'line' && b.kind === 'line') {
+    const turned = norm(subtract(a.line.direction, b.line.direction));
+    return Math.abs(signedDistance(a.line, b.line.through)) > COINCIDENT || turned > COINCIDENT;
+  }
+  if (a.kind === 'curve' && b.kind === 'curve') return greatestDistance(a.path, b.path).distance > COINCIDENT;
+  return true;
+}

@@ -1,0 +1,97 @@
+import { ancestorsOf } from '../drafting/dependencies.ts';
+import { replay } from '../drafting/replay.ts';
+import type { Givens, Sheet } from '../drafting/sheet.ts';
+import type { Step } from '../drafting/step.ts';
+import { message } from '../words/message.ts';
+import { expectedOf, shareOf } from './bounds.ts';
+import { differ, slipsBefore } from './carried.ts';
+import { dealOrder } from './deal.ts';
+import type { Exercise } from './exercise.ts';
+import { type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
+import { shapeNamed } from './measures/lookup.ts';
+import { misreadingOf } from './misreading.ts';
+import type { Order } from './order.ts';
+import { tryOthers } from './others.ts';
+import { redMarkFor } from './red.ts';
+import { type Finding, reportOn } from './report.ts';
+import type { CheckResult, Grade } from './result.ts';
+import type { Strictness } from './tolerance.ts';
+
+/** Marks a draft: replays it on its own order, judges every target from where the learner stood, and tries it on other figures. Never throws on what a learner did. */
+export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Step[], strictness: Strictness): Grade {
+  const dealt = dealOrder(order);
+  const of = exercise.checks.reduce((sum, check) => sum + check.marks, 0);
+  if (!dealt.ok) {
+    const otherFigures = { tried: 0, held: 0, letGo: [] };
+    return { exercise: exercise.id, strictness, marks: 0, of, problems: [dealt.message], checks: [], reports: [], otherFigures };
+  }
+  const { givens } = dealt;
+  const sheet = replay(givens, steps);
+  const judged = judge(exercise, givens, sheet, strictness);
+  const findings = judged.map((_, index) => findingAt(exercise, givens, judged, index));
+  const checks = findings.flatMap((finding) => finding.judged.checks.map((check) => resultOf(finding, check)));
+  return {
+    exercise: exercise.id,
+    strictness,
+    marks: checks.reduce((sum, check) => sum + check.marks, 0),
+    of,
+    problems: problemsOf(sheet),
+    checks,
+    reports: findings.map((finding) => reportOn(finding, givens)),
+    otherFigures: tryOthers({ exercise, order, givens, steps, strictness, judged }),
+  };
+}
+
+function problemsOf(sheet: Sheet): Grade['problems'] {
+  return sheet.problems.map(({ step, message: said }) => message('grader.problem', { step: step + 1, problem: { said } }));
+}
+
+function findingAt(exercise: Exercise, givens: Givens, judged: readonly JudgedTarget[], index: number): Finding {
+  const one = judged[index] as JudgedTarget;
+  const used = usedTargets(exercise, one);
+  const slips = slipsBefore(judged, index).filter(({ target }) => used.has(target.name));
+  const carried = slips.length > 0 && movedByPins(exercise, givens, one);
+  return {
+    judged: one,
+    misreading: misreadingOf(exercise, givens, one),
+    slips: carried ? slips : [],
+    sound: carried ? [] : judged.slice(0, index).filter((earlier) => used.has(earlier.target.name) && isRight(earlier)),
+  };
+}
+
+function isRight({ checks }: JudgedTarget): boolean {
+  return checks.every(({ status }) => status === 'within');
+}
+
+/** The targets on which the reference builds this one. */
+function usedTargets(exercise: Exercise, { target }: JudgedTarget): ReadonlySet<string> {
+  const answering = exercise.reference.find((step) => step.answers === target.name);
+  if (answering === undefined) return new Set();
+  const used = ancestorsOf(exercise.reference, answering.name).map((index) => exercise.reference[index]?.answers);
+  return new Set(used.filter((name) => name !== undefined && name !== target.name) as string[]);
+}
+
+/** Whether the learner's earlier answers moved what is expected here. */
+function movedByPins(exercise: Exercise, givens: Givens, { target, right }: JudgedTarget): boolean {
+  const own = shapeNamed(replay(givens, exercise.reference), target.name);
+  return own !== null && right !== null && differ(own, right);
+}
+
+function resultOf({ judged, misreading, slips }: Finding, one: JudgedCheck): CheckResult {
+  const { check, reading, status, off, tolerance } = one;
+  return {
+    target: judged.target.name,
+    check: check.measure,
+    status,
+    measured: reading?.measured ?? null,
+    expected: reading === null ? null : expectedOf(reading, one.bounds),
+    off,
+    tolerance,
+    unit: reading?.unit ?? (check.measure === 'squareness' || check.measure === 'smoothness' ? 'deg' : 'mm'),
+    marks: check.marks * shareOf(status),
+    of: check.marks,
+    carried: slips.length > 0,
+    misreading: status === 'within' ? null : (misreading?.id ?? null),
+    red: redMarkFor(judged, one),
+  };
+}

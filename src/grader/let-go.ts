@@ -1,0 +1,100 @@
+import { ancestorsOf } from '../drafting/dependencies.ts';
+import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
+import type { Givens } from '../drafting/sheet.ts';
+import type { Name, Step } from '../drafting/step.ts';
+import { type Message, message } from '../words/message.ts';
+import { lostOn, type Trial } from './others.ts';
+import type { LetGo } from './result.ts';
+import { stepFields } from './step-fields.ts';
+
+/** How near a name's value must come to a typed number to be what it may have stood for, mm. */
+const ALIKE = 0.6;
+
+/**
+ * The step at which a target lets go: among the steps it is made from, the first mark made by eye or number typed that
+ * the reference does not also have. A typed number is tried out as each measure it equals on this figure, and the one
+ * that makes the target hold on the other figures is named.
+ */
+export function letGoAt(target: Name, trial: Trial, tables: readonly Givens[]): readonly LetGo[] {
+  const answering = trial.steps.findLast((step) => step.answers === target);
+  if (answering === undefined) return [];
+  const makers = [...ancestorsOf(trial.steps, answering.name), trial.steps.indexOf(answering)];
+  const order = [...new Set(makers)].sort((a, b) => a - b);
+  const suspects = order.flatMap((index) => suspectAt(index, trial));
+  const cured = suspects.flatMap((suspect) => cureFor(suspect, target, trial, tables)).at(0);
+  const found = cured ?? suspects.at(0);
+  const step = found?.step ?? trial.steps.indexOf(answering);
+  const name = trial.steps[step]?.name ?? answering.name;
+  return [{ target, step, name, message: reason(found ?? null, { step: step + 1, name, target }) }];
+}
+
+/** A step that may be what lets go: a mark made by eye, or a field with a typed number. */
+interface Suspect {
+  readonly step: number;
+  readonly field: string | null;
+  readonly typed: string;
+  readonly instead: string | null;
+}
+
+function suspectAt(index: number, trial: Trial): readonly Suspect[] {
+  const step = trial.steps[index];
+  if (step === undefined) return [];
+  if (step.verb === 'pencil') return [{ step: index, field: null, typed: '', instead: null }];
+  return stepFields(step)
+    .filter(({ text }) => hasNumberOnly(text) && !alsoInReference(text, trial))
+    .map(({ field, text }) => ({ step: index, field, typed: text, instead: null }));
+}
+
+/** A number that the reference itself lays off is no slip. */
+function alsoInReference(text: string, trial: Trial): boolean {
+  const value = evaluate(text, trial.givens.measures);
+  return trial.exercise.reference.some((step) =>
+    stepFields(step).some((field) => {
+      if (!hasNumberOnly(field.text)) return false;
+      const theirs = evaluate(field.text, trial.givens.measures);
+      return value.ok && theirs.ok && Math.abs(value.quantity.value - theirs.quantity.value) < 1e-9;
+    }),
+  );
+}
+
+/** The suspect with the measure that cures it, where there is one. */
+function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly Givens[]): readonly Suspect[] {
+  if (suspect.field === null) return [];
+  for (const instead of measuresLike(suspect.typed, trial.givens)) {
+    const steps = trial.steps.map((step, index) =>
+      index === suspect.step ? ({ ...step, [suspect.field as string]: instead } as Step) : step,
+    );
+    const only = new Set([target]);
+    if (tables.every((givens) => lostOn(givens, trial, steps, only).length === 0)) return [{ ...suspect, instead }];
+  }
+  return [];
+}
+
+/** Measures, and simple sums of them, that equal a typed number on this figure: the nearest first, single names before sums. */
+function measuresLike(typed: string, givens: Givens): readonly string[] {
+  const value = evaluate(typed, givens.measures);
+  if (!value.ok) return [];
+  const wanted = value.quantity;
+  const names = [...givens.measures].filter(([, { dimension }]) => dimension === wanted.dimension).map(([name]) => name);
+  const tries = [
+    ...names,
+    ...names.flatMap((name) => [`${name} / 2`, `${name} * 2`, `${name} - 1/4 in`, `${name} / 2 + 1/4 in`]),
+    ...names.flatMap((one) => names.filter((other) => other !== one).flatMap((other) => [`${one} + ${other}`, `${one} - ${other}`])),
+  ];
+  return tries.filter((text) => {
+    const theirs = evaluate(text, givens.measures);
+    return theirs.ok && theirs.quantity.dimension === wanted.dimension && Math.abs(theirs.quantity.value - wanted.value) <= ALIKE;
+  });
+}
+
+function reason(suspect: Suspect | null, where: { step: number; name: Name; target: Name }): Message {
+  const { step } = where;
+  const name = { named: where.name };
+  const target = { named: where.target };
+  if (suspect === null) return message('grader.lets-go', { step, name, target });
+  if (suspect.field === null) return message('grader.lets-go-by-eye', { step, name, target });
+  const { typed, instead } = suspect;
+  return instead === null
+    ? message('grader.lets-go-number', { step, name, target, typed })
+    : message('grader.lets-go-number-named', { step, name, target, typed, instead });
+}

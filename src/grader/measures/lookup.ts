@@ -1,0 +1,34 @@
+import type { Shape } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Path } from '../../geometry/cubic.ts';
+import type { Line } from '../../geometry/line.ts';
+import { type Point, quarterTurn, scale } from '../../geometry/point.ts';
+
+/** The shape a check's name stands for: an object of the reference's sheet, or what answers a target of that name. */
+export function shapeNamed(sheet: Sheet, name: Name): Shape | null {
+  const answered = sheet.answers.get(name);
+  return sheet.shapes.get(name) ?? (answered === undefined ? null : (sheet.shapes.get(answered) ?? null));
+}
+
+export function pointNamed(sheet: Sheet, name: Name): Point | null {
+  const shape = shapeNamed(sheet, name);
+  return shape?.kind === 'point' ? shape.point : null;
+}
+
+export function lineNamed(sheet: Sheet, name: Name): Line | null {
+  const shape = shapeNamed(sheet, name);
+  return shape?.kind === 'line' ? shape.line : null;
+}
+
+export function pathNamed(sheet: Sheet, name: Name): Path | null {
+  const shape = shapeNamed(sheet, name);
+  return shape?.kind === 'curve' ? shape.path : null;
+}
+
+/** The line's normal that looks right across the sheet, or up for a level line, so that signs do not hang on how a line was drawn. */
+export function outwardNormal(line: Line): Point {
+  const normal = quarterTurn(line.direction);
+  const looksRight = Math.abs(normal.x) > 1e-9 ? normal.x > 0 : normal.y > 0;
+  return looksRight ? normal : scale(normal, -1);
+}

@@ -1,0 +1,28 @@
+import type { Shape } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { RedMark } from '../result.ts';
+import type { MeasureUnit } from '../tolerance.ts';
+
+/** What a check looks at: the learner's answer, the right one, and the reference's sheet on which names are looked up. */
+export interface Subject {
+  readonly answer: Shape;
+  readonly right: Shape;
+  readonly reference: Sheet;
+}
+
+/** One reading of a check. */
+export interface Reading {
+  readonly measured: number;
+  readonly expected: number;
+  readonly unit: MeasureUnit;
+  /** From where the answer should be to where it is, mm; null where the reading has no direction on the sheet. */
+  readonly displacement: Point | null;
+  /** The named place where the reading was worst, for lines. */
+  readonly spot: Name | null;
+  readonly arrow: RedMark['arrow'];
+}
+
+/** Takes a reading; null when the answer or the sheet does not allow it. */
+export type Take<C> = (check: C, subject: Subject) => Reading | null;

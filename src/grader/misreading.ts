@@ -1,0 +1,56 @@
+import { replay } from '../drafting/replay.ts';
+import type { Givens } from '../drafting/sheet.ts';
+import type { Step } from '../drafting/step.ts';
+import type { Exercise, Misreading } from './exercise.ts';
+import type { JudgedTarget } from './judge.ts';
+import { shapeNamed } from './measures/lookup.ts';
+import { takeReading } from './measures/take.ts';
+
+/** The reference with a misreading's steps in place of its own. */
+export function misread(reference: readonly Step[], misreading: Misreading): readonly Step[] {
+  const instead = new Map(misreading.instead.map((step) => [step.name, step]));
+  let first = misreading.first ?? [];
+  return reference.flatMap((step) => {
+    const swapped = instead.get(step.name);
+    if (swapped === undefined) return [step];
+    const before = first;
+    first = [];
+    return [...before, swapped];
+  });
+}
+
+/**
+ * The misreading a wrong answer lands on: the reference replayed with the classic wrong step, from where the learner
+ * stood. Where the answer lies within tolerance of several, the nearest one (in tolerances) is named.
+ */
+export function misreadingOf(exercise: Exercise, givens: Givens, judged: JudgedTarget): Misreading | null {
+  if (judged.checks.every((check) => check.status === 'within')) return null;
+  let nearest: Misreading | null = null;
+  let least = 1;
+  for (const misreading of exercise.misreadings) {
+    if (misreading.target !== judged.target.name) continue;
+    const away = distanceTo(misreading, exercise, givens, judged);
+    if (away !== null && away <= least) {
+      nearest = misreading;
+      least = away;
+    }
+  }
+  return nearest;
+}
+
+/** How far an answer lies from a misreading: the worst of its target's checks, in tolerances; null when it cannot be told. */
+function distanceTo(misreading: Misreading, exercise: Exercise, givens: Givens, judged: JudgedTarget): number | null {
+  if (judged.answer.found !== 'right-kind') return null;
+  const sheet = replay(givens, misread(exercise.reference, misreading), judged.pins);
+  const wrong = shapeNamed(sheet, judged.target.name);
+  if (wrong === null) return null;
+  const answer = judged.answer.shape;
+  let worst = 0;
+  for (const { check, tolerance } of judged.checks) {
+    // Both readings are taken against the wrong shape, so that ranges, which have no right shape, work alike.
+    const reading = takeReading(check, { answer, right: wrong, reference: judged.reference });
+    if (reading === null) return null;
+    worst = Math.max(worst, Math.abs(reading.measured - reading.expected) / tolerance);
+  }
+  return worst;
+}

@@ -1,0 +1,35 @@
+import { evaluate } from '../drafting/expression.ts';
+import { sampleFigure } from '../garment/sample.ts';
+import { variedStyle } from '../garment/style-varied.ts';
+import { readStyle } from '../garment/style.ts';
+import type { Exercise } from './exercise.ts';
+import type { Order } from './order.ts';
+
+/** How many other people's jackets a draft is tried on. */
+export const OTHERS = 6;
+
+/**
+ * Other orders for an exercise: other figures, and the style varied within the exercise's ranges, since a typed number
+ * would pass for a name as long as the style stood still. Always the same ones, so that a mark can be checked again.
+ */
+export function otherOrders(exercise: Exercise, order: Order, count = OTHERS): readonly Order[] {
+  const group = 'sampled' in exercise.figure ? exercise.figure.sampled : 'anyone';
+  const base = readStyle(order.style);
+  if (!base.ok) return [];
+  const ranges = Object.fromEntries(
+    Object.entries(exercise.style).flatMap(([name, { from, to }]) => {
+      const least = evaluate(from, new Map());
+      const most = evaluate(to, new Map());
+      return least.ok && most.ok ? [[name, { least: least.quantity.value, most: most.quantity.value }]] : [];
+    }),
+  );
+  return Array.from({ length: count }, (_, index) => {
+    const seed = `${exercise.id}/other/${index}`;
+    const style = variedStyle(seed, base.style, ranges);
+    return {
+      figure: sampleFigure(seed, group),
+      style: Object.fromEntries([...style].map(([name, { value }]) => [name, `${value} mm`])),
+      house: order.house,
+    };
+  });
+}

@@ -1,0 +1,107 @@
+import { type Message, message, type Value, written } from '../words/message.ts';
+import type { Givens } from '../drafting/sheet.ts';
+import type { ShapeKind } from '../drafting/shape.ts';
+import { expectedOf } from './bounds.ts';
+import type { Misreading } from './exercise.ts';
+import type { JudgedCheck, JudgedTarget } from './judge.ts';
+import type { Status, TargetReport } from './result.ts';
+import { whatIsOff } from './what.ts';
+
+/** What a report is written from. */
+export interface Finding {
+  readonly judged: JudgedTarget;
+  readonly misreading: Misreading | null;
+  /** Earlier targets that are off and moved what was expected here. */
+  readonly slips: readonly JudgedTarget[];
+  /** Earlier targets that are right and that this one was judged from. */
+  readonly sound: readonly JudgedTarget[];
+}
+
+const worse: Readonly<Record<Status, number>> = { within: 0, near: 1, beyond: 2, missing: 3 };
+
+/** One paragraph about a target: what, by how much and which way; why it shows on the body; what to do; what it was judged from. */
+export function reportOn(finding: Finding, givens: Givens): TargetReport {
+  const { judged } = finding;
+  const status = judged.checks.reduce<Status>((sum, { status: one }) => (worse[one] > worse[sum] ? one : sum), 'within');
+  return { target: judged.target.name, status, sentences: sentencesFor(finding, status, givens) };
+}
+
+function sentencesFor(finding: Finding, status: Status, givens: Givens): readonly Message[] {
+  const { judged, slips } = finding;
+  const target = { named: judged.target.name };
+  if (status === 'within') return [rightSentence(finding)];
+  if (judged.answer.found === 'nothing') return [message('grader.missing', { target }), ...mends(judged.checks, givens)];
+  if (judged.answer.found === 'wrong-kind') {
+    const found = { said: kindWord(judged.answer.kind) };
+    const wanted = { said: kindWord(judged.target.makes) };
+    return [message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)];
+  }
+  const about = finding.misreading === null ? faults(judged, givens) : [misreadingSentence(finding.misreading, judged, givens)];
+  const close = status === 'near' ? [message('grader.near')] : [];
+  const from = slips.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
+  const origin = slips.length > 0 ? slips : finding.sound;
+  return [...about, ...close, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin) })])];
+}
+
+function rightSentence({ judged, slips }: Finding): Message {
+  const target = { named: judged.target.name };
+  return slips.length === 0
+    ? message('grader.right', { target })
+    : message('grader.right-judged', { target, judged: namesOf(slips) });
+}
+
+function namesOf(targets: readonly JudgedTarget[]): Value {
+  return { namedAll: targets.map(({ target }) => target.name) };
+}
+
+function kindWord(kind: ShapeKind): Message {
+  return message(`kind.${kind}`);
+}
+
+/** For every check that is off: what is off, why it shows on the body, what to do. */
+function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
+  const off = judged.checks.filter(({ status }) => status !== 'within');
+  const said = off.flatMap((check) => [
+    whatIsOff(judged.target.name, check),
+    written(check.check.why, fillers(check, givens)),
+    written(check.check.mend, fillers(check, givens)),
+  ]);
+  return once(said);
+}
+
+function misreadingSentence(misreading: Misreading, judged: JudgedTarget, givens: Givens): Message {
+  const read = judged.checks.find(({ status }) => status !== 'within');
+  return written(misreading.says, fillers(read ?? null, givens));
+}
+
+function mends(checks: readonly JudgedCheck[], givens: Givens): readonly Message[] {
+  return once(checks.slice(0, 1).map(({ check }) => written(check.mend, fillers(null, givens))));
+}
+
+/** Two checks of one target often end in the same advice; it is given once. */
+function once(messages: readonly Message[]): readonly Message[] {
+  const seen = new Set<string>();
+  return messages.filter((one) => {
+    const id = 'text' in one ? one.text : `${one.key} ${JSON.stringify(one.values)}`;
+    if (seen.has(id)) return false;
+    seen.add(id);
+    return true;
+  });
+}
+
+/** What an author's text may use: every measure of the order, and what the check read. */
+function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Record<string, Value>> {
+  const measures = [...givens.measures].map(([name, { dimension, value }]): [string, Value] => [
+    name,
+    dimension === 'length' ? { mm: value } : dimension === 'angle' ? { radians: value } : value,
+  ]);
+  const reading = judged?.reading ?? null;
+  if (judged === null || reading === null) return Object.fromEntries(measures);
+  const shown = (value: number): Value => (reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 });
+  return Object.fromEntries([
+    ...measures,
+    ['off', shown(judged.off ?? 0)],
+    ['measured', shown(Math.abs(reading.measured))],
+    ['expected', shown(Math.abs(expectedOf(reading, judged.bounds)))],
+  ]);
+}
