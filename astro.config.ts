@@ -1,0 +1,37 @@
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import { relativeLinks } from './src/cli/relative-links.ts';
+
+export default defineConfig({
+  output: 'static',
+  outDir: process.env.SITE_OUT ?? './dist',
+  trailingSlash: 'always',
+  devToolbar: { enabled: false },
+  integrations: [mdx(), preact(), relativeLinks()],
+  // Highlighting writes style attributes, which the policy below forbids.
+  markdown: { syntaxHighlight: false },
+  build: {
+    // A style sheet put into the page would lose its way to the fonts.
+    inlineStylesheets: 'never',
+  },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self'",
+        "connect-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
+    },
+  },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    experimental: {
+      // Scripts and style sheets find each other wherever the site lies; pages are seen to by relativeLinks.
+      renderBuiltUrl: (_file, { hostType, ssr }) => (hostType === 'css' || !ssr ? { relative: true } : undefined),
+    },
+  },
+});

@@ -1,0 +1,42 @@
+import { rmSync } from 'node:fs';
+import path from 'node:path';
+import { ROOT } from '../src/cli/site.ts';
+import { type Count, noCount, plus } from './run/count.ts';
+import { isStage, runStage, STAGES, type Stage } from './run/stages.ts';
+
+/**
+ * The one test command. `node tests/run.ts` runs every stage in order; stage names run only those, and whatever follows
+ * them is passed on to the last: `node tests/run.ts unit tests/geometry`.
+ */
+async function run(words: readonly string[]): Promise<number> {
+  const firstOther = words.findIndex((word) => !isStage(word));
+  const asked = (firstOther < 0 ? words : words.slice(0, firstOther)).filter(isStage);
+  const rest = firstOther < 0 ? [] : words.slice(firstOther);
+  const stages: readonly Stage[] = asked.length > 0 ? asked : STAGES;
+
+  rmSync(path.join(ROOT, 'test-results'), { recursive: true, force: true });
+  let total = noCount;
+  const lines: string[] = [];
+  for (const [index, stage] of stages.entries()) {
+    console.log(`\n━━ ${stage} ${'━'.repeat(Math.max(0, 70 - stage.length))}\n`);
+    const started = performance.now();
+    const count = await runStage(stage, index === stages.length - 1 ? rest : []);
+    total = plus(total, count);
+    lines.push(summaryLine(stage, count, (performance.now() - started) / 1000));
+  }
+
+  console.log(`\n━━ summary ${'━'.repeat(63)}\n\n${lines.join('\n')}\n`);
+  console.log(closingLine(total));
+  return total.failed === 0 && total.passed > 0 ? 0 : 1;
+}
+
+function summaryLine(stage: Stage, count: Count, seconds: number): string {
+  const skipped = count.skipped > 0 ? `, ${count.skipped} skipped` : '';
+  return `${count.failed === 0 ? '✓' : '✗'} ${stage.padEnd(9)} ${count.passed} passed, ${count.failed} failed${skipped}  (${seconds.toFixed(1)} s)`;
+}
+
+function closingLine({ passed, failed, skipped }: Count): string {
+  return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
+}
+
+process.exitCode = await run(process.argv.slice(2));

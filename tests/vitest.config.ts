@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+
+const common = { environment: 'node', testTimeout: 120_000, hookTimeout: 60_000 } as const;
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    maxWorkers: 2,
+    projects: [
+      { test: { ...common, name: 'unit', include: ['tests/**/*.test.ts'], exclude: ['tests/site/**'] } },
+      { test: { ...common, name: 'site', include: ['tests/site/**/*.test.ts'] } },
+    ],
+  },
+});
