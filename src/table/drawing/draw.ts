@@ -1,0 +1,182 @@
+import type { Shape } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Path } from '../../geometry/cubic.ts';
+import type { Line } from '../../geometry/line.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { RedMark } from '../../grader/result.ts';
+import { message } from '../../words/message.ts';
+import type { Unit } from '../../words/unit.ts';
+import { type Box, boxAbout, clip, padded } from './box.ts';
+import { sayDrawing } from './describe.ts';
+import type { ClothPart, Drawing, Label, Part, Tone } from './drawing.ts';
+import { lineAcross } from './parts.ts';
+import { redParts } from './red.ts';
+import { sampled } from './runs.ts';
+import { endsOf, givenSpan, madeSpan, pointsOf, type Span } from './spans.ts';
+
+export interface DrawOptions {
+  /** Names that lay on the table before the first step. */
+  readonly given: ReadonlySet<Name>;
+  /** Which of the given objects are shown; all of them when absent. */
+  readonly shows?: readonly Name[];
+  /** Objects drawn as construction lines. */
+  readonly help?: ReadonlySet<Name>;
+  /** Objects drawn as folds. By default, whatever is called or answers `roll-line`. */
+  readonly folds?: ReadonlySet<Name>;
+  /** Made objects left out, for a figure that tells only part of a draft. */
+  readonly hides?: ReadonlySet<Name>;
+  /** Whose names are written: all shown objects when absent. */
+  readonly labels?: ReadonlySet<Name>;
+  readonly unit: Unit;
+  /** The part of the sheet shown; fitted about what is drawn when absent. */
+  readonly box?: Box;
+  readonly red?: readonly RedMark[];
+  /** Areas of cloth under the lines. */
+  readonly cloth?: readonly ClothPart[];
+  /** Lines drawn faintly on to the edge of the sheet, as on a table where one points at them. */
+  readonly reach?: boolean;
+  /** More parts on top, and words of their own. */
+  readonly more?: readonly Part[];
+  readonly notes?: readonly Label[];
+}
+
+/** Space about what is drawn, mm. */
+const MARGIN = 26;
+/** Words of a line stay this far inside the sheet, mm. */
+const LABEL_INSIDE = 8;
+const INCH_DOTS = 25.4;
+const CENTIMETRE_DOTS = 10;
+const FOLDS: ReadonlySet<Name> = new Set(['roll-line']);
+
+/** What the sheet looks like. Pure: the same sheet and options give the same drawing. */
+export function draw(sheet: Sheet, options: DrawOptions): Drawing {
+  const laid = options.shows ? new Set(options.shows) : null;
+  const shown = (name: Name) =>
+    options.given.has(name) ? (laid?.has(name) ?? true) : !(options.hides?.has(name) ?? false);
+  const box = options.box ?? fitBox(sheet, shown, options.cloth ?? []);
+  const marks = pointsOf(sheet, shown);
+  const painter: Painter = { sheet, options, box, marks, toneOf: toneOf(sheet, options) };
+  const objects = [...sheet.shapes].filter(([name, shape]) => shape.kind !== 'length' && shown(name));
+  const parts = objects.flatMap(([name, shape]) => partsOf(painter, name, shape));
+  const red = redParts(options.red ?? [], box);
+  const labelled = objects.filter(([name]) => options.labels?.has(name) ?? true);
+  return {
+    box,
+    dots: options.unit === 'cm' ? CENTIMETRE_DOTS : INCH_DOTS,
+    parts: [...(options.cloth ?? []), ...bands(red), ...bottomFirst(parts), ...(options.more ?? []), ...arrows(red)],
+    labels: [...labelled.flatMap(([name, shape]) => labelOf(painter, name, shape)), ...(options.notes ?? [])],
+    says: sayDrawing(
+      objects.map(([name]) => name),
+      options.given,
+    ),
+  };
+}
+
+interface Painter {
+  readonly sheet: Sheet;
+  readonly options: DrawOptions;
+  readonly box: Box;
+  readonly marks: readonly Point[];
+  readonly toneOf: (name: Name) => Tone;
+}
+
+/** The box about the marks and curves shown; a sheet with nothing on it shows the origin. */
+export function fitBox(sheet: Sheet, shown: (name: Name) => boolean, cloth: readonly ClothPart[]): Box {
+  const points = [...sheet.shapes].flatMap(([name, shape]) => (shown(name) ? reachOf(shape) : []));
+  const all = [...points, ...cloth.flatMap((part) => hull(part.outline))];
+  const about = boxAbout(all) ?? { min: { x: -50, y: -50 }, max: { x: 50, y: 50 } };
+  return padded(about, MARGIN);
+}
+
+function reachOf(shape: Shape): readonly Point[] {
+  if (shape.kind === 'point') return [shape.point];
+  // Of a line only the place it was drawn through counts; it has no ends.
+  if (shape.kind === 'line') return [shape.line.through];
+  return shape.kind === 'curve' ? hull(shape.path) : [];
+}
+
+function hull(path: Path): readonly Point[] {
+  return path.flatMap((piece) => [piece.p0, piece.p1, piece.p2, piece.p3]);
+}
+
+function toneOf(sheet: Sheet, options: DrawOptions): (name: Name) => Tone {
+  const answers = new Set<Name>();
+  const folds = new Set<Name>(options.folds ?? FOLDS);
+  for (const [target, name] of sheet.answers) {
+    answers.add(name);
+    if (folds.has(target)) folds.add(name);
+  }
+  return (name) => {
+    if (folds.has(name)) return 'roll';
+    if (options.given.has(name)) return 'given';
+    return options.help?.has(name) && !answers.has(name) ? 'help' : 'made';
+  };
+}
+
+function partsOf(painter: Painter, name: Name, shape: Shape): Part[] {
+  const tone = painter.toneOf(name);
+  if (shape.kind === 'point') return [{ kind: 'mark', name, tone, at: shape.point }];
+  if (shape.kind === 'curve') return [{ kind: 'curve', name, tone, path: shape.path }];
+  if (shape.kind === 'length') return [];
+  const span = spanOf(painter, name, shape.line);
+  if (!span) return [];
+  const [from, to] = endsOf(shape.line, span);
+  const firm: Part = { kind: 'line', name, tone, from, to, faint: false };
+  return [...faintParts(painter, name, shape.line), firm];
+}
+
+function spanOf({ options, marks, box }: Painter, name: Name, line: Line): Span | null {
+  return options.given.has(name) ? givenSpan(line, marks, box) : madeSpan(line, marks, box);
+}
+
+function faintParts({ options, box, toneOf: tone }: Painter, name: Name, line: Line): Part[] {
+  const whole = options.reach ? lineAcross(line, box) : null;
+  return whole ? [{ kind: 'line', name, tone: tone(name), from: whole[0], to: whole[1], faint: true }] : [];
+}
+
+function bands(parts: readonly Part[]): Part[] {
+  return parts.filter((part) => part.kind === 'band');
+}
+
+function arrows(parts: readonly Part[]): Part[] {
+  return parts.filter((part) => part.kind !== 'band');
+}
+
+/** Curves and lines first, marks on top of them. */
+function bottomFirst(parts: readonly Part[]): Part[] {
+  return [...parts.filter((part) => part.kind !== 'mark'), ...parts.filter((part) => part.kind === 'mark')];
+}
+
+function labelOf(painter: Painter, name: Name, shape: Shape): Label[] {
+  const tone = painter.toneOf(name);
+  const words = message('table.label', { name: { named: calledOn(painter.sheet, name) } });
+  if (shape.kind === 'point') return [{ by: shape.point, words, tone }];
+  const run = shape.kind === 'line' ? lineRun(painter, name, shape.line) : curveRun(shape);
+  return run ? [{ by: run, words, tone }] : [];
+}
+
+/** What answers a target is called after the target. */
+function calledOn(sheet: Sheet, name: Name): Name {
+  for (const [target, answer] of sheet.answers) if (answer === name) return target;
+  return name;
+}
+
+function lineRun(painter: Painter, name: Name, line: Line): readonly [Point, Point] | null {
+  const span = spanOf(painter, name, line);
+  const inside = clip(line, padded(painter.box, -LABEL_INSIDE));
+  if (!span || !inside) return null;
+  const low = Math.max(inside[0], span[0]);
+  const high = Math.min(inside[1], span[1]);
+  return low < high ? endsOf(line, [low, high]) : null;
+}
+
+/** A curve's words sit beside its middle. */
+function curveRun(shape: Shape): readonly [Point, Point] | null {
+  if (shape.kind !== 'curve') return null;
+  const points = sampled(shape.path, 8);
+  const middle = Math.floor(points.length / 2);
+  const from = points[middle - 3];
+  const to = points[middle + 3];
+  return from && to ? [from, to] : null;
+}

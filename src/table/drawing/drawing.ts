@@ -1,0 +1,73 @@
+import type { Name } from '../../drafting/step.ts';
+import type { Path } from '../../geometry/cubic.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { Message } from '../../words/message.ts';
+import type { Box } from './box.ts';
+
+/**
+ * What a line means, which decides how it looks: weight, dash and label carry it as well as colour.
+ * `given` the block; `made` the draft; `help` a construction line; `roll` a fold; `red` the marker's hand;
+ * `right` where it should be; `preview` what the step in hand would make; `cue` what the pointer has caught.
+ */
+export type Tone = 'given' | 'made' | 'help' | 'roll' | 'red' | 'right' | 'preview' | 'cue';
+
+interface Common {
+  /** The object it shows; null when it shows none. */
+  readonly name: Name | null;
+  readonly tone: Tone;
+}
+
+export interface LinePart extends Common {
+  readonly kind: 'line';
+  readonly from: Point;
+  readonly to: Point;
+  /** The rest of an unbounded line, out to the edge of the sheet, drawn faintly. */
+  readonly faint: boolean;
+}
+export interface CurvePart extends Common {
+  readonly kind: 'curve';
+  readonly path: Path;
+}
+export interface MarkPart extends Common {
+  readonly kind: 'mark';
+  readonly at: Point;
+}
+/** From where it is to where it should be, or a dimension. */
+export interface ArrowPart extends Common {
+  readonly kind: 'arrow';
+  readonly from: Point;
+  readonly to: Point;
+}
+/** A stroke of a width in mm: what a tolerance allows about a right shape. A point is a run of no length. */
+export interface BandPart extends Common {
+  readonly kind: 'band';
+  readonly path: Path | readonly [Point, Point];
+  readonly half: number;
+}
+/** An area of cloth: its right side, or, hatched, its other side. */
+export interface ClothPart extends Common {
+  readonly kind: 'cloth';
+  readonly outline: Path;
+  readonly side: 'right' | 'other';
+}
+
+export type Part = LinePart | CurvePart | MarkPart | ArrowPart | BandPart | ClothPart;
+
+/** Words on the sheet. They are placed about the anchor, so that they do not lie on one another. */
+export interface Label {
+  /** A point, or two ends of a line along which the words may sit. */
+  readonly by: Point | readonly [Point, Point];
+  readonly words: Message;
+  readonly tone: Tone;
+}
+
+/** A sheet ready to be painted: by the page as SVG, or by the awake table. In mm, y up. */
+export interface Drawing {
+  readonly box: Box;
+  /** Distance between the dots of the marking paper, mm. */
+  readonly dots: number;
+  readonly parts: readonly Part[];
+  readonly labels: readonly Label[];
+  /** What it shows, for those who hear it. */
+  readonly says: readonly Message[];
+}

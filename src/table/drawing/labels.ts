@@ -1,0 +1,125 @@
+import { between, type Point } from '../../geometry/point.ts';
+import type { Message } from '../../words/message.ts';
+import type { Box } from './box.ts';
+import type { Drawing, Label, Tone } from './drawing.ts';
+import { overlap, type Rectangle, runWithin } from './rectangle.ts';
+import { type Run, runsOf } from './runs.ts';
+
+/** Words with a place: about an anchor of the sheet in mm, their middle moved by so many pixels (y down). */
+export interface Placed {
+  readonly text: string;
+  readonly tone: Tone;
+  readonly anchor: Point;
+  readonly shift: Point;
+}
+
+/** How wide and high words are in pixels; a guess at the plain sans of the figures. */
+const CHARACTER = 6.9;
+const HALF_HIGH = 8;
+const GAP = 6;
+
+const COMPASS: readonly Point[] = [
+  { x: 0.9, y: -0.5 },
+  { x: -0.9, y: -0.5 },
+  { x: 0.9, y: 0.5 },
+  { x: -0.9, y: 0.5 },
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+  { x: 0, y: -1 },
+  { x: 0, y: 1 },
+];
+const ALONG = [0.86, 0.14, 0.7, 0.3, 0.5, 0.96, 0.04];
+
+interface Seat {
+  readonly anchor: Point;
+  readonly shift: Point;
+  readonly rectangle: Rectangle;
+  /** Later seats are liked a little less. */
+  readonly rank: number;
+}
+
+/**
+ * Finds each label a seat, at `scale` pixels a mm, where it lies on no other label and on as little as possible else.
+ * Greedy, in the order given; deterministic. Labels that find no seat inside the box and clear of others are left out:
+ * their objects still answer to pointing, and the description names them.
+ */
+export function placeLabels(drawing: Drawing, scale: number, speak: (words: Message) => string): Placed[] {
+  const field = fieldOf(drawing, scale);
+  const placed: Placed[] = [];
+  const taken: Rectangle[] = [];
+  for (const label of marksFirst(drawing.labels)) {
+    const text = speak(label.words);
+    const seat = best(seatsOf(label, text, field), taken, field);
+    if (!seat) continue;
+    taken.push(seat.rectangle);
+    placed.push({ text, tone: label.tone, anchor: seat.anchor, shift: seat.shift });
+  }
+  return placed;
+}
+
+interface Field {
+  readonly box: Box;
+  readonly scale: number;
+  readonly runs: readonly Run[];
+  readonly toPixels: (p: Point) => Point;
+}
+
+function fieldOf(drawing: Drawing, scale: number): Field {
+  const { box } = drawing;
+  const toPixels = (p: Point) => ({ x: (p.x - box.min.x) * scale, y: (box.max.y - p.y) * scale });
+  const runs = runsOf(drawing.parts).map((run) => ({ from: toPixels(run.from), to: toPixels(run.to) }));
+  return { box, scale, runs, toPixels };
+}
+
+/** Marks have fewest seats to choose from, so they are seated first. */
+function marksFirst(labels: readonly Label[]): Label[] {
+  return [...labels.filter((label) => 'x' in label.by), ...labels.filter((label) => !('x' in label.by))];
+}
+
+function seatsOf({ by }: Label, text: string, field: Field): Seat[] {
+  const halfWide = (text.length * CHARACTER) / 2;
+  if ('x' in by) return COMPASS.map((way, rank) => seat(by, way, halfWide, rank, field));
+  const [from, to] = by.map(field.toPixels) as [Point, Point];
+  const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const normal = { x: -(to.y - from.y) / long, y: (to.x - from.x) / long };
+  return ALONG.flatMap((t, index) => [
+    seat(between(by[0], by[1], t), normal, halfWide, index * 2, field),
+    seat(between(by[0], by[1], t), { x: -normal.x, y: -normal.y }, halfWide, index * 2 + 1, field),
+  ]);
+}
+
+function seat(anchor: Point, way: Point, halfWide: number, rank: number, field: Field): Seat {
+  const shift = { x: way.x * (halfWide + GAP), y: way.y * (HALF_HIGH + GAP) };
+  const at = field.toPixels(anchor);
+  return {
+    anchor,
+    shift,
+    rank,
+    rectangle: { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH },
+  };
+}
+
+function best(seats: readonly Seat[], taken: readonly Rectangle[], field: Field): Seat | null {
+  let found: Seat | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const candidate of seats) {
+    if (!inside(candidate.rectangle, field) || taken.some((other) => overlap(candidate.rectangle, other) > 0)) continue;
+    const cost = candidate.rank * 3 + crossed(candidate.rectangle, field.runs);
+    if (cost < least) {
+      least = cost;
+      found = candidate;
+    }
+  }
+  return found;
+}
+
+function inside({ at, halfWide, halfHigh }: Rectangle, { box, scale }: Field): boolean {
+  const wide = (box.max.x - box.min.x) * scale;
+  const high = (box.max.y - box.min.y) * scale;
+  return at.x - halfWide >= 0 && at.x + halfWide <= wide && at.y - halfHigh >= 0 && at.y + halfHigh <= high;
+}
+
+/** How many pixels of drawn lines run under the words. */
+function crossed(rectangle: Rectangle, runs: readonly Run[]): number {
+  return runs.reduce((sum, run) => sum + runWithin(rectangle, run.from, run.to), 0);
+}
