@@ -43,7 +43,10 @@ export function statisticsOf(csv: string): Readonly<Record<SurveyGroup, GroupSta
 function groupStatistics(lengths: readonly (readonly number[])[]): GroupStatistics {
   const together = correlation(new Matrix(lengths.map((row) => [...row])));
   const lower = new CholeskyDecomposition(together).lowerTriangularMatrix;
-  const measures = surveyMeasures.map((measure, i) => [measure, measureStatistics(lengths.map((row) => row[i] ?? Number.NaN))]);
+  const measures = surveyMeasures.map((measure, i) => [
+    measure,
+    measureStatistics(lengths.map((row) => row[i] ?? Number.NaN)),
+  ]);
   return {
     count: lengths.length,
     measures: Object.fromEntries(measures),

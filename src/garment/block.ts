@@ -27,7 +27,8 @@ export function blockOf(figure: Figure): Block {
   const half = (figure['neck-base'] + blockRules.neckEase) / 2;
   const necklines = solveNecklines(half, slope);
   // Is there a neck width for this girth and slope?
-  if (!necklines) return { ok: false, message: message('garment.no-neck-width', { half: { mm: half }, slope: { radians: slope } }) };
+  if (!necklines)
+    return { ok: false, message: message('garment.no-neck-width', { half: { mm: half }, slope: { radians: slope } }) };
 
   const frontNeck = point(0, figure['front-waist']);
   const neck = point(necklines.width, frontNeck.y + necklines.width + blockRules.frontNeckDeeperThanWide);

@@ -1,4 +1,4 @@
-import { message, type Message } from '../words/message.ts';
+import { type Message, message } from '../words/message.ts';
 
 /** The body measures a block is drawn from. docs/method.md gives the terms of ISO 8559-1 and ASTM D5219 they stand for. */
 export const figureMeasures = ['neck-base', 'shoulder', 'shoulder-slope', 'front-waist', 'back-waist'] as const;
@@ -42,10 +42,16 @@ export type FigureReading =
 /** Reads `{measure: number}`, mm and degrees. Reports every measure that is missing, unknown, no number or out of range. */
 export function readFigure(json: unknown): FigureReading {
   if (typeof json !== 'object' || json === null || Array.isArray(json)) {
-    return { ok: false, errors: [{ path: '', message: message('garment.figure-shape', { known: figureMeasures.join(', ') }) }] };
+    return {
+      ok: false,
+      errors: [{ path: '', message: message('garment.figure-shape', { known: figureMeasures.join(', ') }) }],
+    };
   }
   const found = new Map<string, unknown>(Object.entries(json));
-  const errors = [...unknownMeasures(found), ...figureMeasures.flatMap((measure) => faultOf(measure, found.get(measure)))];
+  const errors = [
+    ...unknownMeasures(found),
+    ...figureMeasures.flatMap((measure) => faultOf(measure, found.get(measure))),
+  ];
   if (errors.length > 0) return { ok: false, errors };
   const read = figureMeasures.map((measure) => [measure, found.get(measure) ?? measureRanges[measure].otherwise]);
   return { ok: true, figure: Object.fromEntries(read) as Figure };
@@ -63,12 +69,19 @@ function faultOf(measure: FigureMeasure, value: unknown): FigureError[] {
   const fault = (said: Message): FigureError[] => [{ path: measure, message: said }];
   const named = { name: measure, measure: { named: measure }, unit };
   // Is it left out?
-  if (value === undefined) return otherwise === null ? fault(message('garment.measure-missing', { ...named, least, most })) : [];
+  if (value === undefined)
+    return otherwise === null ? fault(message('garment.measure-missing', { ...named, least, most })) : [];
   // Is it a number?
   if (typeof value !== 'number' || !Number.isFinite(value)) {
-    return fault(message('garment.measure-not-a-number', { ...named, found: JSON.stringify(value) ?? String(value) }));
+    return fault(message('garment.measure-not-a-number', { ...named, found: shown(value) }));
   }
   // Is it an adult's?
-  if (value < least || value > most) return fault(message('garment.measure-range', { ...named, found: String(value), least, most }));
+  if (value < least || value > most)
+    return fault(message('garment.measure-range', { ...named, found: String(value), least, most }));
   return [];
+}
+
+/** A value as its author wrote it, as nearly as can be told. */
+function shown(value: unknown): string {
+  return typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
 }

@@ -30,8 +30,10 @@ export function solveNecklines(half: number, slope: number): Necklines | null {
 /** Below this width a neckline's corner would lie beyond the centre line and the curve would loop past it. */
 function leastWidth(slope: number): number {
   const rise = Math.tan(slope);
+  // Does the front corner run past the centre faster than the neck widens? At half a right angle and beyond it does.
+  if (!(rise < 1) || !(Math.abs(slope) < Math.PI / 2)) return Number.POSITIVE_INFINITY;
   const front = (blockRules.frontNeckDeeperThanWide * rise) / (1 - rise);
-  return Math.max(front, blockRules.backNeckDepth * rise);
+  return Math.max(0, front, blockRules.backNeckDepth * rise);
 }
 
 /** One cubic from (width, 0), square to the shoulder, to (0, -depth), square to the centre. */

@@ -28,6 +28,10 @@ function drawLengths(group: SurveyGroup, chance: Chance): Readonly<Record<Survey
       const length = lengths[row] ?? Number.NaN;
       return length >= measures[name].least && length <= measures[name].most;
     });
-    if (met) return Object.fromEntries(surveyMeasures.map((name, row) => [name, lengths[row]])) as Record<SurveyMeasure, number>;
+    if (met)
+      return Object.fromEntries(surveyMeasures.map((name, row) => [name, lengths[row]])) as Record<
+        SurveyMeasure,
+        number
+      >;
   }
 }

@@ -27,13 +27,14 @@ export function chanceOf(seed: string | number): Chance {
   return { whole, normal };
 }
 
-/** FNV-1a, 32 bits, over the UTF-16 units of the text in Unicode form NFC, low byte first: `é` hashes alike however it was typed. */
+const utf8 = new TextEncoder();
+
+/**
+ * FNV-1a, 32 bits (Fowler, Noll and Vo; RFC 9923), of the text in UTF-8. The text is brought to Unicode form NFC first,
+ * so that a name gives the same figures however its accents were typed.
+ */
 export function hashOf(text: string): number {
   let hash = 0x811c9dc5;
-  for (const unit of text.normalize('NFC').split('')) {
-    const code = unit.charCodeAt(0);
-    hash = Math.imul(hash ^ (code & 0xff), 0x01000193);
-    hash = Math.imul(hash ^ (code >> 8), 0x01000193);
-  }
+  for (const byte of utf8.encode(text.normalize('NFC'))) hash = Math.imul(hash ^ byte, 0x01000193);
   return hash | 0;
 }

@@ -44,7 +44,8 @@ export const styleMeasures: readonly StyleMeasure[] = [
     least: 12,
     most: 60,
     usual: [INCH, 1.75 * INCH],
-    source: '1 to 1 1/4 in: Vincent, Ladies, Diagram 105; MTOC 1949, Diagram 25. Up to 1 3/4 in: common practice, no source.',
+    source:
+      '1 to 1 1/4 in: Vincent, Ladies, Diagram 105; MTOC 1949, Diagram 25. Up to 1 3/4 in: common practice, no source.',
     part: 'collar',
   },
   {

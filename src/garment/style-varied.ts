@@ -15,7 +15,11 @@ export interface StyleRange {
  * part of the garment by the same factor, in whole mm, within the ranges given or else those the reader accepts. Where
  * a range leaves no room on one side the other is taken. Always the same for the same seed. Angles and numbers stay.
  */
-export function variedStyle(seed: string | number, base: Style, ranges: Readonly<Record<Name, StyleRange>> = {}): Style {
+export function variedStyle(
+  seed: string | number,
+  base: Style,
+  ranges: Readonly<Record<Name, StyleRange>> = {},
+): Style {
   const chance = chanceOf(`style/${seed}`);
   const factors = new Map<string, number>();
   const factorOf = (part: string): number => {

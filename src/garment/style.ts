@@ -31,20 +31,24 @@ export function readStyle(written: Readonly<Record<string, unknown>>): StyleRead
   return errors.length === 0 ? { ok: true, style } : { ok: false, errors };
 }
 
-type MeasureReading = { readonly ok: true; readonly quantity: Quantity } | { readonly ok: false; readonly message: Message };
+type MeasureReading =
+  | { readonly ok: true; readonly quantity: Quantity }
+  | { readonly ok: false; readonly message: Message };
 
 function readMeasure(name: string, value: unknown, before: Style): MeasureReading {
   const refuse = (said: Message): MeasureReading => ({ ok: false, message: said });
   const measure = styleMeasureNamed(name);
   // Is it a style measure?
-  if (!measure) return refuse(message('garment.style-unknown', { name, known: styleMeasures.map((one) => one.name).join(', ') }));
+  if (!measure)
+    return refuse(message('garment.style-unknown', { name, known: styleMeasures.map((one) => one.name).join(', ') }));
   const named = { name, measure: { named: name } };
   // Is it an expression?
   if (typeof value !== 'string') {
     return refuse(message('garment.style-not-text', { ...named, found: JSON.stringify(value) ?? String(value) }));
   }
   const worked = evaluate(value, before);
-  if (!worked.ok) return refuse(message('garment.style-unreadable', { ...named, found: value, why: { said: worked.message } }));
+  if (!worked.ok)
+    return refuse(message('garment.style-unreadable', { ...named, found: value, why: { said: worked.message } }));
   const { quantity } = worked;
   // Is it a length?
   if (quantity.dimension !== 'length') return refuse(message('garment.style-not-a-length', { ...named, found: value }));

@@ -9,23 +9,32 @@ export const garment = {
   ),
   'garment.measure-not-a-number': entry(
     ['name', 'measure', 'unit', 'found'],
-    'The {measure}, “{name}”, has to be a number of {unit}, without a unit behind it; {found} was found.',
+    'The {measure}, “{name}”, has to be a plain number, in {unit}; {found} was found.',
   ),
   'garment.measure-range': entry(
     ['name', 'measure', 'unit', 'found', 'least', 'most'],
     'The {measure}, “{name}”, is {found} {unit}. An adult’s lies between {least} and {most} {unit}: look at the tape again, and at the unit.',
   ),
-  'garment.measure-unknown': entry(['name', 'known'], '“{name}” is not a measure of a figure. The measures are: {known}.'),
+  'garment.measure-unknown': entry(
+    ['name', 'known'],
+    '“{name}” is not a measure of a figure. The measures are: {known}.',
+  ),
   'garment.no-neck-width': entry(
     ['half', 'slope'],
     'No neck width gives half a neckline of {half} with a shoulder that slopes {slope}. Check the neck-base girth and the shoulder slope.',
   ),
-  'garment.style-unknown': entry(['name', 'known'], '“{name}” is not a style measure. The style measures are: {known}.'),
+  'garment.style-unknown': entry(
+    ['name', 'known'],
+    '“{name}” is not a style measure. The style measures are: {known}.',
+  ),
   'garment.style-not-text': entry(
     ['name', 'measure', 'found'],
     'The {measure}, “{name}”, has to be written with its unit, for example “1 1/4 in” or “32 mm”; {found} was found.',
   ),
-  'garment.style-unreadable': entry(['name', 'measure', 'found', 'why'], 'The {measure}, “{name}”, is “{found}”. {why}'),
+  'garment.style-unreadable': entry(
+    ['name', 'measure', 'found', 'why'],
+    'The {measure}, “{name}”, is “{found}”. {why}',
+  ),
   'garment.style-not-a-length': entry(
     ['name', 'measure', 'found'],
     'The {measure}, “{name}”, has to come to a length; “{found}” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.',
@@ -39,7 +48,10 @@ export const garment = {
     ['rule', 'choice', 'known'],
     '“{choice}” is not a choice of the house rule “{rule}”. The choices are: {known}.',
   ),
-  'garment.rule-unreadable': entry(['rule', 'choice', 'why'], 'The house rule “{rule}: {choice}” cannot be worked out. {why}'),
+  'garment.rule-unreadable': entry(
+    ['rule', 'choice', 'why'],
+    'The house rule “{rule}: {choice}” cannot be worked out. {why}',
+  ),
 
   'name.neck-base': plain('neck-base girth'),
   'name.shoulder': plain('shoulder length'),
@@ -64,7 +76,9 @@ export const garment = {
   'about.collar-end': plain('The length of the collar’s front edge, from the notch to the collar point.'),
 
   'house.overlap-rule': plain('How the overlap follows from the button'),
-  'house.overlap-rule.button-half-plus-quarter-inch': plain('Half the button’s diameter and 1/4 in more: the least that holds.'),
+  'house.overlap-rule.button-half-plus-quarter-inch': plain(
+    'Half the button’s diameter and 1/4 in more: the least that holds.',
+  ),
   'house.overlap-rule.twice-the-button': plain('Twice the button’s diameter.'),
   'house.overlap-rule.given': plain('The overlap stated on the order.'),
   'house.stand-rule': plain('How far past the neck point the roll line meets the shoulder line'),
