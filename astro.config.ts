@@ -1,7 +1,11 @@
+import path from 'node:path';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { relativeLinks } from './src/cli/relative-links.ts';
+
+/** The folder of the built site that holds its scripts, style sheets and fonts. */
+const ASSETS = '_astro';
 
 export default defineConfig({
   output: 'static',
@@ -12,6 +16,7 @@ export default defineConfig({
   // Highlighting writes style attributes, which the policy below forbids.
   markdown: { syntaxHighlight: false },
   build: {
+    assets: ASSETS,
     // A style sheet put into the page would lose its way to the fonts.
     inlineStylesheets: 'never',
   },
@@ -30,8 +35,11 @@ export default defineConfig({
   vite: {
     build: { assetsInlineLimit: 0 },
     experimental: {
-      // Scripts and style sheets find each other wherever the site lies; pages are seen to by relativeLinks.
-      renderBuiltUrl: (_file, { hostType, ssr }) => (hostType === 'css' || !ssr ? { relative: true } : undefined),
+      // Scripts and style sheets find their parts wherever the site lies; pages are seen to by relativeLinks.
+      renderBuiltUrl: (file, { hostType, ssr }) => {
+        if (hostType === 'css') return path.posix.relative(ASSETS, file);
+        return ssr ? undefined : { relative: true };
+      },
     },
   },
 });

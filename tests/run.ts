@@ -1,8 +1,7 @@
 import { rmSync } from 'node:fs';
 import path from 'node:path';
-import { ROOT } from '../src/cli/site.ts';
 import { type Count, noCount, plus } from './run/count.ts';
-import { isStage, runStage, STAGES, type Stage } from './run/stages.ts';
+import { isStage, RUN, runStage, STAGES, type Stage } from './run/stages.ts';
 
 /**
  * The one test command. `node tests/run.ts` runs every stage in order; stage names run only those, and whatever follows
@@ -14,7 +13,8 @@ async function run(words: readonly string[]): Promise<number> {
   const rest = firstOther < 0 ? [] : words.slice(firstOther);
   const stages: readonly Stage[] = asked.length > 0 ? asked : STAGES;
 
-  rmSync(path.join(ROOT, 'test-results'), { recursive: true, force: true });
+  // A build of this run's own: `dist` may be open in a browser, and two runs may go at a time.
+  if (stages.includes('build')) process.env.SITE_OUT ??= path.join(RUN, 'site');
   let total = noCount;
   const lines: string[] = [];
   for (const [index, stage] of stages.entries()) {
@@ -39,4 +39,5 @@ function closingLine({ passed, failed, skipped }: Count): string {
   return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
 }
 
+process.on('exit', () => rmSync(RUN, { recursive: true, force: true }));
 process.exitCode = await run(process.argv.slice(2));

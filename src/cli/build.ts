@@ -1,4 +1,4 @@
-import { buildSite, SITE } from './site.ts';
+import { buildSite, siteFolder } from './site.ts';
 
 await buildSite();
-console.log(`The course is built: ${SITE}`);
+console.log(`The course is built: ${siteFolder()}`);

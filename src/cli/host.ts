@@ -36,7 +36,7 @@ export async function host(place: Place, port: number): Promise<{ readonly serve
   });
   await listen(server, port);
   const { port: taken } = server.address() as AddressInfo;
-  return { server, address: `http://localhost:${taken}${place.under}` };
+  return { server, address: `http://127.0.0.1:${taken}${place.under}` };
 }
 
 /** Listens on the first free port from `port` on, within the next hundred. */
@@ -52,7 +52,7 @@ function tryPort(server: Server, port: number): Promise<NodeJS.ErrnoException | 
   return new Promise((resolve) => {
     const failed = (error: NodeJS.ErrnoException): void => resolve(error);
     server.once('error', failed);
-    server.listen({ port, host: 'localhost' }, () => {
+    server.listen({ port, host: '127.0.0.1' }, () => {
       server.off('error', failed);
       resolve(null);
     });
@@ -65,7 +65,10 @@ async function answer(place: Place, request: IncomingMessage, response: ServerRe
   if (asked === null) return refuse(response, 400);
   if (!asked.startsWith(place.under)) return refuse(response, 404);
 
-  const file = path.join(place.folder, asked.slice(place.under.length));
+  const file = path.resolve(place.folder, `./${asked.slice(place.under.length)}`);
+  // Outside the folder: a separator of this system that is none in an address.
+  if (path.relative(place.folder, file).startsWith('..')) return refuse(response, 404);
+
   const found = await stat(file).catch(() => null);
   // A folder asked for without its slash: relative links would go astray.
   if (found?.isDirectory() && !asked.endsWith('/')) {

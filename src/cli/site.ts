@@ -3,22 +3,14 @@ import path from 'node:path';
 /** The folder that holds package.json. */
 export const ROOT = path.resolve(import.meta.dirname, '../..');
 
-/** Where the built site lies. */
-export const SITE = path.resolve(ROOT, process.env.SITE_OUT ?? 'dist');
+/** Where the built site lies: `dist`, or what the variable SITE_OUT names. */
+export function siteFolder(): string {
+  return path.resolve(ROOT, process.env.SITE_OUT ?? 'dist');
+}
 
-/** Builds the site into `SITE`. Astro sends nothing home: its telemetry is off before it is loaded. */
+/** Builds the site into its folder. Astro sends nothing home: its telemetry is off before it is loaded. */
 export async function buildSite(): Promise<void> {
-  const astro = await quietAstro();
-  await astro.build({ root: ROOT, logLevel: 'warn' });
-}
-
-/** Writes the types of the content collections, which the compiler needs. */
-export async function syncTypes(): Promise<void> {
-  const astro = await quietAstro();
-  await astro.sync({ root: ROOT, logLevel: 'warn' });
-}
-
-function quietAstro(): Promise<typeof import('astro')> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
-  return import('astro');
+  const { build } = await import('astro');
+  await build({ root: ROOT, logLevel: 'warn' });
 }

@@ -7,7 +7,7 @@ const ROOT = path.resolve(import.meta.dirname, '../..');
 
 // Taken once by the runner; its workers, which read this file again, inherit it.
 process.env.SITE_PORT ??= String(await freePort());
-const address = `http://localhost:${process.env.SITE_PORT}/`;
+const address = `http://127.0.0.1:${process.env.SITE_PORT}/`;
 const chromium = findChromium();
 
 /**
@@ -66,7 +66,7 @@ export default defineConfig({
 
 function freePort(): Promise<number> {
   return new Promise((resolve) => {
-    const server = createServer().listen(0, 'localhost', () => {
+    const server = createServer().listen(0, '127.0.0.1', () => {
       const address = server.address();
       server.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
     });

@@ -1,10 +1,10 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
-import { SITE } from '../../src/cli/site.ts';
+import { siteFolder } from '../../src/cli/site.ts';
 
 /** The address of every page of the built site, from its root: `/`, `/lessons/overlap/`. */
 export function sitePages(): readonly string[] {
-  return readdirSync(SITE, { recursive: true, encoding: 'utf8' })
+  return readdirSync(siteFolder(), { recursive: true, encoding: 'utf8' })
     .filter((file) => path.basename(file) === 'index.html')
     .map(
       (file) =>

@@ -1,10 +1,10 @@
 import { host } from '../../src/cli/host.ts';
-import { SITE } from '../../src/cli/site.ts';
+import { siteFolder } from '../../src/cli/site.ts';
 import { awakeAll, expect, test } from './fixture.ts';
 import { sitePages } from './site-pages.ts';
 
 test('the site works under a sub-path without being built again', async ({ page }) => {
-  const { server, address } = await host({ folder: SITE, under: '/school/course/' }, 0);
+  const { server, address } = await host({ folder: siteFolder(), under: '/school/course/' }, 0);
   try {
     for (const path of sitePages()) {
       // The fixture fails this on any answer that is an error: what is not found under the sub-path.

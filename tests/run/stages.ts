@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import path from 'node:path';
-import { buildSite, ROOT, syncTypes } from '../../src/cli/site.ts';
+import { ROOT } from '../../src/cli/site.ts';
 import { ensureChromium } from '../browser/chromium.ts';
-import { asOne, type Count, honest, playwrightCount, plus, vitestCount } from './count.ts';
+import { asOne, type Count, honest, noCount, playwrightCount, plus, vitestCount } from './count.ts';
 
 export const STAGES = ['types', 'lint', 'unit', 'build', 'site', 'browser'] as const;
 export type Stage = (typeof STAGES)[number];
@@ -11,40 +11,49 @@ export function isStage(word: string): word is Stage {
   return (STAGES as readonly string[]).includes(word);
 }
 
-const RESULTS = path.join(ROOT, 'test-results');
+/** The folder of this run alone, for its reports and its build: two runs at a time do not meet. */
+export const RUN = path.join(ROOT, 'test-results', `run-${process.pid}`);
 
-/** Runs one stage, shows what its tools say, and gives the count. */
-export function runStage(stage: Stage, rest: readonly string[]): Promise<Count> {
-  return stages[stage](rest);
+/** Runs one stage, shows what its tools say, and gives the count. `rest` goes on to the tool. */
+export async function runStage(stage: Stage, rest: readonly string[]): Promise<Count> {
+  try {
+    return await stages[stage](rest);
+  } catch (error) {
+    console.error(error);
+    return { ...noCount, failed: 1 };
+  }
 }
 
 const stages: Readonly<Record<Stage, (rest: readonly string[]) => Promise<Count>>> = {
   types: async () => {
-    await syncTypes();
-    const compiled = await tool('typescript/bin/tsc', ['--noEmit', '-p', '.']);
-    const checked = await tool('@astrojs/check/bin/astro-check.js', ['--minimumSeverity', 'warning']);
-    return plus(asOne(compiled), asOne(checked));
+    const synced = await tool('node_modules/astro/bin/astro.mjs', ['sync']);
+    const compiled = synced === 0 ? await tool('node_modules/typescript/bin/tsc', ['--noEmit', '-p', '.']) : synced;
+    // The second says again what the first found, and looks into the pages besides.
+    if (compiled !== 0) return asOne(compiled);
+    const checker = 'node_modules/@astrojs/check/bin/astro-check.js';
+    return plus(asOne(compiled), asOne(await tool(checker, ['--minimumSeverity', 'warning'])));
   },
   lint: async (rest) =>
-    asOne(
-      await tool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', ...(rest.length > 0 ? rest : ['.'])]),
-    ),
+    asOne(await tool('node_modules/@biomejs/biome/bin/biome', ['check', '--error-on-warnings', ...orAll(rest)])),
   unit: (rest) => vitest('unit', rest),
-  build: async () => asOne(await buildSite().then(() => 0, reported)),
+  build: async () => asOne(await tool('src/cli/build.ts', [])),
   site: (rest) => vitest('site', rest),
   browser: async (rest) => {
     ensureChromium();
-    const report = path.join(RESULTS, 'browser.json');
-    const code = await tool('@playwright/test/cli.js', ['test', '-c', 'tests/browser/playwright.config.ts', ...rest], {
-      PLAYWRIGHT_JSON_OUTPUT_FILE: report,
-    });
+    const report = path.join(RUN, 'browser.json');
+    const args = ['test', '-c', 'tests/browser/playwright.config.ts', ...rest];
+    const code = await tool('node_modules/@playwright/test/cli.js', args, { PLAYWRIGHT_JSON_OUTPUT_FILE: report });
     return honest(playwrightCount(report), code);
   },
 };
 
+function orAll(paths: readonly string[]): readonly string[] {
+  return paths.length > 0 ? paths : ['.'];
+}
+
 async function vitest(project: string, rest: readonly string[]): Promise<Count> {
-  const report = path.join(RESULTS, `${project}.json`);
-  const code = await tool('vitest/vitest.mjs', [
+  const report = path.join(RUN, `${project}.json`);
+  const code = await tool('node_modules/vitest/vitest.mjs', [
     'run',
     ...['--config', 'tests/vitest.config.ts', '--project', project],
     ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
@@ -53,9 +62,9 @@ async function vitest(project: string, rest: readonly string[]): Promise<Count> 
   return honest(vitestCount(report), code);
 }
 
-/** Runs a tool of node_modules with the Node that runs this, from the root, sending nothing home; gives its exit code. */
-function tool(file: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<number> {
-  const child = spawn(process.execPath, [path.join(ROOT, 'node_modules', file), ...args], {
+/** Runs a script with the Node that runs this, from the root, sending nothing home; gives its exit code. */
+function tool(script: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<number> {
+  const child = spawn(process.execPath, [path.join(ROOT, script), ...args], {
     cwd: ROOT,
     stdio: 'inherit',
     env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env },
@@ -64,9 +73,4 @@ function tool(file: string, args: readonly string[], env: Readonly<Record<string
     child.on('error', reject);
     child.on('exit', (code) => resolve(code ?? 1));
   });
-}
-
-function reported(error: unknown): number {
-  console.error(error);
-  return 1;
 }

@@ -2,8 +2,9 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { SITE } from '../../src/cli/site.ts';
+import { siteFolder } from '../../src/cli/site.ts';
 
+const SITE = siteFolder();
 const pages = existsSync(SITE)
   ? readdirSync(SITE, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.html'))
   : [];
