@@ -1,6 +1,6 @@
 import { CONVERGED } from '../geometry/epsilon.ts';
 
-/** Several times what the slowest neckline needs. */
+/** The necklines of the accepted range take at most 5. */
 const STEPS = 60;
 
 /**

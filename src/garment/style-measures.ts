@@ -32,6 +32,14 @@ export const styleMeasures: readonly StyleMeasure[] = [
     part: 'button',
   },
   {
+    name: 'button-to-edge',
+    least: 8,
+    most: 60,
+    usual: [0.75 * INCH, 1.5 * INCH],
+    source: 'Common practice, no source.',
+    part: 'button',
+  },
+  {
     name: 'break-rise',
     least: 0,
     most: 250,

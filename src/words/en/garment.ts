@@ -63,9 +63,20 @@ export const garment = {
   'name.overlap-by-rule': plain('overlap by the house rule'),
   'name.stand-by-rule': plain('stand by the house rule'),
   'name.button': plain('button’s diameter'),
+  'name.button-to-edge': plain('button row to edge'),
 
+  'about.neck-base': plain('Round the base of the neck, over the back neck point and the front neck point.'),
+  'about.shoulder': plain('From the neck point, where the side of the neck meets the shoulder, to the shoulder tip.'),
+  'about.shoulder-slope': plain('How far the shoulder falls away below the level, as an angle.'),
+  'about.front-waist': plain(
+    'From the front neck point, in the hollow between the collarbones, straight down to the waist.',
+  ),
+  'about.back-waist': plain('From the back neck point, the bone at the base of the neck, straight down to the waist.'),
   'about.overlap': plain('How far the front edge lies beyond the centre front, so that the two fronts lap and button.'),
   'about.button': plain('The diameter of the button.'),
+  'about.button-to-edge': plain(
+    'How far inside the front edge the middle of the buttonhole row lies on a double-breasted front.',
+  ),
   'about.break-rise': plain('How far above the waist the lapel begins to turn back.'),
   'about.stand': plain('The height of the collar at the centre back from the neck seam up to where it turns over.'),
   'about.fall': plain('The depth of the collar at the centre back from where it turns over down to its outer edge.'),
