@@ -12,5 +12,14 @@ export const PARALLEL = 1e-9;
 /** Root finding on a curve stops when the step is below this, mm: a tenth of COINCIDENT. */
 export const CONVERGED = 1e-8;
 
-/** How far a fitted parallel curve may stray from the true parallel, mm: half of the accuracy promised. */
+/** How far a fitted parallel curve may stray from the true parallel, mm: a tenth of the accuracy promised. */
 export const FIT = 1e-7;
+
+/** Two crossings closer than this along a path are one, mm: nearer than the accuracy promised nobody can tell them apart. */
+export const SAME_CROSSING = 1e-6;
+
+/** A bend of direction below this is smooth, radians: at a handle of 100 mm it moves the curve by 1e-4 mm. */
+export const SMOOTH = 1e-6;
+
+/** A step of a curve's parameter (0 to 1) too small to matter: on a piece 2 m long it moves a point by 2e-9 mm. */
+export const PARAMETER = 1e-12;

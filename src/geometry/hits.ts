@@ -1,0 +1,49 @@
+import { type Path, pointAt } from './cubic.ts';
+import { COINCIDENT, SAME_CROSSING } from './epsilon.ts';
+import { pieceAt } from './path.ts';
+import { distance, type Point } from './point.ts';
+import type { Place } from './station.ts';
+
+/** Where a path meets something: the place on it and the point. */
+export interface Hit extends Place {
+  readonly point: Point;
+}
+
+/** The hit at a place of the path. */
+export function hitAt(path: Path, index: number, t: number): Hit {
+  return { index, t, point: pointAt(pieceAt(path, index), t) };
+}
+
+/**
+ * The hits in order along the path, each crossing once. Two in a row are one when they lie within SAME_CROSSING, or when
+ * the path stays within COINCIDENT of what it meets between them (`gap`: how far off a point is, mm): a crossing at a
+ * join, found on both pieces, or a touch.
+ */
+export function distinctHits<H extends Hit>(path: Path, hits: readonly H[], gap: (p: Point) => number): H[] {
+  const kept: H[] = [];
+  for (const hit of hits.toSorted((a, b) => a.index - b.index || a.t - b.t)) {
+    const last = kept.at(-1);
+    if (last && sameHit(path, last, hit, gap)) continue;
+    kept.push(hit);
+  }
+  return closedTwice(path, kept) ? kept.slice(0, -1) : kept;
+}
+
+function sameHit(path: Path, a: Hit, b: Hit, gap: (p: Point) => number): boolean {
+  if (distance(a.point, b.point) <= SAME_CROSSING && b.index - a.index <= 1) return true;
+  if (a.index === b.index) return gap(pointAt(pieceAt(path, a.index), 0.5 * (a.t + b.t))) <= COINCIDENT;
+  if (b.index - a.index !== 1) return false;
+  const before = a.t === 1 || gap(pointAt(pieceAt(path, a.index), 0.5 * (a.t + 1))) <= COINCIDENT;
+  const after = b.t === 0 || gap(pointAt(pieceAt(path, b.index), 0.5 * b.t)) <= COINCIDENT;
+  return before && after && gap(pieceAt(path, b.index).p0) <= COINCIDENT;
+}
+
+/** A closed path met where it closes is met at its start and at its end: once is enough. */
+function closedTwice(path: Path, hits: readonly Hit[]): boolean {
+  const first = hits[0];
+  const last = hits.at(-1);
+  if (!first || !last || hits.length < 2) return false;
+  const atStart = first.index === 0 && first.t <= 0.5;
+  const atEnd = last.index === path.length - 1 && last.t >= 0.5;
+  return atStart && atEnd && distance(first.point, last.point) <= SAME_CROSSING && path.length > 1;
+}

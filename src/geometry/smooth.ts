@@ -1,0 +1,65 @@
+import { type Cubic, derivativeAt, type Path, subCubic } from './cubic.ts';
+import { joinsOf } from './direction.ts';
+import { SMOOTH } from './epsilon.ts';
+import { cubicLength, lengthOf } from './length.ts';
+import { pieceAt } from './path.ts';
+import { cross, norm, type Point, subtract } from './point.ts';
+import { signChanges } from './polynomial.ts';
+import { cubicTurn } from './turn.ts';
+
+export { turnOf } from './turn.ts';
+
+/** A corner of a path: where, how far along, and by how much the direction breaks, radians, anticlockwise positive. */
+export interface Break {
+  readonly station: number;
+  readonly point: Point;
+  readonly angle: number;
+}
+
+/** Every join at which the direction breaks by more than SMOOTH. */
+export function breaksOf(path: Path): Break[] {
+  return joinsOf(path)
+    .filter(({ turn }) => Math.abs(turn) > SMOOTH)
+    .map(({ after, turn }) => ({
+      station: lengthOf(path.slice(0, after)),
+      point: pieceAt(path, after).p0,
+      angle: turn,
+    }));
+}
+
+/**
+ * The stations at which the curve changes the side it is hollow on. Stretches that turn by less than SMOOTH count as
+ * straight: an S with a straight run between its bows has one inflection, where the second bow begins. Corners are not
+ * inflections.
+ */
+export function inflectionsOf(path: Path): number[] {
+  const stations: number[] = [];
+  let side = 0;
+  let run = 0;
+  for (const piece of path) {
+    const cuts = [0, ...cubicInflections(piece), 1];
+    for (let i = 1; i < cuts.length; i++) {
+      const from = cuts[i - 1] as number;
+      const turn = cubicTurn(subCubic(piece, from, cuts[i] as number));
+      if (Math.abs(turn) <= SMOOTH) continue;
+      if (side !== 0 && Math.sign(turn) !== side) stations.push(run + cubicLength(piece, 0, from));
+      side = Math.sign(turn);
+    }
+    run += cubicLength(piece);
+  }
+  return stations;
+}
+
+const roots = new Float64Array(2);
+
+/** The parameters inside the piece at which its curvature changes sign: the roots of the quadratic B'(t) x B''(t). */
+export function cubicInflections(c: Cubic): number[] {
+  const v0 = subtract(c.p1, c.p0);
+  const v1 = subtract(c.p2, c.p1);
+  const v2 = subtract(c.p3, c.p2);
+  const q0 = cross(v0, v1);
+  const q1 = cross(v0, v2);
+  const q2 = cross(v1, v2);
+  const count = signChanges([q0, q1 - 2 * q0, q0 - q1 + q2], 2, roots);
+  return [...roots.subarray(0, count)].filter((t) => norm(derivativeAt(c, t)) > 0);
+}
