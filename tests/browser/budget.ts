@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
+import { settled } from './network.ts';
 
 /**
  * Counts the script a page loads, in bytes as a static host sends it (each file gzipped, the page's inline scripts
@@ -36,7 +37,7 @@ export async function keepFiguresAsleep(page: Page): Promise<void> {
   });
 }
 
-/** Brings every sleeping figure into view in turn and waits until each is awake. */
+/** Brings every sleeping figure into view in turn and waits until each is awake and has loaded what it needs. */
 export async function awakeAll(page: Page): Promise<void> {
   const sleeping = page.locator('astro-island[ssr]');
   for (let left = await sleeping.count(); left > 0; left = await sleeping.count()) {
@@ -44,7 +45,7 @@ export async function awakeAll(page: Page): Promise<void> {
     await island?.evaluate((element) => (element.firstElementChild ?? element).scrollIntoView({ block: 'center' }));
     await page.waitForFunction((element) => !element?.hasAttribute('ssr'), island);
   }
-  await page.waitForLoadState('networkidle');
+  await settled(page);
 }
 
 /** The layout shift of the page so far, as the Layout Instability API sums it, without shifts that follow a person's input. */

@@ -1,8 +1,10 @@
-import { type BrowserContext, test as base, type Page } from '@playwright/test';
+import { test as base } from '@playwright/test';
+import { watch } from './watch.ts';
 
-export { expect } from '@playwright/test';
+export { expect, type Page } from '@playwright/test';
 export { axe } from './axe.ts';
 export { awakeAll, keepFiguresAsleep, layoutShift, scriptBytes } from './budget.ts';
+export { settled } from './network.ts';
 
 interface Options {
   /** What a test means to provoke: console errors that match are not held against it. */
@@ -25,34 +27,3 @@ export const test = base.extend<Options & { quiet: undefined }>({
     { auto: true },
   ],
 });
-
-/** Collects what goes wrong in every page of the context, from now on. */
-async function watch(context: BrowserContext, hostname: string): Promise<readonly string[]> {
-  const faults: string[] = [];
-  await context.route(
-    (url) => /^(?:https?|wss?):$/.test(url.protocol) && url.hostname !== hostname,
-    async (route) => {
-      faults.push(`a request left the site: ${route.request().url()}`);
-      await route.abort();
-    },
-  );
-  await context.addInitScript(reportBreaches);
-  context.on('response', (response) => {
-    if (response.status() >= 400) faults.push(`${response.status()} for ${response.url()}`);
-  });
-  context.on('console', (message) => {
-    if (message.type() === 'error') faults.push(`console: ${message.text()}`);
-  });
-  context.on('weberror', (error) => faults.push(`thrown: ${error.error().stack ?? error.error().message}`));
-  return faults;
-}
-
-/** Runs in the page: a breach of the policy becomes a console error that names the rule and the place. */
-function reportBreaches(): void {
-  document.addEventListener('securitypolicyviolation', (breach) => {
-    const where = `${breach.sourceFile}:${breach.lineNumber}`;
-    console.error(`policy ${breach.effectiveDirective} breached by ${breach.blockedURI} at ${where} ${breach.sample}`);
-  });
-}
-
-export type { Page };

@@ -8,7 +8,7 @@ test('the site works under a sub-path without being built again', async ({ page 
   try {
     for (const path of sitePages()) {
       // The fixture fails this on any answer that is an error: what is not found under the sub-path.
-      await page.goto(address + path.slice(1), { waitUntil: 'networkidle' });
+      await page.goto(address + path.slice(1));
       await awakeAll(page);
       const fonts = await page.evaluate(() =>
         Array.from(document.fonts, ({ family, status }) => `${family} ${status}`),

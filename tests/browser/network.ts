@@ -1,0 +1,41 @@
+import type { BrowserContext, Page, Request } from '@playwright/test';
+
+/** How long a page must ask for nothing to count as settled, ms. */
+const QUIET = 400;
+
+interface Traffic {
+  readonly open: Set<Request>;
+  lastChange: number;
+}
+
+const traffic = new WeakMap<BrowserContext, Traffic>();
+
+/** Keeps count, from now on, of what the pages of the context ask for. */
+export function followTraffic(context: BrowserContext): void {
+  const seen: Traffic = { open: new Set(), lastChange: performance.now() };
+  const change = (happen: (request: Request) => void) => (request: Request) => {
+    happen(request);
+    seen.lastChange = performance.now();
+  };
+  context.on(
+    'request',
+    change((request) => seen.open.add(request)),
+  );
+  for (const end of ['requestfinished', 'requestfailed'] as const)
+    context.on(
+      end,
+      change((request) => seen.open.delete(request)),
+    );
+  traffic.set(context, seen);
+}
+
+/**
+ * Waits until nothing is being loaded and nothing has been for a while, also long after the page was opened, which
+ * Playwright's own `networkidle` does not notice.
+ */
+export async function settled(page: Page): Promise<void> {
+  const seen = traffic.get(page.context());
+  if (!seen) throw new Error('settled() needs the test of fixture.ts, which follows the traffic.');
+  while (seen.open.size > 0 || performance.now() - seen.lastChange < QUIET)
+    await new Promise((resolve) => setTimeout(resolve, 50));
+}
