@@ -13,19 +13,17 @@ const traffic = new WeakMap<BrowserContext, Traffic>();
 /** Keeps count, from now on, of what the pages of the context ask for. */
 export function followTraffic(context: BrowserContext): void {
   const seen: Traffic = { open: new Set(), lastChange: performance.now() };
-  const change = (happen: (request: Request) => void) => (request: Request) => {
-    happen(request);
+  const asked = (request: Request): void => {
+    seen.open.add(request);
     seen.lastChange = performance.now();
   };
-  context.on(
-    'request',
-    change((request) => seen.open.add(request)),
-  );
-  for (const end of ['requestfinished', 'requestfailed'] as const)
-    context.on(
-      end,
-      change((request) => seen.open.delete(request)),
-    );
+  const answered = (request: Request): void => {
+    seen.open.delete(request);
+    seen.lastChange = performance.now();
+  };
+  context.on('request', asked);
+  context.on('requestfinished', answered);
+  context.on('requestfailed', answered);
   traffic.set(context, seen);
 }
 
