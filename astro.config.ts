@@ -2,7 +2,7 @@ import path from 'node:path';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { relativeLinks } from './src/cli/relative-links.ts';
+import { finishPages } from './src/cli/finish-pages.ts';
 
 /** The folder of the built site that holds its scripts, style sheets and fonts. */
 const ASSETS = '_astro';
@@ -12,7 +12,7 @@ export default defineConfig({
   outDir: process.env.SITE_OUT ?? './dist',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [mdx(), preact(), relativeLinks()],
+  integrations: [mdx(), preact(), finishPages()],
   // Highlighting writes style attributes, which the policy below forbids.
   markdown: { syntaxHighlight: false },
   build: {
@@ -41,7 +41,7 @@ export default defineConfig({
       rolldownOptions: { checks: { eval: false } },
     },
     experimental: {
-      // Scripts and style sheets find their parts wherever the site lies; pages are seen to by relativeLinks.
+      // Scripts and style sheets find their parts wherever the site lies; pages are seen to by finishPages.
       renderBuiltUrl: (file, { hostType, ssr }) => {
         if (hostType === 'css') return path.posix.relative(ASSETS, file);
         return ssr ? undefined : { relative: true };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { relativePage } from '../../src/cli/relative-links.ts';
+import { relativePage } from '../../src/cli/relative-page.ts';
 
 test('addresses from the root start at the page instead', () => {
   expect(relativePage('<a href="/">home</a><img src="/a/b.png">', 0)).toBe(
