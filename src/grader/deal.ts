@@ -5,9 +5,7 @@ import { readStyle } from '../garment/style.ts';
 import type { Message } from '../words/message.ts';
 import type { Order } from './order.ts';
 
-export type Dealt =
-  | { readonly ok: true; readonly givens: Givens }
-  | { readonly ok: false; readonly message: Message };
+export type Dealt = { readonly ok: true; readonly givens: Givens } | { readonly ok: false; readonly message: Message };
 
 /** Lays an order on the table: the block of its figure, and every measure with what its house rules add. Fails with a sentence where a measure does not fit. */
 export function dealOrder(order: Order): Dealt {

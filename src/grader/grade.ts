@@ -23,7 +23,16 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
   const of = exercise.checks.reduce((sum, check) => sum + check.marks, 0);
   if (!dealt.ok) {
     const otherFigures = { tried: 0, held: 0, letGo: [] };
-    return { exercise: exercise.id, strictness, marks: 0, of, problems: [dealt.message], checks: [], reports: [], otherFigures };
+    return {
+      exercise: exercise.id,
+      strictness,
+      marks: 0,
+      of,
+      problems: [dealt.message],
+      checks: [],
+      reports: [],
+      otherFigures,
+    };
   }
   const { givens } = dealt;
   const sheet = replay(givens, steps);
@@ -43,7 +52,9 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
 }
 
 function problemsOf(sheet: Sheet): Grade['problems'] {
-  return sheet.problems.map(({ step, message: said }) => message('grader.problem', { step: step + 1, problem: { said } }));
+  return sheet.problems.map(({ step, message: said }) =>
+    message('grader.problem', { step: step + 1, problem: { said } }),
+  );
 }
 
 function findingAt(exercise: Exercise, givens: Givens, judged: readonly JudgedTarget[], index: number): Finding {

@@ -6,8 +6,8 @@ import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
 import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
-import type { Reading } from './measures/reading.ts';
 import { shapeNamed } from './measures/lookup.ts';
+import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
 import type { Status } from './result.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
@@ -36,7 +36,12 @@ export interface JudgedTarget {
 }
 
 /** Judges every target of a sheet in order: the reference is replayed with the learner's earlier targets pinned in place of its own. */
-export function judge(exercise: Exercise, givens: Givens, student: Sheet, strictness: Strictness): readonly JudgedTarget[] {
+export function judge(
+  exercise: Exercise,
+  givens: Givens,
+  student: Sheet,
+  strictness: Strictness,
+): readonly JudgedTarget[] {
   const pins = new Map<Name, Shape>();
   return exercise.targets.map((target) => {
     const answer = answerTo(target, student);
@@ -63,13 +68,23 @@ function standingFor(exercise: Exercise, givens: Givens, target: Name, pins: Pin
   return standingFor(exercise, givens, target, new Map());
 }
 
-function judgeCheck(check: Check, answer: Answer, standing: Standing, givens: Givens, strictness: Strictness): JudgedCheck {
+function judgeCheck(
+  check: Check,
+  answer: Answer,
+  standing: Standing,
+  givens: Givens,
+  strictness: Strictness,
+): JudgedCheck {
   const bounds = boundsOf(check, (text) => lengthFrom(text, givens));
   const reading =
     answer.found === 'right-kind' && standing.right !== null
       ? takeReading(check, { answer: answer.shape, right: standing.right, reference: standing.reference })
       : null;
-  const tolerance = toleranceOf(check.tolerance, strictness, reading?.unit ?? (check.measure === 'squareness' ? 'deg' : 'mm'));
+  const tolerance = toleranceOf(
+    check.tolerance,
+    strictness,
+    reading?.unit ?? (check.measure === 'squareness' ? 'deg' : 'mm'),
+  );
   const off = reading === null ? null : offOf(reading, bounds);
   // An answer of the right kind that cannot be read is as far off as can be, not absent.
   const status = off === null ? (answer.found === 'right-kind' ? 'beyond' : 'missing') : statusOf(off, tolerance);

@@ -3,9 +3,9 @@ import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
-import { lostOn, type Trial } from './others.ts';
 import type { LetGo } from './result.ts';
 import { stepFields } from './step-fields.ts';
+import { lostOn, type Trial } from './trial.ts';
 
 /** How near a name's value must come to a typed number to be what it may have stood for, mm. */
 const ALIKE = 0.6;
@@ -75,15 +75,23 @@ function measuresLike(typed: string, givens: Givens): readonly string[] {
   const value = evaluate(typed, givens.measures);
   if (!value.ok) return [];
   const wanted = value.quantity;
-  const names = [...givens.measures].filter(([, { dimension }]) => dimension === wanted.dimension).map(([name]) => name);
+  const names = [...givens.measures]
+    .filter(([, { dimension }]) => dimension === wanted.dimension)
+    .map(([name]) => name);
   const tries = [
     ...names,
     ...names.flatMap((name) => [`${name} / 2`, `${name} * 2`, `${name} - 1/4 in`, `${name} / 2 + 1/4 in`]),
-    ...names.flatMap((one) => names.filter((other) => other !== one).flatMap((other) => [`${one} + ${other}`, `${one} - ${other}`])),
+    ...names.flatMap((one) =>
+      names.filter((other) => other !== one).flatMap((other) => [`${one} + ${other}`, `${one} - ${other}`]),
+    ),
   ];
   return tries.filter((text) => {
     const theirs = evaluate(text, givens.measures);
-    return theirs.ok && theirs.quantity.dimension === wanted.dimension && Math.abs(theirs.quantity.value - wanted.value) <= ALIKE;
+    return (
+      theirs.ok &&
+      theirs.quantity.dimension === wanted.dimension &&
+      Math.abs(theirs.quantity.value - wanted.value) <= ALIKE
+    );
   });
 }
 

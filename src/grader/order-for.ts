@@ -1,6 +1,6 @@
+import type { Figure } from '../garment/figure.ts';
 import { people } from '../garment/people.ts';
 import { sampleFigure } from '../garment/sample.ts';
-import type { Figure } from '../garment/figure.ts';
 import type { Exercise } from './exercise.ts';
 import type { Order } from './order.ts';
 

@@ -1,7 +1,7 @@
 import { evaluate } from '../drafting/expression.ts';
 import { sampleFigure } from '../garment/sample.ts';
-import { variedStyle } from '../garment/style-varied.ts';
 import { readStyle } from '../garment/style.ts';
+import { variedStyle } from '../garment/style-varied.ts';
 import type { Exercise } from './exercise.ts';
 import type { Order } from './order.ts';
 

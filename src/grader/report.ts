@@ -1,6 +1,6 @@
-import { type Message, message, type Value, written } from '../words/message.ts';
-import type { Givens } from '../drafting/sheet.ts';
 import type { ShapeKind } from '../drafting/shape.ts';
+import type { Givens } from '../drafting/sheet.ts';
+import { type Message, message, type Value, written } from '../words/message.ts';
 import { expectedOf } from './bounds.ts';
 import type { Misreading } from './exercise.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
@@ -22,7 +22,10 @@ const worse: Readonly<Record<Status, number>> = { within: 0, near: 1, beyond: 2,
 /** One paragraph about a target: what, by how much and which way; why it shows on the body; what to do; what it was judged from. */
 export function reportOn(finding: Finding, givens: Givens): TargetReport {
   const { judged } = finding;
-  const status = judged.checks.reduce<Status>((sum, { status: one }) => (worse[one] > worse[sum] ? one : sum), 'within');
+  const status = judged.checks.reduce<Status>(
+    (sum, { status: one }) => (worse[one] > worse[sum] ? one : sum),
+    'within',
+  );
   return { target: judged.target.name, status, sentences: sentencesFor(finding, status, givens) };
 }
 
@@ -30,24 +33,30 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
   const { judged, slips } = finding;
   const target = { named: judged.target.name };
   if (status === 'within') return [rightSentence(finding)];
-  if (judged.answer.found === 'nothing') return [message('grader.missing', { target }), ...mends(judged.checks, givens)];
+  if (judged.answer.found === 'nothing')
+    return [message('grader.missing', { target }), ...mends(judged.checks, givens)];
   if (judged.answer.found === 'wrong-kind') {
     const found = { said: kindWord(judged.answer.kind) };
     const wanted = { said: kindWord(judged.target.makes) };
     return [message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)];
   }
-  const about = finding.misreading === null ? faults(judged, givens) : [misreadingSentence(finding.misreading, judged, givens)];
+  const about =
+    finding.misreading === null ? faults(judged, givens) : [misreadingSentence(finding.misreading, judged, givens)];
   const close = status === 'near' ? [message('grader.near')] : [];
   const from = slips.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
   const origin = slips.length > 0 ? slips : finding.sound;
-  return [...about, ...close, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin) })])];
+  return [
+    ...about,
+    ...close,
+    ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })]),
+  ];
 }
 
 function rightSentence({ judged, slips }: Finding): Message {
   const target = { named: judged.target.name };
   return slips.length === 0
     ? message('grader.right', { target })
-    : message('grader.right-judged', { target, judged: namesOf(slips) });
+    : message('grader.right-judged', { target, judged: namesOf(slips), count: slips.length });
 }
 
 function namesOf(targets: readonly JudgedTarget[]): Value {
@@ -97,7 +106,8 @@ function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Record<st
   ]);
   const reading = judged?.reading ?? null;
   if (judged === null || reading === null) return Object.fromEntries(measures);
-  const shown = (value: number): Value => (reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 });
+  const shown = (value: number): Value =>
+    reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 };
   return Object.fromEntries([
     ...measures,
     ['off', shown(judged.off ?? 0)],

@@ -1,6 +1,6 @@
+import type { Drawn } from '../drafting/shape.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
-import type { Drawn } from '../drafting/shape.ts';
 import type { Message } from '../words/message.ts';
 import type { MeasureName } from './exercise.ts';
 import type { MeasureUnit, Strictness } from './tolerance.ts';

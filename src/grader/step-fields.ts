@@ -1,5 +1,5 @@
-import { forms } from '../drafting/verbs.ts';
 import type { Step } from '../drafting/step.ts';
+import { forms } from '../drafting/verbs.ts';
 
 /** The fields of a step that hold an expression, with what is written in them. */
 export function stepFields(step: Step): readonly { readonly field: string; readonly text: string }[] {

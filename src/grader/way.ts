@@ -9,7 +9,8 @@ export function wayOf(displacement: Point): Message {
   const size = Math.hypot(displacement.x, displacement.y);
   const upright = Math.abs(displacement.y) >= WORTH_SAYING * size ? uprightWay(displacement.y) : null;
   const across = Math.abs(displacement.x) >= WORTH_SAYING * size ? acrossWay(displacement.x) : null;
-  if (upright !== null && across !== null) return message('grader.both-ways', { one: { said: upright }, other: { said: across } });
+  if (upright !== null && across !== null)
+    return message('grader.both-ways', { one: { said: upright }, other: { said: across } });
   return upright ?? across ?? message('grader.no-way');
 }
 

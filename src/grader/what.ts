@@ -1,6 +1,8 @@
 import type { Name } from '../drafting/step.ts';
+import type { Point } from '../geometry/point.ts';
 import { type Message, message, type Value } from '../words/message.ts';
 import { expectedOf, isRange } from './bounds.ts';
+import type { Check, DistanceCheck, ParallelCheck } from './exercise.ts';
 import type { JudgedCheck } from './judge.ts';
 import type { Reading } from './measures/reading.ts';
 import { wayOf } from './way.ts';
@@ -10,48 +12,62 @@ const NOTHING = 0.5;
 
 /** The sentence that says what is off, by how much and which way. */
 export function whatIsOff(name: Name, judged: JudgedCheck): Message {
-  const { reading, check } = judged;
+  const { reading } = judged;
   const target: Value = { named: name };
   if (reading === null) return message('grader.unreadable', { target });
   if (isRange(judged.bounds)) return outOfRange(target, judged, reading);
-  const size = { mm: Math.abs(reading.measured) };
-  const expected = { mm: Math.abs(reading.expected) };
-  const off = { mm: judged.off ?? 0 };
-  const way = reading.displacement === null ? message('grader.no-way') : wayOf(reading.displacement);
-  const said = { said: way };
+  return reading.displacement === null
+    ? amountOff(target, judged, reading)
+    : wayOff(target, judged.check, reading, reading.displacement);
+}
+
+/** For readings that have a direction on the sheet. */
+function wayOff(target: Value, check: Check, reading: Reading, displacement: Point): Message {
+  const way = { said: wayOf(displacement) };
   switch (check.measure) {
-    case 'position':
-      return message('grader.position', { target, way: said });
-    case 'distance': {
-      const from = { named: check.from };
-      return Math.abs(reading.expected) < NOTHING
-        ? message('grader.distance-on', { target, from, way: said })
-        : message('grader.distance', { target, from, measured: size, expected, way: said });
-    }
-    case 'line':
-      return message('grader.line', { target, spot: { named: reading.spot ?? check.between[0] }, way: said });
+    case 'distance':
     case 'parallel':
-      return message('grader.parallel', { target, from: { named: check.from }, measured: size, expected, way: said });
-    case 'squareness':
-      return angleOff(target, check.to, reading, judged.off ?? 0);
+      return distanceOff(target, check, reading, way);
+    case 'line':
+      return message('grader.line', { target, spot: { named: reading.spot ?? check.between[0] }, way });
     case 'level':
-      return message('grader.level', { target, way: said });
-    case 'length':
-      return reading.measured > reading.expected
-        ? message('grader.too-long', { target, measured: size, expected, off })
-        : message('grader.too-short', { target, measured: size, expected, off });
-    case 'walk':
-      return reading.measured > reading.expected
-        ? message('grader.walk-over', { target, measured: size, expected, off })
-        : message('grader.walk-short', { target, measured: size, expected, off });
-    case 'bow':
-      return message('grader.bow', { target, measured: size, expected });
+      return message('grader.level', { target, way });
     case 'shape':
-      return message('grader.shape', { target, off });
+      return message('grader.shape', { target, off: { mm: reading.measured } });
+    default:
+      return message('grader.position', { target, way });
+  }
+}
+
+function distanceOff(target: Value, check: DistanceCheck | ParallelCheck, reading: Reading, way: Value): Message {
+  const from = { named: check.from };
+  if (check.measure === 'distance' && Math.abs(reading.expected) < NOTHING) {
+    return message('grader.distance-on', { target, from, way });
+  }
+  const measured = { mm: Math.abs(reading.measured) };
+  const expected = { mm: Math.abs(reading.expected) };
+  return message('grader.distance', { target, from, measured, expected, way });
+}
+
+/** For readings that are an amount and no more. */
+function amountOff(target: Value, { check, off: size }: JudgedCheck, reading: Reading): Message {
+  const tooMuch = reading.measured > reading.expected;
+  const measured = { mm: Math.abs(reading.measured) };
+  const expected = { mm: Math.abs(reading.expected) };
+  const off = { mm: size ?? 0 };
+  switch (check.measure) {
+    case 'squareness':
+      return angleOff(target, check.to, reading, size ?? 0);
     case 'smoothness':
-      return message('grader.smoothness', { target, off: degrees(judged.off ?? 0) });
+      return message('grader.smoothness', { target, off: degrees(size ?? 0) });
+    case 'walk':
+      return message(tooMuch ? 'grader.walk-over' : 'grader.walk-short', { target, measured, expected, off });
+    case 'bow':
+      return message('grader.bow', { target, measured, expected });
     case 'inflection':
-      return message('grader.inflection', { target, measured: size, expected });
+      return message('grader.inflection', { target, measured, expected });
+    default:
+      return message(tooMuch ? 'grader.too-long' : 'grader.too-short', { target, measured, expected, off });
   }
 }
 
@@ -62,7 +78,8 @@ function degrees(value: number): Value {
 /** Square and parallel have names of their own; any other angle is given as it is. */
 function angleOff(target: Value, to: Name, reading: Reading, off: number): Message {
   const named = { named: to };
-  if (Math.abs(reading.expected - 90) < NOTHING) return message('grader.square', { target, to: named, off: degrees(off) });
+  if (Math.abs(reading.expected - 90) < NOTHING)
+    return message('grader.square', { target, to: named, off: degrees(off) });
   if (Math.min(reading.expected, 180 - reading.expected) < NOTHING) {
     return message('grader.along', { target, to: named, off: degrees(off) });
   }

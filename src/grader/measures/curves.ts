@@ -1,6 +1,6 @@
 import type { Shape } from '../../drafting/shape.ts';
-import type { Path } from '../../geometry/cubic.ts';
 import { bowOf, greatestDistance } from '../../geometry/compare.ts';
+import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
 import { breaksOf, inflectionsOf } from '../../geometry/smooth.ts';

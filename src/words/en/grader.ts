@@ -5,8 +5,8 @@ export const grader = {
   'grader.problem': entry(['step', 'problem'], 'Step {step}: {problem}'),
   'grader.right': entry(['target'], 'Your {target} is right.'),
   'grader.right-judged': entry(
-    ['target', 'judged'],
-    'Your {target} is right, as seen from your own {judged}: that slip was marked there and is not counted again.',
+    ['target', 'judged', 'count'],
+    'Your {target} is right, as seen from your own {judged}: {count, plural, one {that slip was} other {those slips were}} marked there and not counted again.',
   ),
   'grader.missing': entry(['target'], 'Nothing on the sheet is pointed out as the {target} yet.'),
   'grader.wrong-kind': entry(
@@ -33,12 +33,11 @@ export const grader = {
     'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
   ),
   'grader.line': entry(['target', 'spot', 'way'], 'Your {target} strays most at the {spot}: there it runs {way}.'),
-  'grader.parallel': entry(
-    ['target', 'from', 'measured', 'expected', 'way'],
-    'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
-  ),
   'grader.square': entry(['target', 'to', 'off'], 'Your {target} is {off} out of square with the {to}.'),
-  'grader.along': entry(['target', 'to', 'off'], 'Your {target} should run as the {to} does; it leans {off} away from it.'),
+  'grader.along': entry(
+    ['target', 'to', 'off'],
+    'Your {target} should run as the {to} does; it leans {off} away from it.',
+  ),
   'grader.angle': entry(
     ['target', 'to', 'measured', 'expected'],
     'Your {target} makes {measured} with the {to}, where {expected} is wanted.',
@@ -65,18 +64,27 @@ export const grader = {
     'Your {target} bows {measured} from the straight, where {expected} is wanted.',
   ),
   'grader.shape': entry(['target', 'off'], 'Your {target} strays up to {off} from the right curve.'),
-  'grader.smoothness': entry(['target', 'off'], 'Your {target} has a corner of {off} in it, where it should run smooth.'),
+  'grader.smoothness': entry(
+    ['target', 'off'],
+    'Your {target} has a corner of {off} in it, where it should run smooth.',
+  ),
   'grader.inflection': entry(
     ['target', 'measured', 'expected'],
     'The slight reverse bend of your {target} is {measured} deep, where {expected} is wanted.',
   ),
-  'grader.least': entry(['target', 'measured', 'least'], 'Your {target} comes to {measured}; at least {least} is wanted.'),
+  'grader.least': entry(
+    ['target', 'measured', 'least'],
+    'Your {target} comes to {measured}; at least {least} is wanted.',
+  ),
   'grader.most': entry(['target', 'measured', 'most'], 'Your {target} comes to {measured}; at most {most} is wanted.'),
 
-  'grader.judged-from-right': entry(['judged'], '(Your {judged} is right, and this was judged from it.)'),
+  'grader.judged-from-right': entry(
+    ['judged', 'count'],
+    '(Your {judged} {count, plural, one {is right, and this was judged from it} other {are right, and this was judged from them}}.)',
+  ),
   'grader.judged-from-slip': entry(
-    ['judged'],
-    '(This was judged from your own {judged}, so that slip is not counted twice.)',
+    ['judged', 'count'],
+    '(This was judged from your own {judged}, so {count, plural, one {that slip is} other {those slips are}} not counted twice.)',
   ),
 
   'grader.lets-go-by-eye': entry(

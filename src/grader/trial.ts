@@ -1,0 +1,35 @@
+import { replay } from '../drafting/replay.ts';
+import type { Givens } from '../drafting/sheet.ts';
+import type { Name, Step } from '../drafting/step.ts';
+import type { Exercise } from './exercise.ts';
+import { type JudgedTarget, judge } from './judge.ts';
+import type { Order } from './order.ts';
+import type { Strictness } from './tolerance.ts';
+
+/** A draft as it stands on its own order. */
+export interface Trial {
+  readonly exercise: Exercise;
+  readonly order: Order;
+  readonly givens: Givens;
+  readonly steps: readonly Step[];
+  readonly strictness: Strictness;
+  readonly judged: readonly JudgedTarget[];
+}
+
+/** Targets with every check within its tolerance. */
+export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name> {
+  return new Set(
+    judged.filter(({ checks }) => checks.every(({ status }) => status === 'within')).map(({ target }) => target.name),
+  );
+}
+
+/** The targets, right on the draft's own order, that are not right on this one. */
+export function lostOn(
+  givens: Givens,
+  trial: Trial,
+  steps: readonly Step[],
+  right: ReadonlySet<Name>,
+): readonly Name[] {
+  const there = rightTargets(judge(trial.exercise, givens, replay(givens, steps), trial.strictness));
+  return [...right].filter((target) => !there.has(target));
+}
