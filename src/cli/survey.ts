@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { argv, stdout } from 'node:process';
+import { argv, exit, stderr, stdout } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { CholeskyDecomposition, correlation, Matrix } from 'ml-matrix';
 import {
@@ -89,7 +89,12 @@ function rounded(matrix: readonly (readonly number[])[]): number[][] {
 
 /** `survey.ts BODIES.csv` writes the module src/garment/survey-figures.ts to standard output. */
 if (argv[1] && import.meta.url === pathToFileURL(argv[1]).href) {
-  const statistics = statisticsOf(readFileSync(argv[2] ?? '../shared/data/bodies.csv', 'utf8'));
+  const [, , file] = argv;
+  if (file === undefined) {
+    stderr.write('Give the data set: node src/cli/survey.ts bodies.csv > src/garment/survey-figures.ts\n');
+    exit(1);
+  }
+  const statistics = statisticsOf(readFileSync(file, 'utf8'));
   stdout.write('/** Written by src/cli/survey.ts from the data set named in survey.ts; do not edit by hand. */\n');
   stdout.write(`export const surveyFigures = ${JSON.stringify(statistics, null, 2)};\n`);
 }

@@ -88,6 +88,17 @@ test('with the shoulders joined the centre back turns from upright by twice the 
   });
 });
 
+test('each neckline turns through a right angle less the slope', () => {
+  everyFigure((figure) => {
+    const { front, back } = measureBlock(figure);
+    for (const neckline of [front, back]) {
+      const [a, b] = [neckline.derivative(0), neckline.derivative(1)];
+      const turn = Math.atan2(Math.abs(a.x * b.y - a.y * b.x), a.x * b.x + a.y * b.y);
+      expect((turn * 180) / Math.PI).toBeCloseTo(90 - figure['shoulder-slope'], 9);
+    }
+  });
+});
+
 test('lines run up the front, to the right across it and from the neck point to the tip', () => {
   const { lines, points } = measureBlock(people[0]?.figure as Figure);
   expect(lines('centre-front')).toEqual({ through: { x: 0, y: 0 }, direction: { x: 0, y: 1 } });

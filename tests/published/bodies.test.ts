@@ -61,7 +61,7 @@ describe.skipIf(!existsSync(file))('every measured body (skipped where ../shared
         unsquare(back.derivative(1), lines('centre-back').direction),
       );
     }
-    expect(off).toBeLessThan(0.01);
+    expect(off).toBeLessThan(1e-6);
     expect(skew).toBeLessThan(1e-9);
   });
 });

@@ -63,6 +63,9 @@ export const garment = {
   'name.overlap-by-rule': plain('overlap by the house rule'),
   'name.stand-by-rule': plain('stand by the house rule'),
   'name.button': plain('button’s diameter'),
+  'name.break-rise-high': plain('high break rise'),
+  'name.top-button-rise': plain('height of the top button'),
+  'name.break-above-button': plain('height of the break above the button'),
   'name.button-to-edge': plain('button row to edge'),
 
   'about.neck-base': plain('Round the base of the neck, over the back neck point and the front neck point.'),
@@ -75,9 +78,12 @@ export const garment = {
   'about.overlap': plain('How far the front edge lies beyond the centre front, so that the two fronts lap and button.'),
   'about.button': plain('The diameter of the button.'),
   'about.button-to-edge': plain(
-    'How far inside the front edge the middle of the buttonhole row lies on a double-breasted front.',
+    'How far inside the front edge the middle of the button row lies on a double-breasted front.',
   ),
   'about.break-rise': plain('How far above the waist the lapel begins to turn back.'),
+  'about.break-rise-high': plain('How far above the waist the lapel of a high-buttoned front begins to turn back.'),
+  'about.top-button-rise': plain('How far above the waist the top button sits.'),
+  'about.break-above-button': plain('How far above the top button the lapel begins to turn back.'),
   'about.stand': plain('The height of the collar at the centre back from the neck seam up to where it turns over.'),
   'about.fall': plain('The depth of the collar at the centre back from where it turns over down to its outer edge.'),
   'about.gorge-depth': plain('How far the neck seam runs down from the neck point before it turns into the gorge.'),
