@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/cli/finish-pages.ts';
+import { licences } from './src/cli/licences.ts';
 
 /** The folder of the built site that holds its scripts, style sheets and fonts. */
 const ASSETS = '_astro';
@@ -33,6 +34,7 @@ export default defineConfig({
     },
   },
   vite: {
+    plugins: [licences(import.meta.dirname)],
     build: {
       assetsInlineLimit: 0,
       // The browser tests hold each page to its budget; one part of it may be large.

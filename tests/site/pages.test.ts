@@ -13,6 +13,12 @@ test('the site is built and has pages', () => {
   expect(pages).toContain('index.html');
 });
 
+test('the licences of what is served are served with it', () => {
+  const text = readFileSync(path.join(SITE, 'licences.txt'), 'utf8');
+  for (const name of ['preact ', '@fontsource-variable/source-serif-4 ', 'SIL OPEN FONT LICENSE Version 1.1'])
+    expect(text).toContain(name);
+});
+
 describe.each(pages)('%s', (file) => {
   const html = readFileSync(path.join(SITE, file), 'utf8');
 
