@@ -9,10 +9,10 @@ export interface Bounds {
   readonly most: number | null;
 }
 
-export function boundsOf(check: Check, valueOf: (text: Expression) => number | null): Bounds {
+export function boundsOf(check: Check, valueIn: (text: Expression) => number | null): Bounds {
   return {
-    least: check.least === undefined ? null : valueOf(check.least),
-    most: check.most === undefined ? null : valueOf(check.most),
+    least: check.least === undefined ? null : valueIn(check.least),
+    most: check.most === undefined ? null : valueIn(check.most),
   };
 }
 

@@ -1,0 +1,147 @@
+import { expect, test } from 'vitest';
+import type { Shape } from '../../src/drafting/shape.ts';
+import type { Sheet } from '../../src/drafting/sheet.ts';
+import { arcPath } from '../../src/geometry/arc.ts';
+import { straight } from '../../src/geometry/cubic.ts';
+import { point } from '../../src/geometry/point.ts';
+import type { Check } from '../../src/grader/exercise.ts';
+import { takeReading } from '../../src/grader/measures/take.ts';
+
+const common = { target: 'thing', tolerance: 'mark', marks: 1, why: '', mend: '' } as const;
+
+function sheetOf(shapes: Readonly<Record<string, Shape>>): Sheet {
+  return { shapes: new Map(Object.entries(shapes)), measures: new Map(), answers: new Map(), problems: [] };
+}
+
+const mark = (x: number, y: number): Shape => ({ kind: 'point', point: point(x, y) });
+const upright = (x: number): Shape => ({ kind: 'line', line: { through: point(x, 0), direction: point(0, 1) } });
+const arc = (radius: number, sweep: number): Shape => ({
+  kind: 'curve',
+  path: arcPath(point(0, 0), radius, 0, sweep),
+});
+
+function read(check: Partial<Check> & { measure: Check['measure'] }, answer: Shape, right: Shape, named = {}) {
+  return takeReading({ ...common, ...check } as Check, { answer, right, reference: sheetOf(named) });
+}
+
+test('a position is read as the distance from the right place, with the way there', () => {
+  expect(read({ measure: 'position' }, mark(3, 4), mark(0, 0))).toMatchObject({
+    measured: 5,
+    expected: 0,
+    displacement: { x: 3, y: 4 },
+    arrow: { from: { x: 3, y: 4 }, to: { x: 0, y: 0 } },
+  });
+});
+
+test('a distance from a line is signed to the right, however the line was drawn', () => {
+  const down: Shape = { kind: 'line', line: { through: point(0, 9), direction: point(0, -1) } };
+  for (const line of [upright(0), down]) {
+    const reading = read({ measure: 'distance', from: 'line' }, mark(-20, 5), mark(-25, 7), { line });
+    expect(reading).toMatchObject({ measured: -20, expected: -25 });
+    expect(reading?.displacement?.x).toBe(5);
+    expect(reading?.displacement?.y).toBeCloseTo(0, 12);
+  }
+});
+
+test('a distance from a point is plain, and has no direction when the mark lies on the point itself', () => {
+  const named = { peg: mark(0, 0) };
+  expect(read({ measure: 'distance', from: 'peg' }, mark(0, 30), mark(28, 0), named)).toMatchObject({
+    measured: 30,
+    expected: 28,
+    displacement: { x: 0, y: 2 },
+  });
+  expect(read({ measure: 'distance', from: 'peg' }, mark(0, 0), mark(28, 0), named)?.displacement).toBeNull();
+});
+
+test('a line is read at the end of its span where it strays most', () => {
+  const leaning: Shape = { kind: 'line', line: { through: point(0, 0), direction: point(0.6, 0.8) } };
+  const reading = read({ measure: 'line', between: ['foot', 'head'] }, leaning, upright(0), {
+    foot: mark(0, 0),
+    head: mark(0, 400),
+  });
+  expect(reading).toMatchObject({ spot: 'head', measured: 300 });
+});
+
+test('a level line square across the span cannot be read against an upright one', () => {
+  const level: Shape = { kind: 'line', line: { through: point(0, 5), direction: point(1, 0) } };
+  const named = { foot: mark(0, 0), head: mark(0, 400) };
+  expect(read({ measure: 'line', between: ['foot', 'head'] }, level, upright(0), named)).toBeNull();
+});
+
+test('squareness is read in degrees about the right angle, and does not care which way lines were drawn', () => {
+  const base: Shape = { kind: 'line', line: { through: point(0, 0), direction: point(1, 0) } };
+  const degree = Math.PI / 180;
+  for (const turn of [0, Math.PI]) {
+    const drawn: Shape = {
+      kind: 'line',
+      line: { through: point(0, 0), direction: point(Math.cos(92 * degree + turn), Math.sin(92 * degree + turn)) },
+    };
+    const reading = read({ measure: 'squareness', to: 'base' }, drawn, upright(0), { base });
+    expect(reading?.measured).toBeCloseTo(92, 9);
+    expect(reading?.expected).toBeCloseTo(90, 9);
+  }
+});
+
+test('a curve is read for squareness at the end named', () => {
+  const base: Shape = { kind: 'line', line: { through: point(0, 0), direction: point(1, 0) } };
+  const quarter = arc(50, Math.PI / 2);
+  expect(read({ measure: 'squareness', to: 'base', end: 'start' }, quarter, quarter, { base })?.measured).toBeCloseTo(
+    90,
+    6,
+  );
+  expect(read({ measure: 'squareness', to: 'base', end: 'end' }, quarter, quarter, { base })?.measured).toBeCloseTo(
+    0,
+    6,
+  );
+});
+
+test('lengths of arcs are radius times sweep, of curves and of the tape alike', () => {
+  expect(read({ measure: 'length' }, arc(50, 1.2), arc(50, 1))?.measured).toBeCloseTo(60, 6);
+  expect(read({ measure: 'length' }, { kind: 'length', length: 61 }, arc(50, 1))).toMatchObject({ measured: 61 });
+});
+
+test('a walk reads what is left over against the seams one after another', () => {
+  const named = { back: arc(50, 1), front: { kind: 'curve', path: [straight(point(0, 0), point(30, 0))] } as Shape };
+  const reading = read({ measure: 'walk', against: ['back', 'front'] }, arc(50, 1.7), arc(50, 1.6), named);
+  expect(reading?.measured).toBeCloseTo(85, 6);
+  expect(reading?.expected).toBeCloseTo(80, 6);
+});
+
+test('a level is a height above the waist, of marks and of level lines, and upright lines have none', () => {
+  const level: Shape = { kind: 'line', line: { through: point(70, 38), direction: point(1, 0) } };
+  expect(read({ measure: 'level' }, level, mark(0, 40))).toMatchObject({ measured: 38, expected: 40 });
+  expect(read({ measure: 'level' }, upright(4), mark(0, 40))).toBeNull();
+});
+
+test('the bow of an arc is its sagitta', () => {
+  const reading = read({ measure: 'bow' }, arc(50, 1), arc(50, 1));
+  expect(Math.abs(reading?.measured ?? 0)).toBeCloseTo(50 * (1 - Math.cos(0.5)), 6);
+});
+
+test('shape reads the greatest distance between two curves: the difference of the radii of two arcs about one centre', () => {
+  expect(read({ measure: 'shape' }, arc(52, 1), arc(50, 1))?.measured).toBeCloseTo(2, 6);
+});
+
+test('smoothness reads the sharpest corner, and a smooth curve has none', () => {
+  const corner: Shape = {
+    kind: 'curve',
+    path: [straight(point(0, 0), point(10, 0)), straight(point(10, 0), point(20, 10))],
+  };
+  expect(read({ measure: 'smoothness' }, corner, corner)?.measured).toBeCloseTo(45, 6);
+  expect(read({ measure: 'smoothness' }, arc(50, 1), arc(50, 1))?.measured).toBeCloseTo(0, 6);
+});
+
+test('the reverse bend is as deep as the lesser of the two ways a curve bends', () => {
+  const wave: Shape = {
+    kind: 'curve',
+    path: [{ p0: point(0, 0), p1: point(20, 30), p2: point(40, -30), p3: point(60, 0) }],
+  };
+  const deep = read({ measure: 'inflection' }, wave, wave)?.measured ?? 0;
+  expect(deep).toBeGreaterThan(1);
+  expect(read({ measure: 'inflection' }, arc(50, 1), wave)).toMatchObject({ measured: 0 });
+});
+
+test('a shape of the wrong kind gives no reading', () => {
+  expect(read({ measure: 'position' }, upright(0), mark(0, 0))).toBeNull();
+  expect(read({ measure: 'length' }, mark(0, 0), mark(0, 0))).toBeNull();
+});
