@@ -31,10 +31,10 @@ export function boundsOf(path: Path): Bounds {
 
 /** The box about the points. Of no points: an empty box, from Infinity to -Infinity. */
 export function pointsBounds(points: readonly Point[]): Bounds {
-  let minX = Infinity;
-  let minY = Infinity;
-  let maxX = -Infinity;
-  let maxY = -Infinity;
+  let minX = Number.POSITIVE_INFINITY;
+  let minY = Number.POSITIVE_INFINITY;
+  let maxX = Number.NEGATIVE_INFINITY;
+  let maxY = Number.NEGATIVE_INFINITY;
   for (const { x, y } of points) {
     minX = Math.min(minX, x);
     minY = Math.min(minY, y);

@@ -96,8 +96,7 @@ function takeWidest(spans: Span[]): Span | undefined {
 function boundOf(piece: Cubic, from: Look, to: Look, b: Path): number {
   const stretch = subCubic(piece, from.t, to.t);
   // 1. Distance changes no faster than the point moves.
-  const run =
-    distance(stretch.p0, stretch.p1) + distance(stretch.p1, stretch.p2) + distance(stretch.p2, stretch.p3);
+  const run = distance(stretch.p0, stretch.p1) + distance(stretch.p1, stretch.p2) + distance(stretch.p2, stretch.p3);
   const lazy = 0.5 * (from.off + to.off + run);
   if (from.foot.index !== to.foot.index) return lazy;
   const other = subCubic(pieceAt(b, from.foot.index), from.foot.t, to.foot.t);

@@ -1,13 +1,14 @@
-import { type Path, pointAt } from './cubic.ts';
-import { COINCIDENT } from './epsilon.ts';
+import { type Cubic, derivativeAt, type Path, pointAt, reverseCubic } from './cubic.ts';
+import { COINCIDENT, TOUCH } from './epsilon.ts';
 import { distinctHits, type Hit, hitAt } from './hits.ts';
 import { footOn, type Line, signedDistance } from './line.ts';
 import { type Meeting, meetCubics } from './meet.ts';
 import { nearestPlace } from './nearest.ts';
-import { endOf, pieceAt, startOf } from './path.ts';
-import { add, distance, type Point, scale } from './point.ts';
+import { pieceAt } from './path.ts';
+import { add, distance, norm, type Point, scale } from './point.ts';
 import { zerosOf } from './polynomial.ts';
 import { type Power, powerOf } from './power.ts';
+import type { Place } from './station.ts';
 
 /**
  * Where the line crosses or touches the path, in order along the path. A stretch that runs along the line gives no
@@ -36,7 +37,7 @@ export function crossPaths(a: Path, b: Path): Point[] {
 
 /** A crossing of two paths: the place on the first, and the place on the second. */
 export interface PathMeeting extends Hit {
-  readonly other: { readonly index: number; readonly t: number };
+  readonly other: Place;
 }
 
 /** Where two paths cross or touch, with the places on both, in order along the first. */
@@ -55,31 +56,36 @@ function pathMeeting(a: Path, index: number, other: number, { t, u }: Meeting): 
   return { ...hitAt(a, index, t), other: { index: other, t: u } };
 }
 
-/** The ends of either path that lie on the other. */
+/** The ends of either path that lie on the other, unless the path runs along it there. */
 function endContacts(a: Path, b: Path): PathMeeting[] {
-  const contacts: PathMeeting[] = [];
-  for (const [end, place] of [
-    [startOf(a), { index: 0, t: 0 }],
-    [endOf(a), { index: a.length - 1, t: 1 }],
-  ] as const) {
-    const other = nearestPlace(b, end);
-    if (placeGap(b, other, end) <= COINCIDENT) contacts.push({ ...place, point: end, other });
-  }
-  for (const [end, other] of [
-    [startOf(b), { index: 0, t: 0 }],
-    [endOf(b), { index: b.length - 1, t: 1 }],
-  ] as const) {
-    const place = nearestPlace(a, end);
-    if (placeGap(a, place, end) <= COINCIDENT) contacts.push({ ...hitAt(a, place.index, place.t), other });
-  }
-  return contacts;
+  const ofA = endsOn(a, b).map(({ end, foot }) => ({ ...end, other: foot }));
+  const ofB = endsOn(b, a).map(({ end, foot }) => ({ ...foot, point: end.point, other: end }));
+  return [...ofA, ...ofB];
+}
+
+/** The ends of `path` that lie on `other`, each with its place there. */
+function endsOn(path: Path, other: Path): { end: Hit; foot: Place }[] {
+  const ends = [
+    { end: hitAt(path, 0, 0), inward: aLittleWay(pieceAt(path, 0)) },
+    { end: hitAt(path, path.length - 1, 1), inward: aLittleWay(reverseCubic(pieceAt(path, path.length - 1))) },
+  ];
+  return ends
+    .map(({ end, inward }) => ({ end, inward, foot: nearestPlace(other, end.point) }))
+    .filter(({ end, inward, foot }) => {
+      return placeGap(other, foot, end.point) <= COINCIDENT && gapTo(other, inward) > COINCIDENT;
+    });
+}
+
+/** A point about TOUCH along the piece from its start, or half way where the piece starts slowly. */
+function aLittleWay(piece: Cubic): Point {
+  return pointAt(piece, Math.min(0.5, TOUCH / norm(derivativeAt(piece, 0))));
 }
 
 function gapTo(path: Path, p: Point): number {
   return placeGap(path, nearestPlace(path, p), p);
 }
 
-function placeGap(path: Path, { index, t }: { index: number; t: number }, p: Point): number {
+function placeGap(path: Path, { index, t }: Place, p: Point): number {
   return distance(pointAt(pieceAt(path, index), t), p);
 }
 

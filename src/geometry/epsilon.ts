@@ -23,3 +23,10 @@ export const SMOOTH = 1e-6;
 
 /** A step of a curve's parameter (0 to 1) too small to matter: on a piece 2 m long it moves a point by 2e-9 mm. */
 export const PARAMETER = 1e-12;
+
+/**
+ * Two crossings that a path joins without leaving COINCIDENT are one touch when they are no further apart than this, mm;
+ * further, the path runs along what it meets. Circles of 1 m touching a line stay so near for 0.03 mm, curves that also
+ * share their curvature for about 1 mm.
+ */
+export const TOUCH = 1;

@@ -1,5 +1,5 @@
 import { type Path, pointAt } from './cubic.ts';
-import { COINCIDENT, SAME_CROSSING } from './epsilon.ts';
+import { COINCIDENT, SAME_CROSSING, TOUCH } from './epsilon.ts';
 import { pieceAt } from './path.ts';
 import { distance, type Point } from './point.ts';
 import type { Place } from './station.ts';
@@ -17,20 +17,21 @@ export function hitAt(path: Path, index: number, t: number): Hit {
 /**
  * The hits in order along the path, each crossing once. Two in a row are one when they lie within SAME_CROSSING, or when
  * the path stays within COINCIDENT of what it meets between them (`gap`: how far off a point is, mm): a crossing at a
- * join, found on both pieces, or a touch.
+ * join, found on both pieces, or a touch. Of two that are one, the truer stays.
  */
 export function distinctHits<H extends Hit>(path: Path, hits: readonly H[], gap: (p: Point) => number): H[] {
   const kept: H[] = [];
   for (const hit of hits.toSorted((a, b) => a.index - b.index || a.t - b.t)) {
     const last = kept.at(-1);
-    if (last && sameHit(path, last, hit, gap)) continue;
-    kept.push(hit);
+    if (!last || !sameHit(path, last, hit, gap)) kept.push(hit);
+    else if (gap(hit.point) < gap(last.point)) kept[kept.length - 1] = hit;
   }
   return closedTwice(path, kept) ? kept.slice(0, -1) : kept;
 }
 
 function sameHit(path: Path, a: Hit, b: Hit, gap: (p: Point) => number): boolean {
   if (distance(a.point, b.point) <= SAME_CROSSING && b.index - a.index <= 1) return true;
+  if (distance(a.point, b.point) > TOUCH) return false;
   if (a.index === b.index) return gap(pointAt(pieceAt(path, a.index), 0.5 * (a.t + b.t))) <= COINCIDENT;
   if (b.index - a.index !== 1) return false;
   const before = a.t === 1 || gap(pointAt(pieceAt(path, a.index), 0.5 * (a.t + 1))) <= COINCIDENT;

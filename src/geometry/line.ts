@@ -1,4 +1,4 @@
-import { PARALLEL, COINCIDENT } from './epsilon.ts';
+import { COINCIDENT, PARALLEL } from './epsilon.ts';
 import { add, cross, dot, norm, type Point, quarterTurn, scale, subtract } from './point.ts';
 
 /** An unbounded straight line. `direction` has length 1 and gives the line a sense; its left is the positive side. */

@@ -17,6 +17,9 @@ interface Stretch {
   readonly to: number;
 }
 
+/** A stretch of each piece. */
+type Pair = readonly [Stretch, Stretch];
+
 /** After this many pairs the pieces are asked whether they lie on each other: an honest crossing needs far fewer. */
 const SUSPICIOUS = 400;
 
@@ -33,17 +36,25 @@ export function meetCubics(a: Cubic, b: Cubic): Meeting[] {
   if (boxesApart(a, b)) return [];
   if (straightRun(a)) return meetStraight(a, b);
   if (straightRun(b)) return meetStraight(b, a).map(({ t, u }) => ({ t: u, u: t }));
+  return meetCurved(a, b);
+}
+
+function meetCurved(a: Cubic, b: Cubic): Meeting[] {
   const meetings: Meeting[] = [];
-  const pairs: [Stretch, Stretch][] = [[whole(a), whole(b)]];
-  for (let count = 0; pairs.length > 0 && count < MOST; count++) {
+  const pairs: Pair[] = [[whole(a), whole(b)]];
+  for (let count = 0; count < MOST; count++) {
+    const pair = pairs.pop();
+    if (!pair) break;
     if (count === SUSPICIOUS && overlap(a, b)) return [];
-    const [one, other] = pairs.pop() as [Stretch, Stretch];
-    if (boxesApart(one.c, other.c) || bandsApart(one.c, other.c) || bandsApart(other.c, one.c)) continue;
-    const found = settle(a, b, one, other);
-    if (found === 'split') pairs.push(...halves(one, other));
+    const found = apart(pair) ? null : settle(a, b, pair);
+    if (found === 'split') pairs.push(...halves(pair));
     else if (found) meetings.push(found);
   }
   return meetings;
+}
+
+function apart([{ c: a }, { c: b }]: Pair): boolean {
+  return boxesApart(a, b) || bandsApart(a, b) || bandsApart(b, a);
 }
 
 function whole(c: Cubic): Stretch {
@@ -51,12 +62,12 @@ function whole(c: Cubic): Stretch {
 }
 
 /** The pairs to look at next: the longer stretch halved, or both when they are about as long. */
-function halves(one: Stretch, other: Stretch): [Stretch, Stretch][] {
+function halves([one, other]: Pair): Pair[] {
   const size = reach(one.c);
   const otherSize = reach(other.c);
   const ones = size >= 0.5 * otherSize ? halve(one) : [one];
   const others = otherSize >= 0.5 * size ? halve(other) : [other];
-  return ones.flatMap((x) => others.map((y): [Stretch, Stretch] => [x, y]));
+  return ones.flatMap((x) => others.map((y): Pair => [x, y]));
 }
 
 function halve({ c, from, to }: Stretch): Stretch[] {
@@ -105,10 +116,10 @@ function bandsApart(a: Cubic, b: Cubic): boolean {
 }
 
 /** What a pair comes to: a meeting, null for none, or that it must be halved. */
-function settle(a: Cubic, b: Cubic, one: Stretch, other: Stretch): Meeting | null | 'split' {
+function settle(a: Cubic, b: Cubic, [one, other]: Pair): Meeting | null | 'split' {
   const tiny = reach(one.c) < CONVERGED && reach(other.c) < CONVERGED;
   if (directionsApart(one.c, other.c)) {
-    const crossing = newton(a, b, one, other, crossingStep);
+    const crossing = newton(a, b, [one, other], crossingStep);
     if (crossing) return crossing;
     return tiny ? null : 'split';
   }
@@ -123,7 +134,7 @@ function middles(one: Stretch, other: Stretch): Meeting {
 
 /** Two stretches, straight to within CONVERGED and nearly parallel: where they run parallel and how near they come. */
 function touch(a: Cubic, b: Cubic, one: Stretch, other: Stretch): Meeting | null {
-  const parallel = newton(a, b, one, other, parallelStep) ?? middles(one, other);
+  const parallel = newton(a, b, [one, other], parallelStep) ?? middles(one, other);
   const foot = nearestPlace([other.c], pointAt(a, parallel.t));
   const u = other.from + foot.t * (other.to - other.from);
   return distance(pointAt(a, parallel.t), pointAt(b, u)) <= COINCIDENT ? { t: parallel.t, u } : null;
@@ -170,7 +181,7 @@ function fanOf(c: Cubic): { chord: Point; low: number; high: number } | null {
 type StepOf = (a: Cubic, b: Cubic, t: number, u: number) => readonly [number, number];
 
 /** Newton in both parameters from the middle of the pair; null unless it settles within the pair. */
-function newton(a: Cubic, b: Cubic, one: Stretch, other: Stretch, step: StepOf): Meeting | null {
+function newton(a: Cubic, b: Cubic, [one, other]: Pair, step: StepOf): Meeting | null {
   let { t, u } = middles(one, other);
   for (let i = 0; i < 12; i++) {
     const [dt, du] = step(a, b, t, u);

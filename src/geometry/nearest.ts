@@ -48,7 +48,7 @@ function boxSquare({ p0, p1, p2, p3 }: Cubic, { x, y }: Point): number {
 }
 
 /** What `nearestParameter` found last: the square of its distance. Kept here so that the innermost loop returns no object. */
-let leastSquare = Infinity;
+let leastSquare = Number.POSITIVE_INFINITY;
 
 const quintic = new Float64Array(6);
 const feet = new Float64Array(7);

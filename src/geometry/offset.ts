@@ -1,7 +1,7 @@
 import { arcPath } from './arc.ts';
 import { type Cubic, type Path, splitCubic, straight } from './cubic.ts';
 import { arriving, leaving, turnBetween } from './direction.ts';
-import { COINCIDENT } from './epsilon.ts';
+import { COINCIDENT, SMOOTH } from './epsilon.ts';
 import { fitParallel } from './fit.ts';
 import { forwardStretches } from './parallel.ts';
 import { startingAt } from './path.ts';
@@ -48,23 +48,32 @@ function drawnIn(c: Cubic): Cubic {
 /** The unbroken runs of the parallel: broken at inner corners and where the path is hollow too tight. */
 function runsBeside(sources: readonly Cubic[], d: number): Path[] {
   const runs: Cubic[][] = [];
-  let run: Cubic[] | null = null;
+  let open: Cubic[] | null = null;
   let last: Cubic | null = null;
   for (const source of sources) {
-    const stretches = straightRun(source) ? [{ from: 0, to: 1 }] : forwardStretches(source, d);
-    if (run && last) run = turnCorner(run, last, source, d);
-    for (const { from, to } of stretches) {
-      if (!run || from > 0) {
-        run = [];
-        runs.push(run);
-      }
-      append(run, pieceBeside(source, d, from, to));
-      if (to < 1) run = null;
-    }
-    if (stretches.length === 0) run = null;
+    const corner: Cubic[] | null = open && last ? cornerBeside(last, source, d) : null;
+    const run: Cubic[] | null = corner ? open : null;
+    append(run ?? [], corner ?? []);
+    open = addStretches(runs, run, source, d);
     last = source;
   }
   return runs.filter((pieces) => pieces.length > 0);
+}
+
+/** Adds the parallel of one piece, to the run that is open or in new ones; gives the run that is open after it, if one is. */
+function addStretches(runs: Cubic[][], run: Cubic[] | null, source: Cubic, d: number): Cubic[] | null {
+  const stretches = straightRun(source) ? [{ from: 0, to: 1 }] : forwardStretches(source, d);
+  let open = run;
+  let reached = 0;
+  for (const { from, to } of stretches) {
+    if (!open || from > reached) {
+      open = [];
+      runs.push(open);
+    }
+    append(open, pieceBeside(source, d, from, to));
+    reached = to;
+  }
+  return reached === 1 ? open : null;
 }
 
 function pieceBeside(source: Cubic, d: number, from: number, to: number): Cubic[] {
@@ -82,23 +91,19 @@ function append(run: Cubic[], pieces: readonly Cubic[]): void {
   }
 }
 
-/** The run after the corner between two pieces: the same one, with its arc, or null where an inner corner breaks it. */
-function turnCorner(run: Cubic[], before: Cubic, after: Cubic, d: number): Cubic[] | null {
+/** The way round the corner between two pieces: an arc, nothing where it is smooth, null where an inner corner breaks the run. */
+function cornerBeside(before: Cubic, after: Cubic, d: number): Cubic[] | null {
   const incoming = arriving(before);
   const outgoing = leaving(after);
-  if (!incoming || !outgoing) return run;
+  if (!incoming || !outgoing) return [];
   const turn = turnBetween(incoming, outgoing);
-  if (Math.abs(turn * d) <= COINCIDENT) return run;
-  if (turn * d > 0 && Math.abs(turn) < STRAIGHT_BACK) return null;
-  const sweep = Math.abs(turn) < STRAIGHT_BACK ? turn : -Math.PI * Math.sign(d);
-  append(run, arcBeside(after.p0, incoming, d, sweep));
-  return run;
+  if (Math.abs(turn * d) <= COINCIDENT) return [];
+  // Straight back: an outer corner on both sides.
+  if (Math.abs(turn) >= Math.PI - SMOOTH) return arcBeside(after.p0, incoming, d, -Math.PI * Math.sign(d));
+  return turn * d > 0 ? null : arcBeside(after.p0, incoming, d, turn);
 }
 
-/** A turn as sharp as this goes straight back: it is an outer corner on both sides. */
-const STRAIGHT_BACK = Math.PI - COINCIDENT;
-
-function arcBeside(corner: Point, incoming: Point, d: number, sweep: number): Path {
+function arcBeside(corner: Point, incoming: Point, d: number, sweep: number): Cubic[] {
   const aside = scale(quarterTurn(incoming), Math.sign(d));
-  return arcPath(corner, Math.abs(d), Math.atan2(aside.y, aside.x), sweep);
+  return [...arcPath(corner, Math.abs(d), Math.atan2(aside.y, aside.x), sweep)];
 }

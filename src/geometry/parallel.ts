@@ -69,5 +69,5 @@ function wayOf(c: Cubic, d: number, last: boolean): 'forward' | 'backward' | 'mi
   if (pullMost <= 0 || Math.max(0, Math.min(...speed)) ** 1.5 > pullMost) return 'forward';
   if (Math.max(...speed) ** 1.5 < Math.min(...pull)) return 'backward';
   if (!last) return 'mixed';
-  return ((besideAt(c, d, 0.5)?.pace ?? 0) > 0) ? 'forward' : 'backward';
+  return (besideAt(c, d, 0.5)?.pace ?? 0) > 0 ? 'forward' : 'backward';
 }

@@ -24,13 +24,7 @@ export function polynomialAt(p: Coefficients, degree: number, t: number): number
  */
 export function signChanges(p: Coefficients, degree: number, out: Float64Array): number {
   if (degree <= 2) return quadraticSignChanges(p[0] ?? 0, p[1] ?? 0, degree === 2 ? (p[2] ?? 0) : 0, out);
-  const top = ladder[degree] as Float64Array;
-  for (let i = 0; i <= degree; i++) top[i] = p[i] as number;
-  for (let k = degree; k > 2; k--) {
-    const upper = ladder[k] as Float64Array;
-    const lower = ladder[k - 1] as Float64Array;
-    for (let i = 1; i <= k; i++) lower[i - 1] = i * (upper[i] as number);
-  }
+  differentiate(p, degree);
   const base = ladder[2] as Float64Array;
   let knots = found[2] as Float64Array;
   let count = quadraticSignChanges(base[0] as number, base[1] as number, base[2] as number, knots);
@@ -40,6 +34,17 @@ export function signChanges(p: Coefficients, degree: number, out: Float64Array):
     knots = next;
   }
   return count;
+}
+
+/** Fills the ladder with the polynomial and its derivatives down to the quadratic one, each on the row of its degree. */
+function differentiate(p: Coefficients, degree: number): void {
+  const top = ladder[degree] as Float64Array;
+  for (let i = 0; i <= degree; i++) top[i] = p[i] as number;
+  for (let k = degree; k > 2; k--) {
+    const upper = ladder[k] as Float64Array;
+    const lower = ladder[k - 1] as Float64Array;
+    for (let i = 1; i <= k; i++) lower[i - 1] = i * (upper[i] as number);
+  }
 }
 
 /** Sign changes of c + b t + a t^2 inside 0..1, by the form of the quadratic formula that does not cancel. */
@@ -56,7 +61,13 @@ function quadraticSignChanges(c: number, b: number, a: number, out: Float64Array
 }
 
 /** Sign changes of a polynomial that is monotone between its knots. */
-function changesBetween(p: Float64Array, degree: number, knots: Float64Array, knotCount: number, out: Float64Array): number {
+function changesBetween(
+  p: Float64Array,
+  degree: number,
+  knots: Float64Array,
+  knotCount: number,
+  out: Float64Array,
+): number {
   let count = 0;
   let from = 0;
   let atFrom = polynomialAt(p, degree, 0);

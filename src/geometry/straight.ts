@@ -36,7 +36,8 @@ export function meetStraight(a: Cubic, b: Cubic): { t: number; u: number }[] {
   ];
   const meetings: { t: number; u: number }[] = [];
   for (const u of zerosOf(off, 3, COINCIDENT) ?? endToEnd(along, length)) {
-    const s = ((along[3] as number) * u + (along[2] as number)) * u ** 2 + (along[1] as number) * u + (along[0] as number);
+    const s =
+      ((along[3] as number) * u + (along[2] as number)) * u ** 2 + (along[1] as number) * u + (along[0] as number);
     if (s >= -COINCIDENT && s <= length + COINCIDENT) meetings.push({ t: parameterAt(a, line, s, length), u });
   }
   return meetings;

@@ -1,11 +1,11 @@
-import { type Path, pointAt } from './cubic.ts';
 import { meetPaths } from './crossings.ts';
+import { type Path, pointAt } from './cubic.ts';
 import { COINCIDENT, SAME_CROSSING } from './epsilon.ts';
 import { lengthOf } from './length.ts';
 import { feetOn } from './nearest.ts';
 import { endOf, joinPaths, pieceAt, startOf } from './path.ts';
 import { between, distance, type Point } from './point.ts';
-import { pathBetween, type Place, pointAtStation } from './station.ts';
+import { type Place, pathBetween, pointAtStation } from './station.ts';
 
 /**
  * The parallel left of raw runs: cut wherever runs cross, and rid of every cut that lies nearer to the source than `d`.
@@ -15,7 +15,9 @@ export function trimRuns(runs: readonly Path[], source: Path, d: number): Path |
   const clear = (run: Path) => probes(run).every((p) => insideDistance(source, p) >= Math.abs(d) - SAME_CROSSING);
   const only = runs[0];
   if (runs.length === 1 && only && clear(only)) return only;
-  const kept = cutRuns(runs).filter((cut) => middleOf(cut) && insideDistance(source, middleOf(cut) as Point) >= Math.abs(d) - SAME_CROSSING);
+  const kept = cutRuns(runs).filter(
+    (cut) => middleOf(cut) && insideDistance(source, middleOf(cut) as Point) >= Math.abs(d) - SAME_CROSSING,
+  );
   return longest(chains(kept));
 }
 
@@ -73,7 +75,7 @@ const feet = new Float64Array(7);
 
 /** The least distance from `p` to the source squarely or at a join: the two dead ends of the source do not count. */
 function insideDistance(source: Path, p: Point): number {
-  let least = Infinity;
+  let least = Number.POSITIVE_INFINITY;
   for (const [i, piece] of source.entries()) {
     const count = feetOn(piece, p, feet);
     for (let k = 0; k < count; k++) least = Math.min(least, distance(pointAt(piece, feet[k] as number), p));
