@@ -26,25 +26,32 @@ export interface Form {
 
 export type FormId = Verb | 'parallel-through' | 'swing-angle' | 'tape-between';
 
-const object = (field: string, ...kinds: ShapeKind[]): Field => ({
-  field,
-  blank: { takes: 'object', kinds },
-  optional: false,
-});
-const takes = (
-  field: string,
-  what: 'length' | 'angle' | 'number' | 'toward' | 'near' | 'turn' | 'place' | 'heading' | 'shape',
-): Field => ({ field, blank: { takes: what }, optional: false });
-const maybe = (field: Field): Field => ({ ...field, optional: true });
+type Simple = Extract<Blank, { takes: string; kinds?: never }>['takes'];
+
+const object = <const F extends string, const K extends readonly ShapeKind[]>(field: F, ...kinds: K) =>
+  ({ field, blank: { takes: 'object', kinds }, optional: false }) as const;
+const takes = <const F extends string, const W extends Simple>(field: F, what: W) =>
+  ({ field, blank: { takes: what }, optional: false }) as const;
+const maybe = <const F extends Field>({ field, blank }: F) =>
+  ({ field, blank, optional: true }) as const as {
+    readonly field: F['field'];
+    readonly blank: F['blank'];
+    readonly optional: true;
+  };
 
 /** Every form of every verb. The reader, the JSON Schema, the sentences and the table are all made from this list. */
-export const forms: readonly Form[] = [
+export const table = [
   { id: 'pencil', verb: 'pencil', makes: 'point', fields: [takes('at', 'place')] },
   {
     id: 'along',
     verb: 'along',
     makes: 'point',
-    fields: [object('on', 'line', 'curve'), object('from', 'point'), takes('distance', 'length'), takes('toward', 'toward')],
+    fields: [
+      object('on', 'line', 'curve'),
+      object('from', 'point'),
+      takes('distance', 'length'),
+      takes('toward', 'toward'),
+    ],
   },
   {
     id: 'cross',
@@ -78,7 +85,12 @@ export const forms: readonly Form[] = [
     makes: 'line',
     fields: [object('to', 'line'), takes('distance', 'length'), takes('side', 'toward')],
   },
-  { id: 'parallel-through', verb: 'parallel', makes: 'line', fields: [object('to', 'line'), object('through', 'point')] },
+  {
+    id: 'parallel-through',
+    verb: 'parallel',
+    makes: 'line',
+    fields: [object('to', 'line'), object('through', 'point')],
+  },
   {
     id: 'slant',
     verb: 'slant',
@@ -125,7 +137,12 @@ export const forms: readonly Form[] = [
     id: 'swing-angle',
     verb: 'swing',
     makes: 'same',
-    fields: [object('what', 'point', 'line', 'curve'), object('about', 'point'), takes('angle', 'angle'), takes('turn', 'turn')],
+    fields: [
+      object('what', 'point', 'line', 'curve'),
+      object('about', 'point'),
+      takes('angle', 'angle'),
+      takes('turn', 'turn'),
+    ],
   },
   {
     id: 'tape',
@@ -134,4 +151,7 @@ export const forms: readonly Form[] = [
     fields: [object('along', 'curve', 'line'), maybe(object('from', 'point')), maybe(object('to', 'point'))],
   },
   { id: 'tape-between', verb: 'tape', makes: 'length', fields: [object('from', 'point'), object('to', 'point')] },
-];
+] as const satisfies readonly Form[];
+
+/** The same list, for whoever reads it as data. */
+export const forms: readonly Form[] = table;

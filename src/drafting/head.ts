@@ -1,0 +1,42 @@
+import { type Message, message } from '../words/message.ts';
+import { formOf, type HalfStep } from './form.ts';
+import { isName, isReserved } from './name.ts';
+import { failed, made, type Outcome } from './outcome.ts';
+import { isRecord } from './record.ts';
+import type { Givens } from './sheet.ts';
+import type { Name } from './step.ts';
+import type { Form } from './verbs.ts';
+
+/** What a step is before its blanks are looked at: its name, and the form it is written in. */
+export interface Head {
+  readonly step: HalfStep;
+  readonly name: Name;
+  readonly form: Form;
+}
+
+/** Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. */
+export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Outcome<Head> {
+  if (!isRecord(step)) return failed(null, message('problem.not-a-step'));
+  const half: HalfStep = step;
+  const { name, verb } = half;
+  const whyNot = whyNotName(name, givens, earlier);
+  if (whyNot) return failed('name', whyNot);
+  const form = formOf(half);
+  if (!form) return failed('verb', message('problem.unknown-verb', { verb: wordOf(verb) }));
+  return made({ step: half, name: name as Name, form });
+}
+
+/** Why something cannot be the name of a new object; null when it can. `earlier` maps names taken to their steps. */
+export function whyNotName(name: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {
+  if (!isName(name)) return message('problem.name-form', { name: wordOf(name) });
+  if (isReserved(name)) return message('problem.name-reserved', { name });
+  if (givens.shapes.has(name) || givens.measures.has(name)) return message('problem.name-given', { name });
+  const taken = earlier.get(name);
+  return taken === undefined ? null : message('problem.name-twice', { name, step: taken + 1 });
+}
+
+/** Something found where a word should be, short enough to show. */
+export function wordOf(value: unknown): string {
+  if (typeof value === 'string') return value.length > 40 ? `${value.slice(0, 40)}…` : value;
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
+}

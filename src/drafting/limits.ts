@@ -1,0 +1,25 @@
+/**
+ * How much a draft may ask for. None of these is a tolerance: they keep a spoilt or hostile file from costing more than
+ * a sensible one, and they stand far outside anything a pattern needs.
+ */
+
+/** Nothing is drawn further than this from the origin, mm: a hundred metres. */
+export const SHEET_REACH = 100_000;
+
+/** Longest name, in characters. */
+export const NAME_LENGTH = 60;
+
+/** Longest expression, in characters; bounds the depth of its brackets too. */
+export const EXPRESSION_LENGTH = 200;
+
+/** Most points of a curve, and most entries of a seam's run. */
+export const LIST_LENGTH = 100;
+
+/** Most cubic pieces in one curve: seams of seams could otherwise double at every step. */
+export const CURVE_PIECES = 2000;
+
+/** Most steps in one draft. */
+export const DRAFT_LENGTH = 500;
+
+/** Longest handle of a curve, as a fraction of its chord. */
+export const HANDLE_REACH = 10;

@@ -1,0 +1,51 @@
+import { type Path, straight } from '../../geometry/cubic.ts';
+import { COINCIDENT } from '../../geometry/epsilon.ts';
+import { endOf, joinPaths, reversePath, startOf } from '../../geometry/path.ts';
+import { distance, type Point } from '../../geometry/point.ts';
+import { message } from '../../words/message.ts';
+import { failed, made, type Outcome } from '../outcome.ts';
+import type { CurveShape } from '../shape.ts';
+import type { Given, RunPiece } from '../taken.ts';
+
+/**
+ * Lines and curves joined end to end in the order of the run. Each curve is turned so that it comes in at its nearer
+ * end; two points in a row are joined by a straight run; a curve must meet what stands beside it.
+ */
+export function makeSeam({ run }: Given<'seam'>): Outcome<CurveShape> {
+  const paths: Path[] = [];
+  let last: RunPiece | null = null;
+  for (const [index, piece] of run.entries()) {
+    const next = inOrder(piece, last, run[index + 1]);
+    const join = last === null ? made(null) : joinOf(last, next);
+    if (!join.ok) return join;
+    if (join.value) paths.push(join.value);
+    if (next.kind === 'path') paths.push(next.path);
+    last = next;
+  }
+  // Is there any length in it?
+  const path = paths.length === 0 ? null : joinPaths(paths);
+  return path ? made({ kind: 'curve', path }) : failed('run', message('problem.seam-empty'));
+}
+
+/** The straight run between two points; null where two pieces meet. Pieces that ought to meet and do not are a problem. */
+function joinOf(last: RunPiece, next: RunPiece): Outcome<Path | null> {
+  const [end, start] = [endPoint(last), startPoint(next)];
+  const gap = distance(end, start);
+  if (gap <= COINCIDENT) return made(null);
+  if (last.kind === 'point' && next.kind === 'point') return made([straight(end, start)]);
+  const values = { one: { named: last.name }, other: { named: next.name }, gap: { mm: gap } };
+  return failed('run', message('problem.seam-gap', values));
+}
+
+const startPoint = (piece: RunPiece): Point => (piece.kind === 'point' ? piece.point : startOf(piece.path));
+const endPoint = (piece: RunPiece): Point => (piece.kind === 'point' ? piece.point : endOf(piece.path));
+
+/** The piece turned to begin at its end nearer to where the run stands; the first one, to end nearer to what follows. */
+function inOrder(piece: RunPiece, last: RunPiece | null, next: RunPiece | undefined): RunPiece {
+  if (piece.kind === 'point') return piece;
+  const goal = last ? [endPoint(last)] : next ? [startPoint(next), endPoint(next)] : [];
+  const away = (from: Point): number => Math.min(...goal.map((point) => distance(from, point)));
+  const [start, end] = [away(startPoint(piece)), away(endPoint(piece))];
+  const backward = last ? end < start : start < end;
+  return backward ? { ...piece, path: reversePath(piece.path) } : piece;
+}

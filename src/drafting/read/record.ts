@@ -1,0 +1,46 @@
+import { type Message, message } from '../../words/message.ts';
+import { nearestSpelling } from '../spelling.ts';
+import type { Fault, Reader } from './fault.ts';
+import { shortened } from './found.ts';
+
+/** One field of a record in a file. */
+export interface Entry {
+  readonly field: string;
+  readonly read: Reader;
+  readonly wanted: Message;
+  readonly optional: boolean;
+}
+
+/** Reads a record field by field. What is missing and what does not belong there are faults. */
+export function readRecord(
+  record: Readonly<Record<string, unknown>>,
+  at: string,
+  entries: readonly Entry[],
+  faults: Fault[],
+  strange: (field: string) => Message = (field) => strangeField(field, entries),
+): Readonly<Record<string, unknown>> {
+  const inside = (field: string): string => (at === '' ? field : `${at}.${field}`);
+  const copy: Record<string, unknown> = {};
+  for (const { field, read, wanted, optional } of entries) {
+    const value = Object.hasOwn(record, field) ? record[field] : undefined;
+    if (value !== undefined) copy[field] = read(value, inside(field), faults);
+    else if (!optional)
+      faults.push({ at: inside(field), message: message('read.missing', { wanted: { said: wanted } }) });
+  }
+  for (const field of Object.keys(record)) {
+    if (record[field] === undefined || entries.some((entry) => entry.field === field)) continue;
+    faults.push({ at: inside(shortened(field)), message: strange(field) });
+  }
+  return copy;
+}
+
+function strangeField(field: string, entries: readonly Entry[]): Message {
+  const meant = nearestSpelling(
+    field.slice(0, SPELLED),
+    entries.map((entry) => entry.field),
+  );
+  return meant === null ? message('read.unknown') : message('read.unknown-meant', { meant });
+}
+
+/** No field is longer than this; a longer word has no near spelling. */
+const SPELLED = 40;

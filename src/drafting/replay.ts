@@ -1,0 +1,70 @@
+import { type Message, message } from '../words/message.ts';
+import { carryOut } from './carry-out.ts';
+import { type Head, headOf, wordOf } from './head.ts';
+import { made, type Outcome } from './outcome.ts';
+import { millimetres, type Quantity } from './quantity.ts';
+import { isRecord } from './record.ts';
+import type { Scope } from './scope.ts';
+import type { Shape } from './shape.ts';
+import type { Givens, Pins, Problem, Sheet } from './sheet.ts';
+import type { Name, Step } from './step.ts';
+
+const noPins: Pins = new Map();
+
+/**
+ * Replays a draft: carries out its steps in order on what is given, and gives everything that has a name then.
+ * A step that cannot be carried out makes a problem and no object; the others still stand. Nothing is thrown, whatever
+ * the steps hold. A step that answers a pinned target makes the pinned shape, if it is of the kind the step makes,
+ * under its own name and in place of its own. A step claims its target even when it cannot be carried out.
+ */
+export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPins): Sheet {
+  const shapes = new Map(givens.shapes);
+  const measures = new Map(givens.measures);
+  const answers = new Map<Name, Name>();
+  const problems: Problem[] = [];
+  const named = new Map<Name, number>();
+  for (let index = 0; index < steps.length; index++) {
+    const head = headOf(steps[index], givens, named);
+    if (!head.ok) {
+      problems.push({ step: index, name: nameOf(steps[index]), field: head.field, message: head.message });
+      continue;
+    }
+    const { name, step } = head.value;
+    named.set(name, index);
+    const target = step.answers;
+    if (typeof target === 'string') answers.set(target, name);
+    const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
+    const outcome = pinnedShape(head.value, shapes, pins) ?? carryOut(step, head.value.form, scope);
+    if (outcome.ok) lay(name, outcome.value, shapes, measures);
+    else problems.push({ step: index, name, field: outcome.field, message: outcome.message });
+  }
+  return { shapes, measures, answers, problems };
+}
+
+function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {
+  shapes.set(name, shape);
+  if (shape.kind === 'length') measures.set(name, millimetres(shape.length));
+}
+
+/** The pinned shape a step is to make in place of its own; null when none is pinned, or one of another kind. */
+function pinnedShape({ step, form }: Head, shapes: ReadonlyMap<Name, Shape>, pins: Pins): Outcome<Shape> | null {
+  const pin = pins.size === 0 ? undefined : pins.get(step.answers as Name);
+  if (!pin) return null;
+  const kind = form.makes === 'same' ? shapes.get(step.what as Name)?.kind : form.makes;
+  return kind === undefined || kind === pin.kind ? made(pin) : null;
+}
+
+/** Why a name is not on the sheet at a step, from where the draft makes it; null when it never does. */
+function whyAbsent(name: Name, steps: readonly unknown[], index: number): Message | null {
+  const at = steps.findIndex((step) => nameIn(step) === name);
+  if (at < 0) return null;
+  if (at === index) return message('problem.itself', { name: { named: name } });
+  return message(at < index ? 'problem.not-there' : 'problem.made-later', { name: { named: name }, step: at + 1 });
+}
+
+const nameOf = (step: unknown): Name => wordOf(nameIn(step));
+
+function nameIn(step: unknown): unknown {
+  const { name } = isRecord(step) ? step : {};
+  return name;
+}

@@ -1,0 +1,32 @@
+import { angleText, lengthText } from '../../words/length.ts';
+import { message } from '../../words/message.ts';
+import { nameText, type Reader, say } from '../../words/say.ts';
+import { evaluate, parse, print } from '../expression.ts';
+import type { Quantity } from '../quantity.ts';
+import type { Speaker } from './fill.ts';
+
+/**
+ * An expression as it stands in a sentence: as typed, tidied, with the trade's words for names; and where it is more
+ * than a number and the measures are at hand, its value in the reader's unit in brackets. What cannot be understood is
+ * shown as typed.
+ */
+export function expressionText(text: string, { reader, measures }: Speaker): string {
+  const parsed = parse(text);
+  if (!parsed.ok) return text.trim() === '' ? say(message('fill.missing'), reader) : text;
+  const expression = print(parsed.tree, {
+    name: (name) => nameText(name, reader),
+    literal: (literal) => literal.replace(/ deg$/, '°'),
+    signs: { '+': '+', '-': '−', '*': '×', '/': '÷' },
+  });
+  const isNumber = parsed.tree.kind === 'literal';
+  const found = isNumber || measures === null ? null : evaluate(text, measures);
+  if (!found?.ok) return expression;
+  return say(message('fill.worth', { expression, value: quantityText(found.quantity, reader) }), reader);
+}
+
+/** A quantity in the reader's unit; a bare number to three decimals. */
+export function quantityText({ dimension, value }: Quantity, reader: Reader): string {
+  if (dimension === 'length') return lengthText(value, reader.unit);
+  if (dimension === 'angle') return angleText(value);
+  return String(Math.round(value * 1000) / 1000).replace('-', '−');
+}

@@ -1,0 +1,29 @@
+import { type Message, message } from '../../words/message.ts';
+import { kindWords } from '../kinds.ts';
+import { failed, made, type Outcome } from '../outcome.ts';
+import type { Scope } from '../scope.ts';
+import type { Shape, ShapeKind } from '../shape.ts';
+import { nearestSpelling } from '../spelling.ts';
+import type { Name } from '../step.ts';
+
+/** The object of this name, if it is one of these kinds. */
+export function takeObject<K extends ShapeKind>(
+  value: unknown,
+  kinds: readonly K[],
+  scope: Scope,
+): Outcome<Extract<Shape, { kind: K }>> {
+  const wanted = { said: kindWords(kinds) };
+  if (typeof value !== 'string') return failed(null, message('problem.unreadable', { wanted }));
+  const shape = scope.shapes.get(value);
+  if (!shape) return failed(null, scope.absent(value) ?? strangeObject(value, wanted.said, scope));
+  if ((kinds as readonly ShapeKind[]).includes(shape.kind)) return made(shape as Extract<Shape, { kind: K }>);
+  const found = { said: kindWords([shape.kind]) };
+  return failed(null, message('problem.kind', { name: { named: value }, found, wanted }));
+}
+
+/** What to say of a name that nothing on the sheet has. */
+function strangeObject(name: Name, wanted: Message, scope: Scope): Message {
+  if (scope.measures.has(name)) return message('problem.measure', { name: { named: name }, wanted: { said: wanted } });
+  const meant = nearestSpelling(name, scope.shapes.keys());
+  return meant === null ? message('problem.unknown', { name }) : message('problem.unknown-meant', { name, meant });
+}
