@@ -1,19 +1,14 @@
 import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
-import { z } from 'astro/zod';
+import { file, glob } from 'astro/loaders';
+import { lessonSchema } from './course/schema/lesson.ts';
+import { pageSchema } from './course/schema/page.ts';
+import { sourceSchema } from './course/schema/source.ts';
+import { termSchema } from './course/schema/term.ts';
 
-/** The lessons: one MDX file each under content/lessons, in a folder for each language. The id of one is `en/overlap`. */
-const lessons = defineCollection({
-  loader: glob({ base: './content/lessons', pattern: '**/*.mdx' }),
-  schema: z.strictObject({
-    title: z.string(),
-    /** What the lesson is for, in a sentence: shown on the contents page. */
-    summary: z.string(),
-    /** Its place in the course. */
-    order: z.number().int().positive(),
-    /** The exercises that belong to it, by file name without `.yaml`, in the order they are worked. */
-    exercises: z.array(z.string()).default([]),
-  }),
-});
-
-export const collections = { lessons };
+/** What authors write, by language where it is prose. A second language is a folder beside `en`. */
+export const collections = {
+  lessons: defineCollection({ loader: glob({ base: './content/lessons/en', pattern: '*.mdx' }), schema: lessonSchema }),
+  pages: defineCollection({ loader: glob({ base: './content/pages/en', pattern: '*.mdx' }), schema: pageSchema }),
+  terms: defineCollection({ loader: file('./content/glossary/en.yaml'), schema: termSchema }),
+  sources: defineCollection({ loader: file('./content/sources/en.yaml'), schema: sourceSchema }),
+};

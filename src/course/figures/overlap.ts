@@ -1,0 +1,67 @@
+import type { Step } from '../../drafting/step.ts';
+import { button, buttonHelp, strip, stripHelp, underFront } from './closed.ts';
+import { overlapEdge } from './front.ts';
+import type { Scene } from './scene.ts';
+import { usualStyle } from './styles.ts';
+
+const box = { min: { x: -125, y: -85 }, max: { x: 125, y: 65 } };
+const near = { min: { x: -70, y: -45 }, max: { x: 70, y: 45 } };
+
+const middle: Step = { verb: 'cross', name: 'button-middle', one: 'centre-front', other: 'waist' };
+
+/** Two fronts, buttoned: the body stays as wide, however deep they lap. */
+export const overlapClosed: Scene = {
+  id: 'overlap-closed',
+  order: { person: 'tane', style: usualStyle },
+  steps: [...overlapEdge, ...strip, ...underFront, middle, ...button('rim', 'button-middle')],
+  shows: ['centre-front', 'waist'],
+  help: ['under-edge'],
+  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'upper-front', 'under-front'],
+  labels: ['centre-front', 'overlap-edge', 'under-edge'],
+  cloth: [
+    { outline: 'under-front', side: 'right' },
+    { outline: 'upper-front', side: 'right' },
+  ],
+  box,
+};
+
+/** A button on the centre front, and the cloth past its rim. */
+export const overlapButton: Scene = {
+  id: 'overlap-button',
+  order: { person: 'tane', style: usualStyle },
+  steps: [
+    ...overlapEdge,
+    ...strip,
+    middle,
+    ...button('rim', 'button-middle'),
+    { verb: 'cross', name: 'edge-mark', one: 'overlap-edge', other: 'waist' },
+    { verb: 'tape', name: 'rim-to-edge', from: 'rim-left', to: 'edge-mark' },
+  ],
+  shows: ['centre-front', 'waist'],
+  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'upper-front', 'edge-mark'],
+  labels: ['centre-front', 'overlap-edge'],
+  cloth: [{ outline: 'upper-front', side: 'right' }],
+  box: near,
+};
+
+/** Two rows of buttons at equal distances from the middle of the body. */
+export const overlapDouble: Scene = {
+  id: 'overlap-double',
+  order: { person: 'tane', style: { ...usualStyle, overlap: '3 1/2 in', 'button-to-edge': '1 in' } },
+  steps: [
+    ...overlapEdge,
+    ...strip,
+    { verb: 'parallel', name: 'first-row', to: 'overlap-edge', distance: 'button-to-edge', side: 'right' },
+    { verb: 'fold', name: 'second-row', what: 'first-row', over: 'centre-front' },
+    { verb: 'cross', name: 'first-middle', one: 'first-row', other: 'waist' },
+    { verb: 'cross', name: 'second-middle', one: 'second-row', other: 'waist' },
+    ...button('first-rim', 'first-middle'),
+    ...button('second-rim', 'second-middle'),
+  ],
+  shows: ['centre-front', 'waist'],
+  help: ['first-row', 'second-row'],
+  hides: [...stripHelp, ...buttonHelp('first-rim'), ...buttonHelp('second-rim'), 'first-middle', 'second-middle', 'upper-front'],
+  labels: ['centre-front', 'overlap-edge', 'first-row', 'second-row'],
+  cloth: [{ outline: 'upper-front', side: 'right' }],
+  box,
+};
