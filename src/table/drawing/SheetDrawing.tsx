@@ -5,6 +5,7 @@ import type { Drawing } from './drawing.ts';
 import { Ink } from './Ink.tsx';
 import { type Placed, placeLabels } from './labels.ts';
 import { figure } from './path-data.ts';
+import './drawing.css';
 import { Symbols } from './Symbols.tsx';
 
 export interface SheetDrawingProps {

@@ -1,0 +1,68 @@
+import type { VNode } from 'preact';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Quantity } from '../../drafting/quantity.ts';
+import { type Message, message, type Value, written } from '../../words/message.ts';
+import { say } from '../../words/say.ts';
+import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
+import './live.css';
+import { useReader } from '../use-reader.ts';
+import { dragTo, nudge } from './constrain.ts';
+import { LiveHandles } from './LiveHandles.tsx';
+import { atRest, type LiveHandle, type LiveScene, type LiveState } from './live-scene.ts';
+import { liveDrawing, liveSheet } from './live-sheet.ts';
+
+export interface LiveFigureProps {
+  readonly scene: LiveScene;
+  /** Unique on the page. */
+  readonly id: string;
+  readonly language?: string;
+}
+
+/**
+ * A figure of a lesson that can be dragged. The built page holds it drawn at rest, and says so; once awake the ringed
+ * marks move by pointer, finger or arrow keys, and the draft is replayed at every move.
+ */
+export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNode {
+  const reader = useReader(language);
+  const [state, setState] = useState<LiveState>(atRest);
+  const held = useRef(state);
+  held.current = state;
+  const sheet = useMemo(() => liveSheet(scene, state), [scene, state]);
+  const drawing = useMemo(() => liveDrawing(scene, sheet, reader.unit), [scene, sheet, reader.unit]);
+  const moved = state !== atRest;
+  const says = scene.says === undefined ? null : say(sayOf(scene.says, sheet.measures), reader);
+  return (
+    <div class="live">
+      <div class="live-sheet">
+        <SheetDrawing drawing={drawing} reader={reader} id={id} />
+        <LiveHandles
+          scene={scene}
+          state={state}
+          sheet={sheet}
+          reader={reader}
+          onDrag={(handle: LiveHandle, to) => setState(dragTo(scene, held.current, handle, to, reader.unit))}
+          onNudge={(handle: LiveHandle, way) => setState(nudge(scene, held.current, handle, way, reader.unit))}
+        />
+      </div>
+      <p class="live-says" aria-live="polite">
+        {says}
+      </p>
+      <p class="live-help">
+        <span>{say(message('table.live-hint'), reader)}</span>{' '}
+        <button type="button" class="quiet-button" disabled={!moved} onClick={() => setState(atRest)}>
+          {say(message('table.live-back'), reader)}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+/** An author's sentence with every measure of the sheet at hand. */
+function sayOf(text: string, measures: ReadonlyMap<string, Quantity>): Message {
+  return written(text, Object.fromEntries([...measures].map(([name, quantity]) => [name, amountOf(quantity)])));
+}
+
+function amountOf({ dimension, value }: Quantity): Value {
+  if (dimension === 'length') return { mm: value };
+  return dimension === 'angle' ? { radians: value } : value;
+}

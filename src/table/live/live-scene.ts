@@ -1,0 +1,51 @@
+import type { Name, Step } from '../../drafting/step.ts';
+import type { Order } from '../../grader/order.ts';
+import type { Box } from '../drawing/box.ts';
+
+/** A style measure that is dragged by the mark which shows it, between two values in mm. */
+export interface MeasureHandle {
+  readonly drags: 'measure';
+  readonly measure: Name;
+  readonly by: Name;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A pencil mark that is dragged freely, or kept in a box or on a line or curve. */
+export interface MarkHandle {
+  readonly drags: 'mark';
+  readonly mark: Name;
+  readonly within?: Box;
+  readonly along?: Name;
+}
+
+export type LiveHandle = MeasureHandle | MarkHandle;
+
+/** A figure that can be dragged: a draft for an order, how much of it is shown, and what may be moved. Plain data: it goes into the page. */
+export interface LiveScene {
+  readonly order: Order;
+  readonly steps: readonly Step[];
+  readonly shows: readonly Name[];
+  readonly help?: readonly Name[];
+  readonly hides?: readonly Name[];
+  readonly labels: readonly Name[];
+  readonly cloth?: readonly { readonly outline: Name; readonly side: 'right' | 'other' }[];
+  /** Fixed, so that the sheet holds still while the draft moves. */
+  readonly box: Box;
+  readonly handles: readonly LiveHandle[];
+  /** Spoken and written under the figure: an ICU message that may use any measure or taped length of the sheet in braces. */
+  readonly says?: string;
+}
+
+/** Where a live figure stands: style measures in mm, and places of free marks. */
+export interface LiveState {
+  readonly measures: Readonly<Record<Name, number>>;
+  readonly marks: Readonly<Record<Name, readonly [number, number]>>;
+}
+
+export const atRest: LiveState = { measures: {}, marks: {} };
+
+/** The name of the mark that a handle is held by. */
+export function heldBy(handle: LiveHandle): Name {
+  return handle.drags === 'measure' ? handle.by : handle.mark;
+}

@@ -1,0 +1,24 @@
+import type { Name, Passing, Step } from '../../drafting/step.ts';
+import type { Filling, ToolId } from './bench.ts';
+
+/** Everything that can be done at the table. Pointing, choosing from a list and typing all end in `fill`. */
+export type Action =
+  | { readonly do: 'take'; readonly tool: ToolId }
+  | { readonly do: 'put-down' }
+  | { readonly do: 'turn-to'; readonly field: string }
+  | { readonly do: 'fill'; readonly field: string; readonly value: Filling }
+  | { readonly do: 'clear'; readonly field: string }
+  | { readonly do: 'call'; readonly target: Name | null }
+  | { readonly do: 'draw' }
+  | { readonly do: 'undo' }
+  | { readonly do: 'redo' }
+  | { readonly do: 'go'; readonly upTo: number }
+  | { readonly do: 'erase'; readonly index: number }
+  | { readonly do: 'amend'; readonly index: number; readonly field: string; readonly value: Filling | null }
+  | { readonly do: 'rename'; readonly index: number; readonly name: string }
+  | { readonly do: 'answer'; readonly index: number; readonly target: Name | null }
+  | { readonly do: 'move'; readonly name: Name; readonly at: readonly [number, number] }
+  | { readonly do: 'bend'; readonly name: Name; readonly shape: readonly (Passing | null)[] }
+  | { readonly do: 'let-go' }
+  | { readonly do: 'open'; readonly steps: readonly Step[] }
+  | { readonly do: 'clear-sheet' };

@@ -1,0 +1,167 @@
+import { replay } from '../../drafting/replay.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name, Step } from '../../drafting/step.ts';
+import { type Message, message } from '../../words/message.ts';
+import type { Action } from './action.ts';
+import type { Bench, Draft, Room, ToolId } from './bench.ts';
+import { clear, fill, pickUp, stepOf, turnOver } from './hand.ts';
+import { nameTrouble } from './name-trouble.ts';
+import { sayMade, sayMoved } from './say-change.ts';
+import { amend, answer, erase, insert, rename } from './steps.ts';
+import { toolFor } from './tools.ts';
+
+/** How many changes can be undone. */
+const KEPT = 200;
+
+/** The bench after an action. Pure; an action that makes no sense where the bench stands leaves it as it is. */
+export function reduce(bench: Bench, action: Action, room: Room): Bench {
+  const next = carryOut(bench, action, room);
+  const keeps = action.do === 'move' || action.do === 'bend';
+  return keeps || next.dragging === null ? next : { ...next, dragging: null };
+}
+
+function carryOut(bench: Bench, action: Action, room: Room): Bench {
+  switch (action.do) {
+    case 'take':
+      return take(bench, action.tool);
+    case 'put-down':
+      return bench.hand ? { ...bench, hand: null } : bench;
+    case 'turn-to':
+    case 'fill':
+    case 'clear':
+    case 'call':
+      return inHand(bench, action);
+    case 'draw':
+      return drawStep(bench, room);
+    case 'undo':
+      return undo(bench);
+    case 'redo':
+      return redo(bench);
+    case 'go':
+      return goTo(bench, action.upTo);
+    case 'open':
+      return keep(bench, { steps: action.steps, upTo: action.steps.length }, null);
+    case 'clear-sheet':
+      return keep(bench, { steps: [], upTo: 0 }, message('table.cleared'));
+    case 'let-go':
+      return bench;
+    default:
+      return onStep(bench, action, room);
+  }
+}
+
+function take(bench: Bench, tool: ToolId): Bench {
+  const { hand } = bench;
+  const sameTool = hand !== null && toolFor(hand.tool) === toolFor(tool);
+  return { ...bench, hand: sameTool && hand ? turnOver(hand, tool) : pickUp(tool) };
+}
+
+type HandAction = Extract<Action, { do: 'turn-to' | 'fill' | 'clear' | 'call' }>;
+
+function inHand(bench: Bench, action: HandAction): Bench {
+  const { hand } = bench;
+  if (!hand) return bench;
+  if (action.do === 'fill') return { ...bench, hand: fill(hand, action.field, action.value) };
+  if (action.do === 'clear') return { ...bench, hand: clear(hand, action.field) };
+  if (action.do === 'call') return { ...bench, hand: { ...hand, answers: action.target } };
+  return { ...bench, hand: { ...hand, at: action.field } };
+}
+
+function drawStep(bench: Bench, room: Room): Bench {
+  const { hand } = bench;
+  if (!hand) return bench;
+  const before = sheetOf(bench, room);
+  const step = stepOf(hand, before, new Set(bench.steps.map(({ name }) => name)));
+  if (!step) return bench;
+  const draft = insert(bench, step);
+  const sheet = sheetOf(draft, room);
+  const at = draft.upTo - 1;
+  const problem = sheet.problems.find((one) => one.step === at);
+  const said = problem ? message('table.not-made', { why: { said: problem.message } }) : sayMade(step, sheet);
+  return { ...keep(bench, draft, said), hand: null };
+}
+
+type StepAction = Extract<Action, { do: 'erase' | 'amend' | 'rename' | 'answer' | 'move' | 'bend' }>;
+
+function onStep(bench: Bench, action: StepAction, room: Room): Bench {
+  if (action.do === 'move' || action.do === 'bend') return drag(bench, action, room);
+  const step = bench.steps[action.index];
+  if (!step) return bench;
+  const name = { named: step.name };
+  if (action.do === 'erase') return keep(bench, erase(bench, action.index), message('table.erased', { name }));
+  if (action.do === 'rename') return giveName(bench, action.index, action.name, room);
+  if (action.do === 'answer') return giveAnswer(bench, action.index, action.target, step);
+  const draft = amend(bench, action.index, action.field, action.value);
+  return keep(bench, draft, message('table.amended', { name, problems: sheetOf(draft, room).problems.length }));
+}
+
+function giveName(bench: Bench, index: number, name: string, room: Room): Bench {
+  const step = bench.steps[index] as Step;
+  if (step.name === name) return bench;
+  const trouble = nameTrouble(name, bench.steps, room.givens);
+  if (trouble) return speak(bench, trouble);
+  return keep(
+    bench,
+    rename(bench, index, name),
+    message('table.renamed', { was: { named: step.name }, name: { named: name } }),
+  );
+}
+
+function giveAnswer(bench: Bench, index: number, target: Name | null, { name }: Step): Bench {
+  const said =
+    target === null
+      ? message('table.answers-none', { name: { named: name } })
+      : message('table.answers-target', { name: { named: name }, target: { named: target } });
+  return keep(bench, answer(bench, index, target), said);
+}
+
+/** Moves a free mark or bends a curve. The whole drag is one change to undo. */
+function drag(bench: Bench, action: Extract<Action, { do: 'move' | 'bend' }>, room: Room): Bench {
+  const index = bench.steps.findIndex((step) => step.name === action.name);
+  const verb = bench.steps[index]?.verb;
+  const fits = action.do === 'move' ? verb === 'pencil' : verb === 'curve';
+  if (!fits) return bench;
+  const draft =
+    action.do === 'move' ? amend(bench, index, 'at', action.at) : amend(bench, index, 'shape', action.shape);
+  const going = bench.dragging === action.name;
+  const said = sayMoved(action.name, sheetOf(draft, room));
+  const next = going ? speak({ ...bench, ...draft, future: [] }, said) : keep(bench, draft, said);
+  return { ...next, dragging: action.name };
+}
+
+function goTo(bench: Bench, upTo: number): Bench {
+  const place = Math.max(0, Math.min(bench.steps.length, upTo));
+  if (place === bench.upTo) return bench;
+  return speak({ ...bench, upTo: place }, message('table.stands-at', { step: place, of: bench.steps.length }));
+}
+
+function undo(bench: Bench): Bench {
+  const before = bench.past.at(-1);
+  if (!before) return bench;
+  const future = [{ steps: bench.steps, upTo: bench.upTo }, ...bench.future];
+  return speak(
+    { ...bench, ...before, past: bench.past.slice(0, -1), future },
+    message('table.undone', { of: before.steps.length }),
+  );
+}
+
+function redo(bench: Bench): Bench {
+  const [after, ...future] = bench.future;
+  if (!after) return bench;
+  const past = [...bench.past, { steps: bench.steps, upTo: bench.upTo }];
+  return speak({ ...bench, ...after, past, future }, message('table.redone', { of: after.steps.length }));
+}
+
+function keep(bench: Bench, draft: Draft, said: Message | null): Bench {
+  const past = [...bench.past, { steps: bench.steps, upTo: bench.upTo }].slice(-KEPT);
+  return speak({ ...bench, ...draft, past, future: [] }, said);
+}
+
+function speak(bench: Bench, said: Message | null): Bench {
+  return { ...bench, said, turn: bench.turn + 1 };
+}
+
+/** The sheet as far as one has gone in the working. */
+export function sheetOf({ steps, upTo }: Draft, { givens }: Room): Sheet {
+  return replay(givens, steps.slice(0, upTo));
+}

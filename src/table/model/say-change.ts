@@ -1,0 +1,58 @@
+import type { Shape } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name, Step } from '../../drafting/step.ts';
+import { signedDistance } from '../../geometry/line.ts';
+import { nearestOn } from '../../geometry/nearest.ts';
+import type { Point } from '../../geometry/point.ts';
+import { distance } from '../../geometry/point.ts';
+import { type Message, message } from '../../words/message.ts';
+
+/** Near enough, mm, to say that a mark lies on something. For the ear only. */
+const ON = 0.05;
+
+/** What a step made, for those who hear it. */
+export function sayMade(step: Step, sheet: Sheet): Message {
+  const shape = sheet.shapes.get(step.name);
+  const name = { named: step.name };
+  if (!shape) return message('table.made', { name });
+  if (shape.kind === 'length') return message('table.made-length', { name, length: { mm: shape.length } });
+  if (shape.kind === 'point')
+    return message('table.made-mark', { name, where: { said: sayWhere(step.name, shape.point, sheet) } });
+  const through = marksOn(shape, sheet).filter((other) => other !== step.name);
+  return through.length > 0
+    ? message('table.made-through', { name, marks: { namedAll: through } })
+    : message('table.made', { name });
+}
+
+/** Where something was moved to. */
+export function sayMoved(name: Name, sheet: Sheet): Message {
+  const shape = sheet.shapes.get(name);
+  if (shape?.kind !== 'point') return message('table.bent', { name: { named: name } });
+  return message('table.moved', { name: { named: name }, where: { said: sayWhere(name, shape.point, sheet) } });
+}
+
+/** What a mark lies on, and how far it is from the origin, where the centre front crosses the waist. */
+export function sayWhere(name: Name, at: Point, sheet: Sheet): Message {
+  const on = [...sheet.shapes].filter(([other, shape]) => other !== name && liesOn(at, shape)).map(([other]) => other);
+  const height = { mm: Math.abs(at.y) };
+  const aside = { mm: Math.abs(at.x) };
+  const place = message('table.place', {
+    height,
+    level: at.y < -ON ? 'below' : 'above',
+    aside,
+    side: at.x < -ON ? 'left' : 'right',
+  });
+  return on.length === 0 ? place : message('table.place-on', { on: { namedAll: on }, place: { said: place } });
+}
+
+function liesOn(at: Point, shape: Shape): boolean {
+  if (shape.kind === 'line') return Math.abs(signedDistance(shape.line, at)) < ON;
+  if (shape.kind === 'point') return distance(at, shape.point) < ON;
+  return shape.kind === 'curve' && nearestOn(shape.path, at).distance < ON;
+}
+
+function marksOn(shape: Shape, sheet: Sheet): Name[] {
+  return [...sheet.shapes]
+    .filter(([, other]) => other.kind === 'point' && liesOn(other.point, shape))
+    .map(([name]) => name);
+}

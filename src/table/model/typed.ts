@@ -1,0 +1,62 @@
+import { evaluate } from '../../drafting/expression.ts';
+import type { Quantity } from '../../drafting/quantity.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Blank } from '../../drafting/verbs.ts';
+import { type Message, message } from '../../words/message.ts';
+import type { Filling } from './bench.ts';
+import { spelt } from './name-trouble.ts';
+import type { Option } from './options.ts';
+
+/** What was typed into a blank, understood; or what stands in the way. */
+export type Typed =
+  | { readonly ok: true; readonly value: Filling; readonly worth: Quantity | null }
+  | { readonly ok: false; readonly message: Message };
+
+/** Reads what was typed into a blank. `speak` says an option's words, by which it may be typed too. */
+export function readTyped(
+  text: string,
+  blank: Blank,
+  sheet: Sheet,
+  options: readonly Option[],
+  speak: (words: Message) => string,
+): Typed {
+  if (blank.takes === 'length' || blank.takes === 'angle' || blank.takes === 'number')
+    return amount(text, blank.takes, sheet);
+  if (blank.takes === 'place') return place(text, sheet);
+  const wanted = text.trim().toLowerCase();
+  const found =
+    options.find((option) => speak(option.words).toLowerCase() === wanted) ??
+    options.find((option) => nameIn(option) === spelt(text));
+  return found
+    ? { ok: true, value: found.value, worth: null }
+    : { ok: false, message: message('table.no-such', { text: text.trim() }) };
+}
+
+function nameIn({ value }: Option): string | null {
+  return typeof value === 'string' ? value : null;
+}
+
+function amount(text: string, dimension: Quantity['dimension'], sheet: Sheet): Typed {
+  const found = evaluate(text, sheet.measures);
+  if (!found.ok) return found;
+  const { quantity } = found;
+  if (quantity.dimension === dimension) return { ok: true, value: text.trim(), worth: quantity };
+  const bare = quantity.dimension === 'number';
+  if (bare && dimension === 'length')
+    return { ok: false, message: message('expression.bare-length', { text: text.trim() }) };
+  if (bare && dimension === 'angle')
+    return { ok: false, message: message('expression.bare-angle', { text: text.trim() }) };
+  return {
+    ok: false,
+    message: message('expression.wanted', { text: text.trim(), found: quantity.dimension, wanted: dimension }),
+  };
+}
+
+/** A place is two lengths: to the side of the centre front, and above the waist. */
+function place(text: string, sheet: Sheet): Typed {
+  const [across, up, ...rest] = text.split(/[;,]/).map((part) => amount(part.trim(), 'length', sheet));
+  if (!across || !up || rest.length > 0) return { ok: false, message: message('table.place-form') };
+  if (!across.ok) return across;
+  if (!up.ok) return up;
+  return { ok: true, value: [across.worth?.value ?? 0, up.worth?.value ?? 0], worth: null };
+}
