@@ -1,0 +1,113 @@
+import { evaluate } from '../../drafting/expression.ts';
+import type { Quantity } from '../../drafting/quantity.ts';
+import type { ShapeKind } from '../../drafting/shape.ts';
+import type { Givens, Sheet } from '../../drafting/sheet.ts';
+import { message } from '../../words/message.ts';
+import type { Check, Exercise, MeasureName } from '../exercise.ts';
+import { shapeNamed } from '../measures/lookup.ts';
+import type { Fault, Place } from './fault.ts';
+import { eitherKind } from './kind.ts';
+import { unknownName } from './unknown.ts';
+
+/** What each measure can read, and the kinds of object its own fields name. */
+const measures: Readonly<Record<MeasureName, { readonly reads: readonly ShapeKind[]; readonly unit: 'mm' | 'deg' }>> = {
+  position: { reads: ['point'], unit: 'mm' },
+  distance: { reads: ['point'], unit: 'mm' },
+  line: { reads: ['line'], unit: 'mm' },
+  squareness: { reads: ['line', 'curve'], unit: 'deg' },
+  parallel: { reads: ['line'], unit: 'mm' },
+  length: { reads: ['curve', 'length'], unit: 'mm' },
+  walk: { reads: ['curve'], unit: 'mm' },
+  level: { reads: ['point', 'line'], unit: 'mm' },
+  bow: { reads: ['curve'], unit: 'mm' },
+  shape: { reads: ['curve'], unit: 'mm' },
+  smoothness: { reads: ['curve'], unit: 'deg' },
+  inflection: { reads: ['curve'], unit: 'mm' },
+};
+
+interface Named {
+  readonly field: Place;
+  readonly name: string;
+  readonly kinds: readonly ShapeKind[];
+}
+
+/** Checks of targets that are not there, of kinds that cannot be so measured, against objects that are not there, or with ranges that make no sense. */
+export function checkFaults(exercise: Exercise, givens: Givens, reference: Sheet): readonly Fault[] {
+  return exercise.checks.flatMap((check, index) => {
+    const at = ['checks', index];
+    const target = exercise.targets.find(({ name }) => name === check.target);
+    if (target === undefined) {
+      const known = exercise.targets.map(({ name }) => name);
+      return [{ at: [...at, 'target'], message: unknownName('what.target', check.target, known) }];
+    }
+    return [
+      ...kindFaults(check, target.makes, at),
+      ...objectsOf(check).flatMap((object) => objectFaults(object, reference, at)),
+      ...rangeFaults(check, givens.measures, at),
+    ];
+  });
+}
+
+function kindFaults(check: Check, makes: ShapeKind, at: Place): readonly Fault[] {
+  const { reads } = measures[check.measure];
+  if (reads.includes(makes)) return [];
+  const kinds = { said: eitherKind(reads) };
+  const values = { measure: check.measure, kinds, name: check.target, found: { said: eitherKind([makes]) } };
+  return [{ at: [...at, 'measure'], message: message('author.check-kind', values) }];
+}
+
+function objectsOf(check: Check): readonly Named[] {
+  const [point, line, curve]: readonly (readonly ShapeKind[])[] = [['point'], ['line'], ['curve']];
+  if (point === undefined || line === undefined || curve === undefined) return [];
+  switch (check.measure) {
+    case 'distance':
+      return [{ field: ['from'], name: check.from, kinds: ['point', 'line'] }];
+    case 'line':
+      return check.between.map((name, end) => ({ field: ['between', end], name, kinds: point }));
+    case 'squareness':
+      return [{ field: ['to'], name: check.to, kinds: line }];
+    case 'parallel':
+      return [
+        { field: ['from'], name: check.from, kinds: line },
+        { field: ['at'], name: check.at, kinds: point },
+      ];
+    case 'walk':
+      return check.against.map((name, position) => ({ field: ['against', position], name, kinds: curve }));
+    default:
+      return [];
+  }
+}
+
+function objectFaults({ field, name, kinds }: Named, reference: Sheet, check: Place): readonly Fault[] {
+  const at = [...check, ...field];
+  const shape = shapeNamed(reference, name);
+  if (shape === null) {
+    const known = [...new Set([...reference.shapes.keys(), ...reference.answers.keys()])];
+    return [{ at, message: unknownName('what.sheet-object', name, known) }];
+  }
+  if (kinds.includes(shape.kind)) return [];
+  const values = { name, found: { said: eitherKind([shape.kind]) }, wanted: { said: eitherKind(kinds) } };
+  return [{ at, message: message('author.object-kind', values) }];
+}
+
+const bounds = ['least', 'most'] as const;
+
+function rangeFaults(check: Check, known: ReadonlyMap<string, Quantity>, at: Place): readonly Fault[] {
+  const given = bounds.filter((bound) => check[bound] !== undefined);
+  const [first] = given;
+  if (first === undefined) return [];
+  if (measures[check.measure].unit === 'deg') return [{ at: [...at, first], message: message('author.range-angle') }];
+  const read = given.map((bound) => ({ bound, ...lengthOf(check[bound] ?? '', known) }));
+  const faults = read.flatMap(({ bound, fault }) => (fault === null ? [] : [{ at: [...at, bound], message: fault }]));
+  const [least, most] = read.map(({ mm }) => mm);
+  if (faults.length > 0 || least === undefined || most === undefined || least <= most) return faults;
+  const said = message('author.range-order', { least: { mm: least }, most: { mm: most } });
+  return [{ at: [...at, 'least'], message: said }];
+}
+
+function lengthOf(text: string, known: ReadonlyMap<string, Quantity>) {
+  const worked = evaluate(text, known);
+  if (!worked.ok) return { mm: 0, fault: message('author.length', { text, why: { said: worked.message } }) };
+  const { dimension, value } = worked.quantity;
+  return { mm: value, fault: dimension === 'length' ? null : message('author.not-a-length', { text }) };
+}

@@ -1,0 +1,41 @@
+import type { BaseIssue } from 'valibot';
+import { foundWords } from '../../drafting/read/found.ts';
+import { nearestSpelling } from '../../drafting/spelling.ts';
+import { type Key, type Message, message, type Value } from '../../words/message.ts';
+import type { Fault } from './fault.ts';
+
+type Issue = BaseIssue<unknown>;
+
+/** What the form of a file does not allow, as sentences. The schemas are made by `fields` and its kin, whose messages are keys. */
+export function faultsOf(issues: readonly Issue[]): readonly Fault[] {
+  return issues.map((issue) => ({
+    at: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
+    message: sentenceFor(issue),
+  }));
+}
+
+function sentenceFor(issue: Issue): Message {
+  const [first = '', ...rest] = issue.message.split(' ');
+  if (first === 'missing') return message('read.missing', { wanted: wantedWords(rest[0] ?? '') });
+  if (first === 'unknown') return unknownField(String(issue.path?.at(-1)?.key), rest);
+  const options = [...(issue.expected ?? '').matchAll(/"([^"]+)"/g)].map(([, option]) => option ?? '');
+  if (options.length > 1) return choice(issue, options);
+  return message('read.wrong', { wanted: wantedWords(first), found: { said: foundWords(issue.input) } });
+}
+
+function unknownField(field: string, known: readonly string[]): Message {
+  const meant = nearestSpelling(field.slice(0, 60), known);
+  const fields = { known: known.join(', ') };
+  return meant === null ? message('author.no-field', fields) : message('author.no-field-meant', { ...fields, meant });
+}
+
+function choice(issue: Issue, options: readonly string[]): Message {
+  const values = { known: options.join(', '), found: { said: foundWords(issue.input) }, wanted: wantedWords(issue.message) };
+  const meant = typeof issue.input === 'string' ? nearestSpelling(issue.input.slice(0, 60), options) : null;
+  return meant === null ? message('author.choice', values) : message('author.choice-meant', { ...values, meant });
+}
+
+function wantedWords(key: string): Value {
+  // Every message of these schemas is such a key; `fields.ts` sees to it by its types.
+  return { said: { key: key as Key, values: {} } };
+}

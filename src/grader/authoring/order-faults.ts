@@ -1,0 +1,53 @@
+import { evaluate } from '../../drafting/expression.ts';
+import type { Quantity } from '../../drafting/quantity.ts';
+import { houseMeasures } from '../../garment/house.ts';
+import { people } from '../../garment/people.ts';
+import { readStyle } from '../../garment/style.ts';
+import { message } from '../../words/message.ts';
+import type { Exercise, StyleGiven } from '../exercise.ts';
+import type { Fault } from './fault.ts';
+import { unknownName } from './unknown.ts';
+
+/** What keeps the exercise's own order from being laid on the table: its figure, its style and its house rules. */
+export function orderFaults(exercise: Exercise): readonly Fault[] {
+  const style = Object.entries(exercise.style).flatMap(([name, given]) => styleFaults(name, given));
+  return [...figureFaults(exercise), ...style, ...(style.length === 0 ? houseFaults(exercise) : [])];
+}
+
+function figureFaults({ figure }: Exercise): readonly Fault[] {
+  if ('sampled' in figure) return [];
+  const known = people.map(({ id }) => id);
+  if (known.includes(figure.named)) return [];
+  return [{ at: ['figure', 'named'], message: unknownName('what.person', figure.named, known) }];
+}
+
+const ends = ['value', 'from', 'to'] as const;
+
+function styleFaults(name: string, given: StyleGiven): readonly Fault[] {
+  const read = ends.map((end) => ({ end, reading: readStyle({ [name]: given[end] }) }));
+  const faults = read.flatMap(({ end, reading }) =>
+    reading.ok ? [] : reading.errors.map((error) => ({ at: ['style', name, end], message: error.message })),
+  );
+  // A measure that does not exist is said once, of the measure.
+  if (faults.length === ends.length) return faults.slice(0, 1).map((fault) => ({ ...fault, at: ['style', name] }));
+  return faults.length > 0 ? faults : rangeFaults(name, given);
+}
+
+function rangeFaults(name: string, given: StyleGiven): readonly Fault[] {
+  const [value = 0, from = 0, to = 0] = ends.map((end) => {
+    const worked = evaluate(given[end], new Map());
+    return worked.ok ? worked.quantity.value : Number.NaN;
+  });
+  if (from <= value && value <= to) return [];
+  const said = message('author.style-order', { from: { mm: from }, value: { mm: value }, to: { mm: to } });
+  return [{ at: ['style', name], message: said }];
+}
+
+function houseFaults(exercise: Exercise): readonly Fault[] {
+  const style = readStyle(Object.fromEntries(Object.entries(exercise.style).map(([name, { value }]) => [name, value])));
+  const measures: ReadonlyMap<string, Quantity> = style.ok ? style.style : new Map();
+  return Object.entries(exercise.house).flatMap(([rule, choice]) => {
+    const made = houseMeasures({ [rule]: choice }, measures);
+    return made.ok ? [] : [{ at: ['house', rule], message: made.message }];
+  });
+}

@@ -1,0 +1,59 @@
+import { nearestSpelling } from '../../drafting/spelling.ts';
+import { readAuthored } from '../../words/authored.ts';
+import { message } from '../../words/message.ts';
+import type { Exercise } from '../exercise.ts';
+import type { Fault, Place } from './fault.ts';
+
+/** What feedback may say besides the measures of the order. */
+const readings = ['off', 'measured', 'expected'];
+
+interface Text {
+  readonly at: Place;
+  readonly text: string;
+  readonly values: readonly string[];
+}
+
+/** Texts that cannot be read, and texts that use a value there is none of. `measures` are the names of the order's measures. */
+export function textFaults(exercise: Exercise, measures: readonly string[]): readonly Fault[] {
+  return textsOf(exercise, measures).flatMap(faultsIn);
+}
+
+function textsOf(exercise: Exercise, measures: readonly string[]): readonly Text[] {
+  const feedback = [...measures, ...readings];
+  return [
+    { at: ['title'], text: exercise.title, values: [] },
+    { at: ['brief'], text: exercise.brief, values: measures },
+    ...exercise.targets.flatMap(({ hints }, target) =>
+      hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: measures })),
+    ),
+    ...exercise.checks.flatMap(({ why, mend }, check) => [
+      { at: ['checks', check, 'why'], text: why, values: feedback },
+      // Advice is given for targets that are missing too, where nothing has been measured.
+      { at: ['checks', check, 'mend'], text: mend, values: measures },
+    ]),
+    ...exercise.misreadings.map(({ says }, index) => ({
+      at: ['misreadings', index, 'says'],
+      text: says,
+      values: feedback,
+    })),
+  ];
+}
+
+function faultsIn({ at, text, values }: Text): readonly Fault[] {
+  const read = readAuthored(text);
+  if (!read.ok) {
+    return [{ at, message: message(read.fault === 'tag' ? 'author.text-tag' : 'author.text-brace', { near: read.near }) }];
+  }
+  return read.uses
+    .filter((name) => !values.includes(name))
+    .map((name) => {
+      const meant = nearestSpelling(name, values);
+      return {
+        at,
+        message:
+          meant === null
+            ? message('author.text-unknown', { name, known: values.join(', ') })
+            : message('author.text-unknown-meant', { name, meant }),
+      };
+    });
+}

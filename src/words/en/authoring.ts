@@ -1,0 +1,133 @@
+import { entry, plain } from '../entry.ts';
+
+/** What the readers of exercise files and hand-in files say: to authors and teachers, about a file they can open and mend. */
+export const authoring = {
+  'author.no-field': entry(['known'], 'There is no such field here. Take it out; the fields are: {known}.'),
+  'author.no-field-meant': entry(['known', 'meant'], 'There is no such field here. Did you mean “{meant}”? The fields are: {known}.'),
+  'author.choice': entry(['wanted', 'known', 'found'], 'Expected is {wanted}: one of {known}; {found} was found.'),
+  'author.choice-meant': entry(
+    ['wanted', 'known', 'found', 'meant'],
+    'Expected is {wanted}: one of {known}; {found} was found. Did you mean “{meant}”?',
+  ),
+
+  // Names that have to exist
+  'author.unknown': entry(['what', 'name', 'known'], 'No {what} is called “{name}”. There are: {known}.'),
+  'author.unknown-meant': entry(['what', 'name', 'meant'], 'No {what} is called “{name}”. Did you mean “{meant}”?'),
+  'author.none': entry(['what', 'name'], 'No {what} is called “{name}”, and there is none here that could be meant.'),
+  'what.lesson': plain('lesson'),
+  'what.person': plain('invented figure'),
+  'what.block-object': plain('object of the block'),
+  'what.target': plain('target of this exercise'),
+  'what.sheet-object': plain('object of the block or the reference'),
+  'what.measure': plain('measure of the order'),
+  'what.reference-step': plain('step of the reference'),
+  'what.house-rule': plain('house rule'),
+
+  // Targets, reference, checks
+  'author.target-twice': entry(['name'], 'Two targets are called “{name}”. Give each its own name.'),
+  'author.target-unchecked': entry(['name'], 'No check looks at the target “{name}”. Add one under checks, or take the target out.'),
+  'author.target-unanswered': entry(
+    ['name'],
+    'No step of the reference answers the target “{name}”. Write “answers: {name}” on the step that makes it.',
+  ),
+  'author.answered-twice': entry(['name'], 'Two steps of the reference answer the target “{name}”. Leave “answers” on one of them.'),
+  'author.target-early': entry(
+    ['name', 'later'],
+    'The reference makes “{name}” from “{later}”, which is listed after it. Put “{later}” first: a target is judged from those before it.',
+  ),
+  'author.target-kind': entry(
+    ['name', 'found', 'wanted'],
+    'The reference answers the target “{name}” with {found}, but the target makes {wanted}. Change “makes”, or the step.',
+  ),
+  'author.check-kind': entry(
+    ['measure', 'kinds', 'name', 'found'],
+    'The measure “{measure}” reads {kinds}; the target “{name}” makes {found}. Choose another measure.',
+  ),
+  'author.object-kind': entry(['name', 'found', 'wanted'], '“{name}” is {found}, and {wanted} is wanted here.'),
+  'author.range-angle': plain('“least” and “most” are lengths, and this measure reads an angle. Take them out.'),
+  'author.range-order': entry(['least', 'most'], '“least” comes to {least}, more than “most”, {most}. Exchange them.'),
+  'author.length': entry(['text', 'why'], '“{text}” is not a length that can be worked out here. {why}'),
+  'author.not-a-length': entry(['text'], '“{text}” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm.'),
+  'author.check-unread': plain(
+    'This check cannot be read on the reference. Look at the objects it names: they must be there, and not run parallel where they have to meet.',
+  ),
+
+  // Style, house, figure
+  'author.style-order': entry(
+    ['from', 'value', 'to'],
+    '“value” should lie between “from” and “to”; it is {value}, and they are {from} and {to}.',
+  ),
+  'author.order': entry(['why'], 'The order this exercise starts from cannot be laid on the table. {why}'),
+
+  'author.or': entry(['one', 'other'], '{one} or {other}'),
+
+  // Texts
+  'author.text-brace': entry(
+    ['near'],
+    "The braces of this text cannot be read near “{near}”. Between '{' and '}' stands the name of a measure, in lower case; every brace is closed.",
+  ),
+  'author.text-tag': entry(['near'], 'Near “{near}” something reads as a tag. Texts are plain: leave out angle brackets.'),
+  'author.text-unknown': entry(['name', 'known'], 'This text uses “{name}” in braces, and there is no such value. There are: {known}.'),
+  'author.text-unknown-meant': entry(
+    ['name', 'meant'],
+    'This text uses “{name}” in braces, and there is no such value. Did you mean “{meant}”?',
+  ),
+
+  // Proof by replay
+  'author.reference-problem': entry(['why'], 'The reference cannot carry out this step. {why}'),
+  'author.misreading-twice': entry(['id'], 'Two misreadings are called “{id}”. Give each its own name.'),
+  'author.misreading-nothing': plain('A misreading has to replace at least one step of the reference. Write it under “instead”.'),
+  'author.misreading-taken': entry(['name'], '“{name}” is already the name of a step of the reference. Under “first” give new marks new names.'),
+  'author.misreading-answers': entry(
+    ['name', 'target'],
+    'This step replaces the one that answers “{target}”, so it has to answer it too. Write “answers: {target}” on it.',
+  ),
+  'author.misreading-empty': entry(
+    ['target', 'why'],
+    'Done this way, nothing comes out for the target “{target}”. {why}',
+  ),
+  'author.misreading-right': entry(
+    ['target', 'off', 'tolerance'],
+    'Done this way, the target “{target}” still comes out right: its worst check is {off} off on one of the orders tried, and {tolerance} is allowed at the most lenient. Replace a step that matters more, or narrow the ranges of the style.',
+  ),
+  'author.no-why': plain('Check what its steps use.'),
+
+  // What is wanted, as it stands in a sentence
+  'wants.exercise': plain('an exercise: a group of fields such as title, brief and targets'),
+  'wants.title': plain('a title'),
+  'wants.lesson': plain('the name of the lesson it belongs to'),
+  'wants.brief': plain('the brief: what to make, for whom, what to hand in'),
+  'wants.figure': plain('a figure: either “named” with an invented figure, or “sampled” with women, men or anyone'),
+  'wants.person': plain('the name of an invented figure'),
+  'wants.group': plain('whose figures are sampled'),
+  'wants.style': plain('style measures by name, each with value, from and to'),
+  'wants.style-given': plain('a style measure: value, from and to'),
+  'wants.length': plain('a length with its unit, such as 1 1/4 in'),
+  'wants.expression': plain('an expression with its units, such as stand + 6 mm'),
+  'wants.house': plain('house rules by name, each with the choice in force'),
+  'wants.house-choice': plain('the name of a choice'),
+  'wants.shows': plain('a list of the block’s objects that lie on the table'),
+  'wants.object': plain('the name of an object'),
+  'wants.targets': plain('a list of at least one target'),
+  'wants.target-fields': plain('a target: name, makes and hints'),
+  'wants.target': plain('the name of a target'),
+  'wants.kind': plain('what the target is'),
+  'wants.hints': plain('three hints: where to look, which tool, the step itself'),
+  'wants.hint': plain('a hint'),
+  'wants.steps': plain('a list of steps'),
+  'wants.checks': plain('a list of at least one check'),
+  'wants.check': plain('a check: target, measure, tolerance, marks, why and mend'),
+  'wants.measure': plain('what the check measures'),
+  'wants.tolerance': plain('a tolerance class'),
+  'wants.marks': plain('marks, a whole number from 1 to 100'),
+  'wants.why': plain('why it shows on the body'),
+  'wants.mend': plain('what to do about it'),
+  'wants.between': plain('the names of two points'),
+  'wants.end': plain('an end of the curve'),
+  'wants.against': plain('a list of the curves it is walked along'),
+  'wants.misreadings': plain('a list of misreadings'),
+  'wants.misreading': plain('a misreading: id, target, instead and says'),
+  'wants.says': plain('what was done, why it shows on the body, what to do'),
+  'wants.name': plain('a name: lower-case words and numbers joined by hyphens, beginning with a letter'),
+  'wants.shorter': plain('something shorter'),
+};
