@@ -1,11 +1,12 @@
+import { authoring } from './authoring.ts';
 import { course } from './course.ts';
+import { files } from './files.ts';
 import { garment } from './garment.ts';
 import { grader } from './grader.ts';
-import { files } from './files.ts';
 import { names } from './names.ts';
 import { problems } from './problems.ts';
 import { steps } from './steps.ts';
 import { table } from './table.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
-export const en = { ...names, ...garment, ...steps, ...problems, ...grader, ...files, ...table, ...course };
+export const en = { ...names, ...garment, ...steps, ...problems, ...grader, ...files, ...authoring, ...table, ...course };
