@@ -39,8 +39,14 @@ export default defineConfig({
       assetsInlineLimit: 0,
       // The browser tests hold each page to its budget; one part of it may be large.
       chunkSizeWarningLimit: 1500,
-      // JSXGraph has an eval that nothing here calls and the policy would refuse; the linter forbids our own.
-      rolldownOptions: { checks: { eval: false } },
+      rolldownOptions: {
+        checks: {
+          // JSXGraph has one that nothing here calls and the policy would refuse; the linter forbids our own.
+          eval: false,
+          // Astro marks the lessons with one of its own, and takes it out again.
+          moduleLevelDirective: false,
+        },
+      },
     },
     experimental: {
       // Scripts and style sheets find their parts wherever the site lies; pages are seen to by finishPages.
