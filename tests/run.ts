@@ -23,6 +23,10 @@ async function run(words: readonly string[]): Promise<number> {
     const count = await runStage(stage, index === stages.length - 1 ? rest : []);
     total = plus(total, count);
     lines.push(summaryLine(stage, count, (performance.now() - started) / 1000));
+    if (stage === 'build' && count.failed > 0) {
+      lines.push('  The stages after the build were not run: there is no site to look at.');
+      break;
+    }
   }
 
   console.log(`\n━━ summary ${'━'.repeat(63)}\n\n${lines.join('\n')}\n`);
