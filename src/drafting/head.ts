@@ -6,6 +6,7 @@ import { isRecord } from './record.ts';
 import type { Givens } from './sheet.ts';
 import type { Name } from './step.ts';
 import type { Form } from './verbs.ts';
+import { wordOf } from './word-of.ts';
 
 /** What a step is before its blanks are looked at: its name, and the form it is written in. */
 export interface Head {
@@ -33,10 +34,4 @@ export function whyNotName(name: unknown, givens: Givens, earlier: ReadonlyMap<N
   if (givens.shapes.has(name) || givens.measures.has(name)) return message('problem.name-given', { name });
   const taken = earlier.get(name);
   return taken === undefined ? null : message('problem.name-twice', { name, step: taken + 1 });
-}
-
-/** Something found where a word should be, short enough to show. */
-export function wordOf(value: unknown): string {
-  if (typeof value === 'string') return value.length > 40 ? `${value.slice(0, 40)}…` : value;
-  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
 }

@@ -6,6 +6,9 @@
 /** Nothing is drawn further than this from the origin, mm: a hundred metres. */
 export const SHEET_REACH = 100_000;
 
+/** No amount in an expression is larger than this, whatever its unit (mm, radians, none): far past the sheet's reach. */
+export const AMOUNT_REACH = 1e9;
+
 /** Longest name, in characters. */
 export const NAME_LENGTH = 60;
 

@@ -1,6 +1,6 @@
 import { type Message, message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
-import { type Head, headOf, wordOf } from './head.ts';
+import { type Head, headOf } from './head.ts';
 import { made, type Outcome } from './outcome.ts';
 import { millimetres, type Quantity } from './quantity.ts';
 import { isRecord } from './record.ts';
@@ -8,6 +8,7 @@ import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
 import type { Givens, Pins, Problem, Sheet } from './sheet.ts';
 import type { Name, Step } from './step.ts';
+import { wordOf } from './word-of.ts';
 
 const noPins: Pins = new Map();
 

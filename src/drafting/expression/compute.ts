@@ -1,4 +1,5 @@
 import { type Message, message } from '../../words/message.ts';
+import { AMOUNT_REACH } from '../limits.ts';
 import { bare, type Quantity } from '../quantity.ts';
 import { print } from './print.ts';
 import type { Pair, Tree } from './tree.ts';
@@ -10,10 +11,11 @@ export type Computed =
 /** What to say when a name is not among the measures. */
 export type Unknown = (name: string) => Message;
 
-/** The value of an expression understood: a length in mm, an angle in radians or a bare number; always finite. */
+/** The value of an expression understood: a length in mm, an angle in radians or a bare number; never beyond AMOUNT_REACH. */
 export function compute(tree: Tree, measures: ReadonlyMap<string, Quantity>, unknown: Unknown): Computed {
   const found = worth(tree, measures, unknown);
-  if (found.ok && !Number.isFinite(found.quantity.value))
+  // Is it beyond all measure? Written so that NaN is.
+  if (found.ok && !(Math.abs(found.quantity.value) <= AMOUNT_REACH))
     return { ok: false, message: message('expression.too-large') };
   return found;
 }

@@ -62,7 +62,6 @@ function literalOf(number: RegExpExecArray, unit: RegExpExecArray | null, number
   const text = number[0];
   const value = numberIn(number);
   if (value === null) return { ok: false, message: message('expression.zero', { text }) };
-  if (!Number.isFinite(value)) return { ok: false, message: message('expression.too-large') };
   if (unit === null) return { ok: true, token: { kind: 'literal', text, quantity: bare(value) }, end: numberEnd };
   const word = unit[1] ?? unit[2] ?? '';
   const { written, of } = units[unitNamed[word] ?? word] as (typeof units)[string];

@@ -36,20 +36,12 @@ function alongCurve(path: Path, start: number, given: Given<'along'>, step: Alon
   const direction = directionAtStation(path, start) ?? { x: 0, y: 0 };
   const sense = senseOf(direction, start, (point) => nearestOn(path, point).station, given, step);
   if (!sense.ok) return sense;
-  const whole = lengthOf(path);
   const station = start + sense.value * given.distance;
-  const point = pointAtStation(path, ontoEnd(station, whole));
+  const point = pointAtStation(path, station);
   if (point) return made({ kind: 'point', point });
-  const left = station < 0 ? start : whole - start;
+  const left = station < 0 ? start : lengthOf(path) - start;
   const values = { distance: { mm: Math.abs(given.distance) }, on: { named: step.on }, left: { mm: left } };
   return failed('distance', message('problem.off-end', values));
-}
-
-/** A station that rounding has carried just past an end is that end. */
-function ontoEnd(station: number, whole: number): number {
-  if (station < 0 && station > -COINCIDENT) return 0;
-  if (station > whole && station < whole + COINCIDENT) return whole;
-  return station;
 }
 
 function senseOf(

@@ -53,5 +53,6 @@ function sideByPoint(
 /** The direction of a path at a station; at a corner, the mean of the directions before and after it. */
 function courseAt(path: Path, station: number): Point {
   const either = (at: number): Point => directionAtStation(path, at) ?? { x: 0, y: 0 };
-  return add(either(station - COINCIDENT), either(station + COINCIDENT));
+  // A station within COINCIDENT of a corner counts as the corner, so look a little further off.
+  return add(either(station - 4 * COINCIDENT), either(station + 4 * COINCIDENT));
 }

@@ -1,7 +1,6 @@
 import { type Message, message } from '../../words/message.ts';
 import { isRecord } from '../record.ts';
-
-const SHOWN = 40;
+import { shortened } from '../word-of.ts';
 
 /** What was found in a file, as it stands in a sentence: “nothing”, “the number 5”, “a list”. */
 export function foundWords(value: unknown): Message {
@@ -10,10 +9,4 @@ export function foundWords(value: unknown): Message {
   if (isRecord(value)) return message('found.object');
   if (typeof value === 'number') return message('found.number', { text: String(value) });
   return message('found.text', { text: shortened(String(value)) });
-}
-
-/** Text from a file, short enough to show. */
-export function shortened(text: string): string {
-  const letters = [...text];
-  return letters.length > SHOWN ? `${letters.slice(0, SHOWN).join('')}…` : text;
 }

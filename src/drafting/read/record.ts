@@ -1,7 +1,7 @@
 import { type Message, message } from '../../words/message.ts';
 import { nearestSpelling } from '../spelling.ts';
+import { shortened } from '../word-of.ts';
 import type { Fault, Reader } from './fault.ts';
-import { shortened } from './found.ts';
 
 /** One field of a record in a file. */
 export interface Entry {
@@ -36,11 +36,8 @@ export function readRecord(
 
 function strangeField(field: string, entries: readonly Entry[]): Message {
   const meant = nearestSpelling(
-    field.slice(0, SPELLED),
+    field,
     entries.map((entry) => entry.field),
   );
   return meant === null ? message('read.unknown') : message('read.unknown-meant', { meant });
 }
-
-/** No field is longer than this; a longer word has no near spelling. */
-const SPELLED = 40;

@@ -59,13 +59,11 @@ function strangeIn(form: Form): (field: string) => Message {
     if (other)
       return message('read.other-form', { verb: form.verb, fields: fieldList(form), others: fieldList(other) });
     const known = ['name', 'answers', ...form.fields.map((own) => own.field)];
-    const meant = nearestSpelling(field.slice(0, SPELLED), known);
+    const meant = nearestSpelling(field, known);
     if (meant !== null) return message('read.unknown-meant', { meant });
     return message('read.unknown-in', { verb: form.verb, fields: fieldList(form) });
   };
 }
-
-const SPELLED = 40;
 
 const fieldList = (form: Form): string => form.fields.map((own) => own.field).join(', ');
 
@@ -74,7 +72,7 @@ function strangeVerb(verb: unknown): Message {
   if (typeof verb !== 'string') {
     return message('read.verb', { found: { said: foundWords(verb) }, verbs: verbs.join(', ') });
   }
-  const meant = nearestSpelling(verb.slice(0, SPELLED), verbs);
+  const meant = nearestSpelling(verb, verbs);
   const found = { said: foundWords(verb) };
   if (meant !== null) return message('read.verb-meant', { found, meant });
   return message('read.verb', { found, verbs: verbs.join(', ') });

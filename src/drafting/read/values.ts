@@ -1,8 +1,9 @@
 import { type Message, message } from '../../words/message.ts';
 import { EXPRESSION_LENGTH, SHEET_REACH } from '../limits.ts';
 import { isName } from '../name.ts';
+import { shortened } from '../word-of.ts';
 import type { Reader } from './fault.ts';
-import { foundWords, shortened } from './found.ts';
+import { foundWords } from './found.ts';
 
 /** Reads whatever `fits`; anything else is a fault that says what is wanted. */
 export function readWhere(fits: (value: unknown) => boolean, wanted: Message): Reader {

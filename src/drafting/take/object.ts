@@ -5,6 +5,7 @@ import type { Scope } from '../scope.ts';
 import type { Shape, ShapeKind } from '../shape.ts';
 import { nearestSpelling } from '../spelling.ts';
 import type { Name } from '../step.ts';
+import { wordOf } from '../word-of.ts';
 
 /** The object of this name, if it is one of these kinds. */
 export function takeObject<K extends ShapeKind>(
@@ -25,5 +26,6 @@ export function takeObject<K extends ShapeKind>(
 function strangeObject(name: Name, wanted: Message, scope: Scope): Message {
   if (scope.measures.has(name)) return message('problem.measure', { name: { named: name }, wanted: { said: wanted } });
   const meant = nearestSpelling(name, scope.shapes.keys());
-  return meant === null ? message('problem.unknown', { name }) : message('problem.unknown-meant', { name, meant });
+  const word = { name: wordOf(name) };
+  return meant === null ? message('problem.unknown', word) : message('problem.unknown-meant', { ...word, meant });
 }

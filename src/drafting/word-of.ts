@@ -1,0 +1,13 @@
+const SHOWN = 40;
+
+/** Text that somebody else wrote, short enough to show. */
+export function shortened(text: string): string {
+  const letters = [...text.slice(0, 4 * SHOWN)];
+  return letters.length > SHOWN ? `${letters.slice(0, SHOWN).join('')}…` : text;
+}
+
+/** Something found where a word should be, short enough to show; empty where there is nothing that can be shown. */
+export function wordOf(value: unknown): string {
+  if (typeof value === 'string') return shortened(value);
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
+}
