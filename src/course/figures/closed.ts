@@ -1,24 +1,20 @@
-import type { Name, Step } from '../../drafting/step.ts';
+import type { Expression, Name, Step } from '../../drafting/step.ts';
 
 /** A strip of the front about the waist, wide enough to show how two fronts close. Needs `overlap-edge`. */
-export const strip: readonly Step[] = [
-  { verb: 'parallel', name: 'strip-top', to: 'waist', distance: '55 mm', side: 'up' },
-  { verb: 'parallel', name: 'strip-foot', to: 'waist', distance: '75 mm', side: 'down' },
-  { verb: 'parallel', name: 'strip-side', to: 'centre-front', distance: '105 mm', side: 'right' },
-  { verb: 'cross', name: 'top-edge', one: 'strip-top', other: 'overlap-edge' },
-  { verb: 'cross', name: 'foot-edge', one: 'strip-foot', other: 'overlap-edge' },
-  { verb: 'cross', name: 'top-side', one: 'strip-top', other: 'strip-side' },
-  { verb: 'cross', name: 'foot-side', one: 'strip-foot', other: 'strip-side' },
-  { verb: 'seam', name: 'upper-front', run: ['top-edge', 'top-side', 'foot-side', 'foot-edge', 'top-edge'] },
-];
+export function strip(up: Expression = '55 mm', down: Expression = '75 mm'): readonly Step[] {
+  return [
+    { verb: 'parallel', name: 'strip-top', to: 'waist', distance: up, side: 'up' },
+    { verb: 'parallel', name: 'strip-foot', to: 'waist', distance: down, side: 'down' },
+    { verb: 'parallel', name: 'strip-side', to: 'centre-front', distance: '105 mm', side: 'right' },
+    { verb: 'cross', name: 'top-edge', one: 'strip-top', other: 'overlap-edge' },
+    { verb: 'cross', name: 'foot-edge', one: 'strip-foot', other: 'overlap-edge' },
+    { verb: 'cross', name: 'top-side', one: 'strip-top', other: 'strip-side' },
+    { verb: 'cross', name: 'foot-side', one: 'strip-foot', other: 'strip-side' },
+    { verb: 'seam', name: 'upper-front', run: ['top-edge', 'top-side', 'foot-side', 'foot-edge', 'top-edge'] },
+  ];
+}
 
-/** The other front, underneath: the same piece, mirrored over the centre front. */
-export const underFront: readonly Step[] = [
-  { verb: 'fold', name: 'under-front', what: 'upper-front', over: 'centre-front' },
-  { verb: 'fold', name: 'under-edge', what: 'overlap-edge', over: 'centre-front' },
-];
-
-/** The helpers of both. */
+/** The helpers of the strip. */
 export const stripHelp: readonly Name[] = [
   'strip-top',
   'strip-foot',
@@ -27,7 +23,16 @@ export const stripHelp: readonly Name[] = [
   'foot-edge',
   'top-side',
   'foot-side',
+  'upper-front',
 ];
+
+/** The other front, underneath: the same piece, mirrored over the line the buttons sit on. */
+export function underFront(over: Name = 'centre-front'): readonly Step[] {
+  return [
+    { verb: 'fold', name: 'under-front', what: 'upper-front', over },
+    { verb: 'fold', name: 'under-edge', what: 'overlap-edge', over },
+  ];
+}
 
 /** A button drawn at its size: a smooth curve through four marks, half its diameter from `middle`. It comes out a circle. */
 export function button(name: Name, middle: Name): readonly Step[] {

@@ -2,8 +2,11 @@ import * as breakPoint from './break-point.ts';
 import * as overlap from './overlap.ts';
 import * as rollLine from './roll-line.ts';
 import type { Scene } from './scene.ts';
+import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [overlap, breakPoint, rollLine].flatMap((lesson) => Object.values(lesson)).map((scene) => [scene.id, scene]),
+  [overlap, breakPoint, rollLine, worked]
+    .flatMap((lesson): readonly Scene[] => Object.values(lesson))
+    .map((scene) => [scene.id, scene]),
 );

@@ -1,22 +1,30 @@
 import type { Step } from '../../drafting/step.ts';
 import { button, buttonHelp, strip, stripHelp, underFront } from './closed.ts';
 import { overlapEdge } from './front.ts';
-import type { Scene } from './scene.ts';
+import type { LiveHandle } from '../../table/live/live-scene.ts';
+import { orderOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
 const box = { min: { x: -125, y: -85 }, max: { x: 125, y: 65 } };
 const near = { min: { x: -70, y: -45 }, max: { x: 70, y: 45 } };
 
 const middle: Step = { verb: 'cross', name: 'button-middle', one: 'centre-front', other: 'waist' };
+const grip: Step = { verb: 'cross', name: 'edge-mark', one: 'overlap-edge', other: 'waist' };
+
+/** The overlap, dragged by the mark on the edge at the waist. */
+const byEdge = (from: number, to: number): readonly LiveHandle[] => [
+  { drags: 'measure', measure: 'overlap', by: 'edge-mark', from, to },
+];
 
 /** Two fronts, buttoned: the body stays as wide, however deep they lap. */
 export const overlapClosed: Scene = {
   id: 'overlap-closed',
-  order: { person: 'tane', style: usualStyle },
-  steps: [...overlapEdge, ...strip, ...underFront, middle, ...button('rim', 'button-middle')],
+  order: orderOf('tane', usualStyle),
+  steps: [...overlapEdge, grip, ...strip(), ...underFront(), middle, ...button('rim', 'button-middle')],
+  handles: byEdge(10, 70),
   shows: ['centre-front', 'waist'],
   help: ['under-edge'],
-  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'upper-front', 'under-front'],
+  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'under-front'],
   labels: ['centre-front', 'overlap-edge', 'under-edge'],
   cloth: [
     { outline: 'under-front', side: 'right' },
@@ -28,17 +36,18 @@ export const overlapClosed: Scene = {
 /** A button on the centre front, and the cloth past its rim. */
 export const overlapButton: Scene = {
   id: 'overlap-button',
-  order: { person: 'tane', style: usualStyle },
+  order: orderOf('tane', usualStyle),
   steps: [
     ...overlapEdge,
-    ...strip,
+    grip,
+    ...strip(),
     middle,
     ...button('rim', 'button-middle'),
-    { verb: 'cross', name: 'edge-mark', one: 'overlap-edge', other: 'waist' },
     { verb: 'tape', name: 'rim-to-edge', from: 'rim-left', to: 'edge-mark' },
   ],
+  handles: byEdge(10, 60),
   shows: ['centre-front', 'waist'],
-  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'upper-front', 'edge-mark'],
+  hides: [...stripHelp, ...buttonHelp('rim'), 'button-middle'],
   labels: ['centre-front', 'overlap-edge'],
   cloth: [{ outline: 'upper-front', side: 'right' }],
   box: near,
@@ -47,20 +56,24 @@ export const overlapButton: Scene = {
 /** Two rows of buttons at equal distances from the middle of the body. */
 export const overlapDouble: Scene = {
   id: 'overlap-double',
-  order: { person: 'tane', style: { ...usualStyle, overlap: '3 1/2 in', 'button-to-edge': '1 in' } },
+  order: orderOf('tane', { ...usualStyle, overlap: '3 1/2 in', 'button-to-edge': '1 in' }),
   steps: [
     ...overlapEdge,
-    ...strip,
+    grip,
+    ...strip(),
     { verb: 'parallel', name: 'first-row', to: 'overlap-edge', distance: 'button-to-edge', side: 'right' },
     { verb: 'fold', name: 'second-row', what: 'first-row', over: 'centre-front' },
     { verb: 'cross', name: 'first-middle', one: 'first-row', other: 'waist' },
     { verb: 'cross', name: 'second-middle', one: 'second-row', other: 'waist' },
     ...button('first-rim', 'first-middle'),
     ...button('second-rim', 'second-middle'),
+    middle,
+    { verb: 'tape', name: 'before', from: 'first-middle', to: 'button-middle' },
   ],
+  handles: byEdge(50, 120),
   shows: ['centre-front', 'waist'],
   help: ['first-row', 'second-row'],
-  hides: [...stripHelp, ...buttonHelp('first-rim'), ...buttonHelp('second-rim'), 'first-middle', 'second-middle', 'upper-front'],
+  hides: [...stripHelp, ...buttonHelp('first-rim'), ...buttonHelp('second-rim'), 'first-middle', 'second-middle', 'button-middle'],
   labels: ['centre-front', 'overlap-edge', 'first-row', 'second-row'],
   cloth: [{ outline: 'upper-front', side: 'right' }],
   box,

@@ -1,12 +1,18 @@
 import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
-import type { Scene } from './scene.ts';
+import type { Step } from '../../drafting/step.ts';
+import { orderOf, placeOf, type Scene } from './scene.ts';
+import { liveSection } from './section.ts';
 import { usualStyle } from './styles.ts';
 
 /** Both ends of the roll line to take hold of, and the lapel as worn. */
 export const rollDrag: Scene = {
   id: 'roll-drag',
-  order: { person: 'ravi', style: usualStyle },
+  order: orderOf('ravi', usualStyle),
   steps: [...overlapEdge, ...breakPoint, ...rollLine, ...lapel, ...bodyCloth],
+  handles: [
+    { drags: 'measure', measure: 'break-rise', by: 'break-point', from: 0, to: 190 },
+    { drags: 'measure', measure: 'stand', by: 'stand-point', from: 12, to: 50 },
+  ],
   shows: ['centre-front', 'waist', 'shoulder-line', 'neck-point', 'shoulder-tip'],
   help: ['lapel'],
   hides: [...lapelHelp, ...bodyHelp, 'break-level'],
@@ -18,42 +24,34 @@ export const rollDrag: Scene = {
   box: { min: { x: -140, y: -60 }, max: { x: 225, y: 475 } },
 };
 
+const order = orderOf('ravi', usualStyle);
+/** The stand point may come to the neck point and no further. */
+const [neckAcross] = placeOf(order, [{ verb: 'part', name: 'here', from: 'neck-point', to: 'shoulder-tip', fraction: '0' }], 'here');
+const toBreak: readonly Step[] = [...overlapEdge, ...breakPoint];
+
 /** The shoulder, enlarged: how far past the neck point the roll line passes. */
 export const rollStand: Scene = {
   id: 'roll-stand',
-  order: { person: 'ravi', style: usualStyle },
+  order,
   steps: [
-    ...overlapEdge,
-    ...breakPoint,
-    ...rollLine,
+    ...toBreak,
+    { verb: 'pencil', name: 'stand-point', at: placeOf(order, [...toBreak, ...rollLine], 'stand-point') },
+    { verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point' },
     { verb: 'tape', name: 'past', from: 'neck-point', to: 'stand-point' },
   ],
+  handles: [
+    {
+      drags: 'mark',
+      mark: 'stand-point',
+      along: 'shoulder-line',
+      within: { min: { x: 10, y: 300 }, max: { x: neckAcross, y: 600 } },
+    },
+  ],
   shows: ['shoulder-line', 'neck-point', 'front-neckline', 'back-neckline'],
-  hides: ['break-level', 'overlap-edge'],
+  hides: ['break-level', 'overlap-edge', 'break-point'],
   labels: ['shoulder-line', 'front-neckline', 'back-neckline', 'neck-point', 'stand-point', 'roll-line'],
   box: { min: { x: -15, y: 355 }, max: { x: 165, y: 480 } },
 };
 
 /** The collar cut through at the side of the neck: stand, fold and fall. */
-export const rollSection: Scene = {
-  id: 'roll-section',
-  order: { person: 'ravi', style: usualStyle },
-  steps: [
-    { verb: 'pencil', name: 'neck-seam', at: [0, 0] },
-    { verb: 'pencil', name: 'on-shoulder', at: [92, -38] },
-    { verb: 'rule', name: 'shoulder-cut', from: 'neck-seam', to: 'on-shoulder' },
-    { verb: 'pencil', name: 'under-ear', at: [-16, 60] },
-    { verb: 'pencil', name: 'neck-foot', at: [-4, -2] },
-    { verb: 'rule', name: 'neck-cut', from: 'neck-foot', to: 'under-ear' },
-    { verb: 'parallel', name: 'collar-run', to: 'neck-cut', through: 'neck-seam' },
-    { verb: 'along', name: 'fold', on: 'collar-run', from: 'neck-seam', distance: 'stand', toward: 'up' },
-    { verb: 'compass', name: 'collar-edge', about: 'fold', radius: 'fall', on: 'shoulder-cut', near: 'right' },
-    { verb: 'seam', name: 'stand-cut', run: ['neck-seam', 'fold'] },
-    { verb: 'curve', name: 'fall-cut', through: ['fold', 'collar-edge'] },
-  ],
-  shows: [],
-  hides: ['neck-foot', 'under-ear', 'on-shoulder', 'collar-run'],
-  help: [],
-  labels: ['neck-cut', 'shoulder-cut', 'neck-seam', 'fold', 'collar-edge'],
-  box: { min: { x: -55, y: -45 }, max: { x: 95, y: 62 } },
-};
+export const rollSection: Scene = liveSection('roll-section');

@@ -1,61 +1,64 @@
-import type { Givens, Sheet } from '../../drafting/sheet.ts';
-import { replay } from '../../drafting/replay.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
 import type { Expression, Name, Step } from '../../drafting/step.ts';
 import { personNamed } from '../../garment/people.ts';
 import { dealOrder } from '../../grader/deal.ts';
-import type { Box } from '../../table/drawing/box.ts';
+import type { Order } from '../../grader/order.ts';
+import type { Drawing } from '../../table/drawing/drawing.ts';
+import { atRest, type LiveHandle, type LiveScene } from '../../table/live/live-scene.ts';
+import { liveDrawing, liveSheet } from '../../table/live/live-sheet.ts';
 import { say } from '../../words/say.ts';
+import type { Unit } from '../../words/unit.ts';
 import { AuthoringError } from '../authoring-error.ts';
 import { builtReader } from '../reader.ts';
 
-/** Whom a figure is drawn for, and in which style. */
-export interface SceneOrder {
-  /** Id of an invented person. */
-  readonly person: string;
-  readonly style: Readonly<Record<Name, Expression>>;
-  /** House rule to choice; rules left out take their usual choice. */
-  readonly house?: Readonly<Record<string, string>>;
-}
-
-/** An area of cloth: a closed curve of the draft, seen from its right side or from the other. */
-export interface SceneCloth {
-  readonly outline: Name;
-  readonly side: 'right' | 'other';
-}
-
-/** A figure of a lesson: a draft, and how much of it is shown. Everything in it is replayed in a test. */
-export interface Scene {
+/** A figure of a lesson. Everything in it is replayed in a test. What it says is the lesson's; without handles it holds still. */
+export interface Scene extends Omit<LiveScene, 'says' | 'handles'> {
   readonly id: string;
-  readonly order: SceneOrder;
-  readonly steps: readonly Step[];
-  /** Objects of the block that are drawn. */
-  readonly shows: readonly Name[];
-  /** Objects of the draft drawn as construction lines. */
-  readonly help?: readonly Name[];
-  /** Objects of the draft that are not drawn. */
-  readonly hides?: readonly Name[];
-  /** Whose names are written. */
-  readonly labels: readonly Name[];
-  readonly cloth?: readonly SceneCloth[];
-  /** The part of the sheet that is shown, mm. */
-  readonly box: Box;
+  readonly handles?: readonly LiveHandle[];
 }
 
-/** What lies on the table for a scene; an authoring error when its order cannot be dealt. */
-export function sceneGivens({ id, order }: Pick<Scene, 'id' | 'order'>): Givens {
-  const person = personNamed(order.person);
-  if (!person) throw new AuthoringError(`The figure “${id}” is for “${order.person}”, and there is no such person in src/garment/people.ts.`);
-  const dealt = dealOrder({ figure: person.figure, style: order.style, house: order.house ?? {} });
-  if (!dealt.ok) throw new AuthoringError(`The order of the figure “${id}” cannot be dealt. ${say(dealt.message, builtReader)}`);
-  return dealt.givens;
+/** The scene as the table's live figure takes it, with the sentence it says. */
+export function asLive(scene: Scene, says?: string): LiveScene {
+  const { id: _, handles = [], ...rest } = scene;
+  return { ...rest, handles, ...(says === undefined ? {} : { says }) };
 }
 
-/** The scene replayed; an authoring error when a step cannot be carried out. */
-export function sceneSheet(scene: Pick<Scene, 'id' | 'order' | 'steps'>): Sheet {
-  const sheet = replay(sceneGivens(scene), scene.steps);
+/** The picture of a scene at rest. */
+export function paint(scene: Scene, unit: Unit): Drawing {
+  return liveDrawing(asLive(scene), sceneSheet(scene), unit);
+}
+
+/** An order for an invented person; an authoring error when there is no such person. House rules left out take their usual choice. */
+export function orderOf(
+  person: string,
+  style: Readonly<Record<Name, Expression>>,
+  house: Readonly<Record<string, string>> = {},
+): Order {
+  const { figure } = personNamed(person) ?? {};
+  if (!figure) throw new AuthoringError(`A figure is for “${person}”, and there is no such person in src/garment/people.ts.`);
+  return { figure, style, house };
+}
+
+/** The scene replayed at rest; an authoring error when its order cannot be dealt, or a step cannot be carried out. */
+export function sceneSheet(scene: Scene): Sheet {
+  const dealt = dealOrder(scene.order);
+  if (!dealt.ok) {
+    throw new AuthoringError(`The order of the figure “${scene.id}” cannot be dealt. ${say(dealt.message, builtReader)}`);
+  }
+  const sheet = liveSheet(asLive(scene), atRest);
   const problem = sheet.problems[0];
   if (problem) {
-    throw new AuthoringError(`Step ${problem.step + 1} (${problem.name}) of the figure “${scene.id}” cannot be carried out. ${say(problem.message, builtReader)}`);
+    const where = `Step ${problem.step + 1} (${problem.name}) of the figure “${scene.id}”`;
+    throw new AuthoringError(`${where} cannot be carried out. ${say(problem.message, builtReader)}`);
   }
   return sheet;
 }
+
+/** Where a step of a draft puts its mark, so that a free mark can be laid there to be dragged. */
+export function placeOf(order: Order, steps: readonly Step[], name: Name): readonly [number, number] {
+  const shape = sceneSheet({ id: name, order, steps, shows: [], labels: [], box: nowhere }).shapes.get(name);
+  if (shape?.kind !== 'point') throw new AuthoringError(`No step of the draft marks a point called “${name}”.`);
+  return [shape.point.x, shape.point.y];
+}
+
+const nowhere = { min: { x: 0, y: 0 }, max: { x: 0, y: 0 } };

@@ -26,6 +26,10 @@ export interface LiveScene {
   readonly order: Order;
   readonly steps: readonly Step[];
   readonly shows: readonly Name[];
+  /** Made objects drawn as if they had been given. */
+  readonly given?: readonly Name[];
+  /** Made objects drawn as what should have been, beside what is. */
+  readonly right?: readonly Name[];
   readonly help?: readonly Name[];
   readonly hides?: readonly Name[];
   readonly labels: readonly Name[];

@@ -4,8 +4,10 @@ import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import { dealOrder } from '../../grader/deal.ts';
 import type { Unit } from '../../words/unit.ts';
+import type { Box } from '../drawing/box.ts';
 import { draw } from '../drawing/draw.ts';
-import type { ClothPart, Drawing } from '../drawing/drawing.ts';
+import type { ClothPart, Drawing, Part } from '../drawing/drawing.ts';
+import { shapeParts } from '../drawing/parts.ts';
 import type { LiveScene, LiveState } from './live-scene.ts';
 
 const nothing: Givens = { shapes: new Map(), measures: new Map() };
@@ -23,17 +25,24 @@ export function liveSheet(scene: LiveScene, state: LiveState): Sheet {
 
 /** The picture of a live figure. */
 export function liveDrawing(scene: LiveScene, sheet: Sheet, unit: Unit): Drawing {
-  const made = new Set(scene.steps.map(({ name }) => name));
+  const { given = [], right = [] } = scene;
+  const made = new Set(scene.steps.map(({ name }) => name).filter((name) => !given.includes(name)));
   return draw(sheet, {
     given: new Set([...sheet.shapes.keys()].filter((name) => !made.has(name))),
-    shows: scene.shows,
+    shows: [...scene.shows, ...given],
     help: new Set(scene.help ?? []),
-    hides: new Set(scene.hides ?? []),
+    hides: new Set([...(scene.hides ?? []), ...right]),
     labels: new Set(scene.labels),
     cloth: (scene.cloth ?? []).flatMap(({ outline, side }) => clothOf(sheet, outline, side)),
+    more: right.flatMap((name) => rightOf(sheet, name, scene.box)),
     box: scene.box,
     unit,
   });
+}
+
+function rightOf(sheet: Sheet, name: Name, box: Box): readonly Part[] {
+  const shape = sheet.shapes.get(name);
+  return shape && shape.kind !== 'length' ? shapeParts(shape, 'right', box, name) : [];
 }
 
 function clothOf(sheet: Sheet, outline: Name, side: 'right' | 'other'): ClothPart[] {

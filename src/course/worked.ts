@@ -1,0 +1,42 @@
+import { sentenceOf } from '../drafting/sentence.ts';
+import type { Sheet } from '../drafting/sheet.ts';
+import type { Expression, Name } from '../drafting/step.ts';
+import { angleFrom } from '../geometry/line.ts';
+import { angleText } from '../words/length.ts';
+import type { Unit } from '../words/unit.ts';
+import { AuthoringError } from './authoring-error.ts';
+import { lengthFrom } from './both-units.ts';
+import { type Scene, sceneSheet } from './figures/scene.ts';
+import { LANGUAGE } from './reader.ts';
+
+/** What is read off a worked draft: a length by an expression that may name what was taped, or the angle between two lines. */
+export type Reading =
+  | { readonly says: string; readonly is: Expression }
+  | { readonly says: string; readonly between: readonly [Name, Name] };
+
+/** A reading worked out: a length in mm, or an angle in words. */
+export type ReadOff =
+  | { readonly says: string; readonly mm: number }
+  | { readonly says: string; readonly angle: string };
+
+/** The steps of a scene as drafting instructions, with the values of what they name. */
+export function workedSentences(scene: Scene, unit: Unit): readonly string[] {
+  const { measures } = sceneSheet(scene);
+  return scene.steps.map((step) => sentenceOf(step, { language: LANGUAGE, unit }, measures));
+}
+
+/** A reading of the replayed scene; an authoring error when it names what is not there. */
+export function readOff(scene: Scene, reading: Reading): ReadOff {
+  const sheet = sceneSheet(scene);
+  if ('is' in reading) return { says: reading.says, mm: lengthFrom(reading.is, sheet.measures) };
+  const [from, to] = reading.between.map((name) => lineNamed(scene, sheet, name)) as [Line, Line];
+  return { says: reading.says, angle: angleText(Math.abs(angleFrom(from, to))) };
+}
+
+type Line = Parameters<typeof angleFrom>[0];
+
+function lineNamed({ id }: Scene, sheet: Sheet, name: Name): Line {
+  const shape = sheet.shapes.get(name);
+  if (shape?.kind !== 'line') throw new AuthoringError(`A reading of “${id}” names the line “${name}”, and the draft has none.`);
+  return shape.line;
+}
