@@ -1,24 +1,25 @@
 import { safeParse } from 'valibot';
 import { readSteps } from '../drafting/read.ts';
+import { isRecord } from '../drafting/record.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Step } from '../drafting/step.ts';
-import { isRecord } from '../drafting/record.ts';
 import { message } from '../words/message.ts';
 import { checkFaults } from './authoring/check-faults.ts';
-import { type Fault, type Place, placeOf } from './authoring/fault.ts';
 import { exerciseForm } from './authoring/form.ts';
-import { faultsOf } from './authoring/form-faults.ts';
 import { misreadingFaults } from './authoring/misreading-faults.ts';
 import { orderFaults } from './authoring/order-faults.ts';
 import { proofFaults } from './authoring/proof.ts';
 import { referenceFaults, unreadChecks } from './authoring/reference-faults.ts';
 import { targetFaults } from './authoring/target-faults.ts';
 import { textFaults } from './authoring/text-faults.ts';
-import { unknownName } from './authoring/unknown.ts';
 import { dealOrder } from './deal.ts';
 import type { Exercise } from './exercise.ts';
 import { lessons } from './lessons.ts';
 import { orderFor } from './order-for.ts';
+import { type Fault, type Place, placeOf } from './reading/fault.ts';
+import { faultsOf } from './reading/form-faults.ts';
+import { strangeKeys } from './reading/strange-keys.ts';
+import { unknownName } from './reading/unknown.ts';
 
 export type ExerciseReading =
   | { readonly ok: true; readonly exercise: Exercise }
@@ -43,7 +44,8 @@ export function readExercise(id: string, data: unknown): ExerciseReading {
 function readForm(id: string, data: unknown): ExerciseReading {
   const parsed = safeParse(exerciseForm, data);
   const { read, faults } = readLists(data);
-  const all = [...(parsed.success ? [] : faultsOf(parsed.issues)), ...faults];
+  const strange = strangeKeys(data, ['reference', 'instead', 'first']);
+  const all = [...strange, ...(parsed.success ? [] : faultsOf(parsed.issues)), ...faults];
   if (!parsed.success || all.length > 0) return { ok: false, faults: all };
   const form = parsed.output;
   const misreadings = form.misreadings.map(({ first, ...one }, index) => ({
@@ -61,7 +63,8 @@ function readLists(data: unknown) {
   for (const { at, steps } of stepLists(data)) {
     const read = readSteps(steps);
     if (read.ok) lists.set(JSON.stringify(at), read.steps);
-    else faults.push(...read.errors.map(({ path, message: said }) => ({ at: [...at, ...placeOf(path)], message: said })));
+    else
+      faults.push(...read.errors.map(({ path, message: said }) => ({ at: [...at, ...placeOf(path)], message: said })));
   }
   return { read: (at: Place): readonly Step[] => lists.get(JSON.stringify(at)) ?? [], faults };
 }

@@ -5,9 +5,9 @@ import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import { message } from '../../words/message.ts';
 import type { Check, Exercise, MeasureName } from '../exercise.ts';
 import { shapeNamed } from '../measures/lookup.ts';
-import type { Fault, Place } from './fault.ts';
+import type { Fault, Place } from '../reading/fault.ts';
+import { unknownName } from '../reading/unknown.ts';
 import { eitherKind } from './kind.ts';
-import { unknownName } from './unknown.ts';
 
 /** What each measure can read, and the kinds of object its own fields name. */
 const measures: Readonly<Record<MeasureName, { readonly reads: readonly ShapeKind[]; readonly unit: 'mm' | 'deg' }>> = {

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
+import { expression, fields, list, name, named, text, word } from '../reading/fields.ts';
 import type { ToleranceClass } from '../tolerance.ts';
 import { tolerances } from '../tolerance.ts';
-import { expression, fields, list, name, named, text, word } from './fields.ts';
 
 /** The form of an exercise file: which fields it has and what may stand in them. Names are looked up afterwards. */
 
@@ -13,7 +13,12 @@ const steps = v.custom<readonly unknown[]>((value) => Array.isArray(value), 'wan
 const common = {
   target: name('wants.target'),
   tolerance: word(classes, 'wants.tolerance'),
-  marks: v.pipe(v.number('wants.marks'), v.integer('wants.marks'), v.minValue(1, 'wants.marks'), v.maxValue(100, 'wants.marks')),
+  marks: v.pipe(
+    v.number('wants.marks'),
+    v.integer('wants.marks'),
+    v.minValue(1, 'wants.marks'),
+    v.maxValue(100, 'wants.marks'),
+  ),
   why: text('wants.why'),
   mend: text('wants.mend'),
   least: v.exactOptional(expression('wants.expression')),

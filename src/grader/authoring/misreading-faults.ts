@@ -1,9 +1,9 @@
 import type { Step } from '../../drafting/step.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
-import type { Fault } from './fault.ts';
+import type { Fault } from '../reading/fault.ts';
+import { unknownName } from '../reading/unknown.ts';
 import { strayAnswer } from './target-faults.ts';
-import { unknownName } from './unknown.ts';
 
 /** Misreadings of targets that are not there, and steps that do not fit into the reference. */
 export function misreadingFaults(exercise: Exercise): readonly Fault[] {
@@ -25,8 +25,12 @@ function faultsOf(exercise: Exercise, misreading: Misreading, index: number): re
   if (misreading.instead.length === 0) {
     faults.push({ at: [...at, 'instead'], message: message('author.misreading-nothing') });
   }
-  const instead = misreading.instead.flatMap((step, position) => replacedFaults(exercise, step, [...at, 'instead', position]));
-  const first = (misreading.first ?? []).flatMap((step, position) => newFaults(exercise, step, [...at, 'first', position]));
+  const instead = misreading.instead.flatMap((step, position) =>
+    replacedFaults(exercise, step, [...at, 'instead', position]),
+  );
+  const first = (misreading.first ?? []).flatMap((step, position) =>
+    newFaults(exercise, step, [...at, 'first', position]),
+  );
   return [...faults, ...instead, ...first];
 }
 

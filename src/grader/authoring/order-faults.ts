@@ -5,8 +5,8 @@ import { people } from '../../garment/people.ts';
 import { readStyle } from '../../garment/style.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise, StyleGiven } from '../exercise.ts';
-import type { Fault } from './fault.ts';
-import { unknownName } from './unknown.ts';
+import type { Fault } from '../reading/fault.ts';
+import { unknownName } from '../reading/unknown.ts';
 
 /** What keeps the exercise's own order from being laid on the table: its figure, its style and its house rules. */
 export function orderFaults(exercise: Exercise): readonly Fault[] {

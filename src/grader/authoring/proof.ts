@@ -8,8 +8,8 @@ import { type JudgedTarget, judge } from '../judge.ts';
 import { misread } from '../misreading.ts';
 import type { Order } from '../order.ts';
 import { otherOrders } from '../other-orders.ts';
+import type { Fault } from '../reading/fault.ts';
 import { problemFault } from './reference-faults.ts';
-import type { Fault } from './fault.ts';
 
 /** How many other orders a misreading is tried on, besides the invented people's. */
 const TRIED = 12;

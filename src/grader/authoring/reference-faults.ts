@@ -3,8 +3,8 @@ import { message } from '../../words/message.ts';
 import { answerTo } from '../answer.ts';
 import type { Check, Exercise } from '../exercise.ts';
 import { takeReading } from '../measures/take.ts';
+import type { Fault, Place } from '../reading/fault.ts';
 import { eitherKind } from './kind.ts';
-import type { Fault, Place } from './fault.ts';
 
 /** Steps of the reference that cannot be carried out on the exercise's own order, and answers of another kind than their target makes. */
 export function referenceFaults(exercise: Exercise, reference: Sheet): readonly Fault[] {

@@ -2,8 +2,8 @@ import { ancestorsOf } from '../../drafting/dependencies.ts';
 import type { Step } from '../../drafting/step.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
-import type { Fault } from './fault.ts';
-import { unknownName } from './unknown.ts';
+import type { Fault } from '../reading/fault.ts';
+import { unknownName } from '../reading/unknown.ts';
 
 /** Targets that are named twice, that no check looks at, that the reference does not answer, or that stand in the wrong order. */
 export function targetFaults(exercise: Exercise): readonly Fault[] {

@@ -2,7 +2,7 @@ import { nearestSpelling } from '../../drafting/spelling.ts';
 import { readAuthored } from '../../words/authored.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
-import type { Fault, Place } from './fault.ts';
+import type { Fault, Place } from '../reading/fault.ts';
 
 /** What feedback may say besides the measures of the order. */
 const readings = ['off', 'measured', 'expected'];
@@ -42,7 +42,9 @@ function textsOf(exercise: Exercise, measures: readonly string[]): readonly Text
 function faultsIn({ at, text, values }: Text): readonly Fault[] {
   const read = readAuthored(text);
   if (!read.ok) {
-    return [{ at, message: message(read.fault === 'tag' ? 'author.text-tag' : 'author.text-brace', { near: read.near }) }];
+    return [
+      { at, message: message(read.fault === 'tag' ? 'author.text-tag' : 'author.text-brace', { near: read.near }) },
+    ];
   }
   return read.uses
     .filter((name) => !values.includes(name))

@@ -3,7 +3,10 @@ import { entry, plain } from '../entry.ts';
 /** What the readers of exercise files and hand-in files say: to authors and teachers, about a file they can open and mend. */
 export const authoring = {
   'author.no-field': entry(['known'], 'There is no such field here. Take it out; the fields are: {known}.'),
-  'author.no-field-meant': entry(['known', 'meant'], 'There is no such field here. Did you mean “{meant}”? The fields are: {known}.'),
+  'author.no-field-meant': entry(
+    ['known', 'meant'],
+    'There is no such field here. Did you mean “{meant}”? The fields are: {known}.',
+  ),
   'author.choice': entry(['wanted', 'known', 'found'], 'Expected is {wanted}: one of {known}; {found} was found.'),
   'author.choice-meant': entry(
     ['wanted', 'known', 'found', 'meant'],
@@ -22,15 +25,22 @@ export const authoring = {
   'what.measure': plain('measure of the order'),
   'what.reference-step': plain('step of the reference'),
   'what.house-rule': plain('house rule'),
+  'what.house-choice': plain('choice of this house rule'),
 
   // Targets, reference, checks
   'author.target-twice': entry(['name'], 'Two targets are called “{name}”. Give each its own name.'),
-  'author.target-unchecked': entry(['name'], 'No check looks at the target “{name}”. Add one under checks, or take the target out.'),
+  'author.target-unchecked': entry(
+    ['name'],
+    'No check looks at the target “{name}”. Add one under checks, or take the target out.',
+  ),
   'author.target-unanswered': entry(
     ['name'],
     'No step of the reference answers the target “{name}”. Write “answers: {name}” on the step that makes it.',
   ),
-  'author.answered-twice': entry(['name'], 'Two steps of the reference answer the target “{name}”. Leave “answers” on one of them.'),
+  'author.answered-twice': entry(
+    ['name'],
+    'Two steps of the reference answer the target “{name}”. Leave “answers” on one of them.',
+  ),
   'author.target-early': entry(
     ['name', 'later'],
     'The reference makes “{name}” from “{later}”, which is listed after it. Put “{later}” first: a target is judged from those before it.',
@@ -47,7 +57,10 @@ export const authoring = {
   'author.range-angle': plain('“least” and “most” are lengths, and this measure reads an angle. Take them out.'),
   'author.range-order': entry(['least', 'most'], '“least” comes to {least}, more than “most”, {most}. Exchange them.'),
   'author.length': entry(['text', 'why'], '“{text}” is not a length that can be worked out here. {why}'),
-  'author.not-a-length': entry(['text'], '“{text}” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm.'),
+  'author.not-a-length': entry(
+    ['text'],
+    '“{text}” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm.',
+  ),
   'author.check-unread': plain(
     'This check cannot be read on the reference. Look at the objects it names: they must be there, and not run parallel where they have to meet.',
   ),
@@ -66,8 +79,14 @@ export const authoring = {
     ['near'],
     "The braces of this text cannot be read near “{near}”. Between '{' and '}' stands the name of a measure, in lower case; every brace is closed.",
   ),
-  'author.text-tag': entry(['near'], 'Near “{near}” something reads as a tag. Texts are plain: leave out angle brackets.'),
-  'author.text-unknown': entry(['name', 'known'], 'This text uses “{name}” in braces, and there is no such value. There are: {known}.'),
+  'author.text-tag': entry(
+    ['near'],
+    'Near “{near}” something reads as a tag. Texts are plain: leave out angle brackets.',
+  ),
+  'author.text-unknown': entry(
+    ['name', 'known'],
+    'This text uses “{name}” in braces, and there is no such value. There are: {known}.',
+  ),
   'author.text-unknown-meant': entry(
     ['name', 'meant'],
     'This text uses “{name}” in braces, and there is no such value. Did you mean “{meant}”?',
@@ -76,8 +95,13 @@ export const authoring = {
   // Proof by replay
   'author.reference-problem': entry(['why'], 'The reference cannot carry out this step. {why}'),
   'author.misreading-twice': entry(['id'], 'Two misreadings are called “{id}”. Give each its own name.'),
-  'author.misreading-nothing': plain('A misreading has to replace at least one step of the reference. Write it under “instead”.'),
-  'author.misreading-taken': entry(['name'], '“{name}” is already the name of a step of the reference. Under “first” give new marks new names.'),
+  'author.misreading-nothing': plain(
+    'A misreading has to replace at least one step of the reference. Write it under “instead”.',
+  ),
+  'author.misreading-taken': entry(
+    ['name'],
+    '“{name}” is already the name of a step of the reference. Under “first” give new marks new names.',
+  ),
   'author.misreading-answers': entry(
     ['name', 'target'],
     'This step replaces the one that answers “{target}”, so it has to answer it too. Write “answers: {target}” on it.',

@@ -1,3 +1,55 @@
 import { entry, plain } from '../entry.ts';
 
-export const files = {};
+/** What the readers of the files people pass around say. */
+export const files = {
+  'files.at': entry(['place', 'said'], '{place}: {said}'),
+  'files.more': entry(
+    ['said', 'more'],
+    '{said} ({more, plural, one {One more place does} other {# more places do}} not fit.)',
+  ),
+  'files.empty': plain('The file is empty. Hand it in again from the table.'),
+  'files.not-json': plain(
+    'This is not a whole file of the course: it is cut off, or was changed by hand. Save it again from the table.',
+  ),
+  'files.not-json-at': entry(
+    ['line', 'column'],
+    'This is not a whole file of the course: at line {line}, column {column} it cannot be read on. It is cut off there, or was changed by hand. Save it again from the table.',
+  ),
+  'files.too-large': entry(
+    ['limit'],
+    'This is larger than {limit} kilobytes, and no draft is. Look whether it is the right file.',
+  ),
+  'files.not-hand-in': entry(
+    ['found'],
+    'This is not a hand-in: “format” should be “gorgeline hand-in”, and {found} was found. Look whether it is the right file.',
+  ),
+  'files.version-newer': entry(
+    ['found', 'known'],
+    'This hand-in was written in version {found} of the format, and this program reads version {known}. Open it with a newer version of the course.',
+  ),
+  'files.version': entry(['found', 'known'], 'The version of the format should be {known}; {found} was found.'),
+  'files.wrong-exercise-part': entry(['why'], 'The draft does not fit the exercise it names. {why}'),
+  'files.house-unmet': entry(
+    ['rule', 'choice', 'missing'],
+    'The house rule “{rule}: {choice}” needs the style measure “{missing}”, and the order does not state it. Add it to the style.',
+  ),
+
+  'wants.hand-in': plain('a hand-in: a group of fields such as student, exercise and steps'),
+  'wants.student': plain('the student’s name, in one line of at most 200 characters'),
+  'wants.set': plain('the name of the problem set in one line, or null'),
+  'wants.exercise-name': plain('the name of an exercise'),
+  'wants.order': plain('an order: figure, style and house'),
+  'wants.figure-recipe': plain(
+    'a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures',
+  ),
+  'wants.seed': plain('a seed, in one line of at most 200 characters'),
+  'wants.measures': plain('the body’s measures by name'),
+  'wants.style-values': plain('style measures by name, each a length with its unit'),
+  'wants.strictness': plain('a strictness'),
+  'wants.unit': plain('a unit of length'),
+  'wants.shown': plain('a list of the targets whose right place was asked for'),
+  'wants.hints-taken': plain('targets by name, each with the number of hints taken'),
+  'wants.hint-tier': plain('1, 2 or 3'),
+  'wants.saved': plain('a date and time such as 2026-02-14T09:30:00.000Z, or null'),
+  'what.exercise': plain('exercise'),
+};

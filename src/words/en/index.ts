@@ -1,4 +1,5 @@
 import { authoring } from './authoring.ts';
+import { commands } from './commands.ts';
 import { course } from './course.ts';
 import { files } from './files.ts';
 import { garment } from './garment.ts';
@@ -9,4 +10,15 @@ import { steps } from './steps.ts';
 import { table } from './table.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
-export const en = { ...names, ...garment, ...steps, ...problems, ...grader, ...files, ...authoring, ...table, ...course };
+export const en = {
+  ...names,
+  ...garment,
+  ...steps,
+  ...problems,
+  ...grader,
+  ...files,
+  ...authoring,
+  ...commands,
+  ...table,
+  ...course,
+};

@@ -30,7 +30,11 @@ function unknownField(field: string, known: readonly string[]): Message {
 }
 
 function choice(issue: Issue, options: readonly string[]): Message {
-  const values = { known: options.join(', '), found: { said: foundWords(issue.input) }, wanted: wantedWords(issue.message) };
+  const values = {
+    known: options.join(', '),
+    found: { said: foundWords(issue.input) },
+    wanted: wantedWords(issue.message),
+  };
   const meant = typeof issue.input === 'string' ? nearestSpelling(issue.input.slice(0, 60), options) : null;
   return meant === null ? message('author.choice', values) : message('author.choice-meant', { ...values, meant });
 }

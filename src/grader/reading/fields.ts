@@ -11,23 +11,27 @@ import type { Key } from '../../words/message.ts';
 /** What is wanted, as it stands in a sentence: a key of the catalogue that needs no values. */
 export type Wanted = Extract<Key, `wants.${string}`>;
 
-type Entries = v.ObjectEntries;
+/** What objects made by `fields` want, whose messages are made up as they fail. */
+const wantedByObjects = new WeakMap<object, Wanted>();
 
 /** An object with these fields and no others. */
-export function fields<const E extends Entries>(entries: E, wanted: Wanted) {
-  return v.strictObject(entries, (issue) => {
+export function fields<const E extends v.ObjectEntries>(entries: E, wanted: Wanted) {
+  const made = v.strictObject(entries, (issue) => {
     if (issue.expected === 'never') return `unknown ${Object.keys(entries).join(' ')}`;
     const missing = /^"(.+)"$/.exec(issue.expected ?? '')?.[1];
-    return missing === undefined ? wanted : `missing ${wantedBy(entries[missing]) ?? wanted}`;
+    return missing === undefined ? wanted : `missing ${wantedOf(entries[missing]) ?? wanted}`;
   });
+  wantedByObjects.set(made, wanted);
+  return made;
 }
 
-/** The message of a schema, or of the first in its pipe. */
-function wantedBy(schema: unknown): string | null {
-  const { message, pipe, wrapped } = (schema ?? {}) as { message?: unknown; pipe?: readonly unknown[]; wrapped?: unknown };
-  if (typeof message === 'string') return message;
-  if (pipe !== undefined) return wantedBy(pipe[0] === schema ? null : pipe[0]);
-  return wrapped === undefined ? null : wantedBy(wrapped);
+/** What a schema made here wants, or the first in its pipe; null for any other. */
+export function wantedOf(schema: unknown): Wanted | null {
+  if (typeof schema !== 'object' || schema === null) return null;
+  const { message, pipe, wrapped } = schema as Partial<Record<'message' | 'pipe' | 'wrapped', unknown>>;
+  if (typeof message === 'string') return message as Wanted;
+  const inner = Array.isArray(pipe) && pipe[0] !== schema ? pipe[0] : wrapped;
+  return wantedByObjects.get(schema) ?? wantedOf(inner);
 }
 
 /** Text with something in it. */

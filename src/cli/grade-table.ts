@@ -1,0 +1,78 @@
+import type { CheckRow, GradeRow } from '../exchange/grade-row.ts';
+import { type Message, message } from '../words/message.ts';
+import { say } from '../words/say.ts';
+
+const reader = { language: 'en', unit: 'cm' } as const;
+
+/** Widths of the columns: fixed, because work is printed as it is marked, before the next piece is known. */
+const widths = { student: 26, exercise: 20, marks: 11, target: 22, check: 12, status: 9 } as const;
+
+/** The heading of the table. */
+export function headLine(): string {
+  const [student, exercise, marks, others] = (['student', 'exercise', 'marks', 'others'] as const).map((column) =>
+    said(message(`grade-table.${column}`)),
+  );
+  return line([
+    [student, widths.student],
+    [exercise, widths.exercise],
+    [marks, widths.marks],
+    [others, 0],
+  ]);
+}
+
+/** A piece of work in the table: one line, and one more for every check that is off. */
+export function workLines(row: GradeRow): string {
+  const { tried, held } = row.otherFigures;
+  const others = tried === 0 ? message('grade-table.none-tried') : message('grade-table.held', { held, tried });
+  const first = line([
+    [row.student.trim() === '' ? said(message('grade-table.nobody')) : row.student, widths.student],
+    [row.exercise, widths.exercise],
+    [said(message('grade-table.of', { marks: tidy(row.marks), of: tidy(row.of) })), widths.marks],
+    [said(others), 0],
+  ]);
+  const faults = row.checks.filter(({ status }) => status !== 'within').map(faultLine);
+  const problems = row.problems.map((problem) => `  ${problem}\n`);
+  return [first, ...problems, ...faults].join('');
+}
+
+/** The last line: how much was marked and how much could not be read. */
+export function sumLine(marked: number, refused: number): string {
+  return `\n${said(message('grade-table.sum', { marked, refused }))}\n`;
+}
+
+function faultLine(check: CheckRow): string {
+  const notes = [howFar(check), check.misreading ?? '', check.carried ? said(message('grade-table.carried')) : ''];
+  return line([
+    [`  ${check.target}`, widths.target],
+    [check.check, widths.check],
+    [check.status, widths.status],
+    [notes.filter((note) => note !== '').join('; '), 0],
+  ]);
+}
+
+function howFar({ status, off, unit, tolerance }: CheckRow): string {
+  if (status === 'missing') return said(message('grade-table.missing'));
+  if (off === null) return said(message('grade-table.unread'));
+  return said(message('grade-table.off', { off: tidy(off), unit, tolerance: tidy(tolerance) }));
+}
+
+/** To a tenth, without a needless zero. */
+function tidy(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+/** Cells padded to their widths and cut to fit, with a space between; the last is neither. */
+function line(cells: readonly (readonly [text: string | undefined, width: number])[]): string {
+  return `${cells.map(([text = '', width]) => (width === 0 ? text : `${fitted(text, width)} `)).join('')}\n`;
+}
+
+function fitted(text: string, width: number): string {
+  const letters = [...text];
+  return letters.length <= width
+    ? text + ' '.repeat(width - letters.length)
+    : `${letters.slice(0, width - 1).join('')}…`;
+}
+
+function said(one: Message): string {
+  return say(one, reader);
+}

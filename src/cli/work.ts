@@ -1,0 +1,75 @@
+import { createReadStream } from 'node:fs';
+import { readdir, stat } from 'node:fs/promises';
+import path from 'node:path';
+import process from 'node:process';
+import { piecesIn } from '../exchange/pieces.ts';
+import { type Message, message } from '../words/message.ts';
+
+/** One piece of work from the command line's paths: where it was found, and its text or why there is none. */
+export type Work =
+  | { readonly where: string; readonly text: string }
+  | { readonly where: string; readonly refused: Message }
+  | { readonly where: string; readonly note: Message };
+
+/** The files of a folder that may hold work. */
+const WORK_FILE = /\.(?:json|jsonl|ndjson)$/i;
+
+/** Every piece of work in files, folders and, for `-`, standard input, one after another. A path that cannot be read is a piece refused. */
+export async function* workIn(paths: readonly string[], input: AsyncIterable<string>): AsyncGenerator<Work> {
+  for (const one of paths) {
+    if (one === '-') yield* piecesOf('standard input', input);
+    else yield* workAt(one);
+  }
+}
+
+/** Standard input as text. */
+export function standardInput(): AsyncIterable<string> {
+  return process.stdin.setEncoding('utf8') as AsyncIterable<string>;
+}
+
+async function* workAt(file: string): AsyncGenerator<Work> {
+  try {
+    const isFolder = (await stat(file)).isDirectory();
+    yield* isFolder ? workInFolder(file) : piecesOf(file, createReadStream(file, 'utf8') as AsyncIterable<string>);
+  } catch (error) {
+    yield { where: file, refused: whyUnreadable(error) };
+  }
+}
+
+async function* workInFolder(folder: string): AsyncGenerator<Work> {
+  let found = false;
+  for await (const file of filesIn(folder)) {
+    found = true;
+    yield* workAt(file);
+  }
+  if (!found) yield { where: folder, note: message('command.folder-empty') };
+}
+
+/** Sorted, so that a folder is always marked in the same order; hidden files and links to folders are left out. */
+async function* filesIn(folder: string): AsyncGenerator<string> {
+  const entries = await readdir(folder, { withFileTypes: true });
+  entries.sort((a, b) => (a.name < b.name ? -1 : 1));
+  for (const entry of entries) {
+    const file = path.join(folder, entry.name);
+    if (entry.name.startsWith('.')) continue;
+    if (entry.isDirectory()) yield* filesIn(file);
+    else if (WORK_FILE.test(entry.name)) yield file;
+  }
+}
+
+async function* piecesOf(where: string, chunks: AsyncIterable<string>): AsyncGenerator<Work> {
+  for await (const piece of piecesIn(chunks)) {
+    const at = piece.line === null ? where : `${where}:${piece.line}`;
+    yield 'text' in piece ? { where: at, text: piece.text } : { where: at, refused: piece.refused };
+  }
+}
+
+/** Why the system would not let a file be read, in words. */
+export function whyUnreadable(error: unknown): Message {
+  const code = (error as { readonly code?: unknown }).code;
+  if (code === 'ENOENT') return message('command.missing');
+  if (code === 'EACCES' || code === 'EPERM') return message('command.forbidden');
+  if (code === 'EISDIR') return message('command.folder');
+  if (typeof code !== 'string') throw error;
+  return message('command.unreadable', { code });
+}

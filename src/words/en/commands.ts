@@ -1,0 +1,71 @@
+import { entry, plain } from '../entry.ts';
+
+/** What the commands say at the command line. */
+export const commands = {
+  'command.grade-usage': plain(
+    `Marks hand-ins: replays every draft and grades it again.
+
+  npm run --silent grade -- [options] PATH...
+
+PATH is a file, a folder (its .json, .jsonl and .ndjson files, and those of the folders in it), or - for
+standard input. A file holds one hand-in, or one a line.
+
+  --strictness NAME   mark by learner, workroom or sample-room, whatever the hand-in says
+  --json              print one JSON line for every piece of work, at a terminal too
+  --help              print this
+
+At a terminal a table is printed, otherwise one JSON line for every piece of work. What cannot be read is told in
+one line on standard error, and the rest go on; the exit status is then 1.`,
+  ),
+  'command.reference-usage': plain(
+    `Draws the reference of an exercise and prints it as one JSON object.
+
+  npm run --silent reference -- EXERCISE [options]
+
+  --figure FILE          the body’s measures as JSON, in mm and degrees; otherwise the exercise’s own figure
+  --style NAME=VALUE     a style measure, such as overlap="1 1/4 in"; may be given again
+  --house RULE=CHOICE    a house rule, such as stand-rule=quarter-inch-less; may be given again
+  --seed TEXT            which figure, where the exercise samples one
+  --help                 print this
+
+Lengths are in mm. The origin lies where the centre front crosses the waist; x runs to the right, y up.`,
+  ),
+  'command.usage': entry(['said', 'usage'], '{said}\n\n{usage}'),
+  'command.unknown-option': entry(['option'], 'There is no option “{option}”.'),
+  'command.option-value': entry(['option'], 'The option “{option}” needs a value after it.'),
+  'command.option-bare': entry(['option'], 'The option “{option}” takes no value.'),
+  'command.no-path': plain('Say what is to be marked: a file, a folder, or - for standard input.'),
+  'command.no-exercise': entry(['known'], 'Say which exercise. There are: {known}.'),
+  'command.one-exercise': entry(['found'], 'One exercise at a time; “{found}” is one too many.'),
+  'command.pair': entry(
+    ['option', 'found'],
+    '“{option}” is followed by a name, an equals sign and a value; “{found}” was found.',
+  ),
+  'what.style-measure': plain('style measure of this exercise'),
+  'what.option-strictness': plain('strictness'),
+
+  'command.missing': plain('There is no such file or folder.'),
+  'command.forbidden': plain('This may not be read: its permissions forbid it.'),
+  'command.unreadable': entry(['code'], 'This cannot be read ({code}).'),
+  'command.folder': plain('This is a folder, and a file is wanted.'),
+  'command.folder-empty': plain('Nothing to mark here: the folder holds no .json, .jsonl or .ndjson file.'),
+  'command.figure': entry(['file', 'why'], 'The figure in {file} cannot be used. {why}'),
+  'command.not-json': plain('It is not JSON.'),
+
+  'grade-table.student': plain('student'),
+  'grade-table.exercise': plain('exercise'),
+  'grade-table.marks': plain('marks'),
+  'grade-table.others': plain('other figures'),
+  'grade-table.of': entry(['marks', 'of'], '{marks} / {of}'),
+  'grade-table.held': entry(['held', 'tried'], '{held} of {tried} hold'),
+  'grade-table.none-tried': plain('not tried'),
+  'grade-table.nobody': plain('(no name)'),
+  'grade-table.off': entry(['off', 'unit', 'tolerance'], '{off} {unit} off, {tolerance} allowed'),
+  'grade-table.missing': plain('nothing handed in'),
+  'grade-table.unread': plain('too far off to measure'),
+  'grade-table.carried': plain('judged from an earlier slip'),
+  'grade-table.sum': entry(
+    ['marked', 'refused'],
+    '{marked, plural, one {One piece} other {# pieces}} of work marked.{refused, plural, =0 {} one { One could not be read.} other { # could not be read.}}',
+  ),
+};
