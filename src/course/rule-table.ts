@@ -25,7 +25,8 @@ export function ruleTable(name: string, of: Name, values: readonly Expression[])
   return {
     head: capital(nameText(of, builtReader)),
     choices: choices.map((choice) => ({
-      says: say({ key: `house.${name}.${choice.name}` as Key, values: {} }, builtReader),
+      // A sentence in the catalogue, a heading here.
+      says: say({ key: `house.${name}.${choice.name}` as Key, values: {} }, builtReader).replace(/\.$/, ''),
       source: choice.source,
     })),
     rows: values.map((value) => {

@@ -6,13 +6,15 @@ import { orderOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
 const order = orderOf('amara', usualStyle);
-const hides: readonly Name[] = [...lapelHelp, ...bodyHelp, 'lapel', 'break-level', 'stand-point'];
+const hides: readonly Name[] = [...lapelHelp, ...bodyHelp, 'lapel', 'break-level'];
 const foot = { min: { x: -75, y: -75 }, max: { x: 115, y: 165 } };
 
 const right: Omit<Scene, 'id'> = {
   order,
   steps: [...overlapEdge, ...breakPoint, ...rollLine, ...lapel, ...bodyCloth],
   shows: ['centre-front'],
+  given: ['neck-edge'],
+  help: ['overlap-edge'],
   hides,
   labels: ['break-point', 'centre-front', 'overlap-edge'],
   cloth: [
@@ -33,7 +35,11 @@ const onCentreFront: readonly Step[] = [
     const run = ['break-point', 'edge-at-level', 'lapel-point', 'roll-top', 'break-point'];
     return step.name === 'lapel' && step.verb === 'seam' ? { ...step, run } : step;
   }),
-  ...bodyCloth,
+  ...bodyCloth.map((step): Step => {
+    if (step.verb !== 'seam') return step;
+    if (step.name === 'front-edge') return { ...step, run: ['edge-at-level', 'foot-edge'] };
+    return step.name === 'body' ? { ...step, run: [...step.run.slice(0, -1), 'edge-at-level', 'break-point'] } : step;
+  }),
 ];
 
 export const centreFront: Fault = {
@@ -98,10 +104,12 @@ function bothSides(id: string, higher: string): Scene {
       { verb: 'fold', name: other('body'), what: 'body', over: 'centre-front' },
     ],
     shows: [],
+    given: [],
     hides: [
       ...hides,
       'overlap-edge',
       'roll-line',
+      'stand-point',
       ...['level', 'break', 'roll', 'top', 'run', 'tip', 'lapel', 'turned', 'body'].map(other),
       'break-point',
     ],

@@ -20,7 +20,8 @@ export const breakLapel: Scene = {
   ],
   handles: [{ drags: 'measure', measure: 'break-rise', by: 'break-point', from: 0, to: 190 }],
   shows: ['centre-front', 'waist', 'shoulder-line', 'neck-point'],
-  help: ['break-level', 'lapel'],
+  given: ['neck-edge'],
+  help: ['break-level', 'lapel', 'overlap-edge'],
   hides: [...lapelHelp, ...bodyHelp, 'break-on-centre'],
   labels: ['centre-front', 'waist', 'overlap-edge', 'break-point', 'roll-line'],
   cloth: [

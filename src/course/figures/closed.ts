@@ -11,6 +11,9 @@ export function strip(up: Expression = '55 mm', down: Expression = '75 mm'): rea
     { verb: 'cross', name: 'top-side', one: 'strip-top', other: 'strip-side' },
     { verb: 'cross', name: 'foot-side', one: 'strip-foot', other: 'strip-side' },
     { verb: 'seam', name: 'upper-front', run: ['top-edge', 'top-side', 'foot-side', 'foot-edge', 'top-edge'] },
+    { verb: 'cross', name: 'middle-top', one: 'strip-top', other: 'centre-front' },
+    { verb: 'cross', name: 'middle-foot', one: 'strip-foot', other: 'centre-front' },
+    { verb: 'seam', name: 'middle-line', run: ['middle-top', 'middle-foot'] },
   ];
 }
 
@@ -24,6 +27,8 @@ export const stripHelp: readonly Name[] = [
   'top-side',
   'foot-side',
   'upper-front',
+  'middle-top',
+  'middle-foot',
 ];
 
 /** The other front, underneath: the same piece, mirrored over the line the buttons sit on. */

@@ -2,19 +2,19 @@ import type { Step } from '../../drafting/step.ts';
 
 /** The front edge of a jacket: parallel to the centre front, at the overlap. */
 export const overlapEdge: readonly Step[] = [
-  { verb: 'parallel', name: 'overlap-edge', to: 'centre-front', distance: 'overlap', side: 'left', answers: 'overlap-edge' },
+  { verb: 'parallel', name: 'overlap-edge', to: 'centre-front', distance: 'overlap', side: 'left' },
 ];
 
 /** The break point: on the overlap edge, at the break level. */
 export const breakPoint: readonly Step[] = [
-  { verb: 'parallel', name: 'break-level', to: 'waist', distance: 'break-rise', side: 'up', answers: 'break-level' },
-  { verb: 'cross', name: 'break-point', one: 'overlap-edge', other: 'break-level', answers: 'break-point' },
+  { verb: 'parallel', name: 'break-level', to: 'waist', distance: 'break-rise', side: 'up' },
+  { verb: 'cross', name: 'break-point', one: 'overlap-edge', other: 'break-level' },
 ];
 
 /** The roll line: from the break point to the shoulder line ruled on past the neck point by the stand. */
 export const rollLine: readonly Step[] = [
-  { verb: 'along', name: 'stand-point', on: 'shoulder-line', from: 'neck-point', distance: 'stand-by-rule', toward: 'left', answers: 'stand-point' },
-  { verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point', answers: 'roll-line' },
+  { verb: 'along', name: 'stand-point', on: 'shoulder-line', from: 'neck-point', distance: 'stand-by-rule', toward: 'left' },
+  { verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point' },
 ];
 
 /**
@@ -61,6 +61,8 @@ export const bodyCloth: readonly Step[] = [
     name: 'body',
     run: ['break-point', 'roll-top', 'gorge-corner', 'neck-point', 'shoulder-tip', 'foot-side', 'foot-edge', 'break-point'],
   },
+  { verb: 'seam', name: 'front-edge', run: ['break-point', 'foot-edge'] },
+  { verb: 'seam', name: 'neck-edge', run: ['roll-top', 'gorge-corner', 'neck-point'] },
 ];
 
 export const bodyHelp = ['side', 'foot', 'foot-side', 'foot-edge', 'body'] as const;

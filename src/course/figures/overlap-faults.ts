@@ -25,7 +25,8 @@ function closed({ id, edge, down = '75 mm' }: Closed): Scene {
     id,
     order,
     steps: [...edge, ...strip('55 mm', down), ...underFront(), middle, ...button('rim', 'button-middle')],
-    shows: ['centre-front'],
+    shows: [],
+    given: ['middle-line'],
     help: ['under-edge'],
     hides,
     labels: ['overlap-edge', 'under-edge'],
@@ -59,35 +60,36 @@ export const slanted: Fault = {
   }),
 };
 
-const box = { min: { x: -130, y: -85 }, max: { x: 105, y: 60 } };
+/** A wider overlap, so that one sees what moved. */
+const wide = orderOf('tane', { ...usualStyle, overlap: '1 1/2 in' });
+const box = { min: { x: -150, y: -85 }, max: { x: 105, y: 60 } };
 
-/** The buttons sit in the middle of the overlap, and the centre fronts stand apart. */
+/** The buttons are moved toward the edge, and the centre fronts stand apart. */
 export const buttonMoved: Fault = {
   id: 'fault-button',
   right: {
     ...closed({ id: 'fault-button-right', edge: overlapEdge }),
-    labels: ['centre-front'],
+    order: wide,
+    labels: ['middle-line'],
     box,
   },
   wrong: {
     id: 'fault-button-wrong',
-    order,
+    order: wide,
     steps: [
       ...overlapEdge,
       ...strip(),
-      { verb: 'parallel', name: 'button-line', to: 'centre-front', distance: 'overlap / 2', side: 'left' },
+      { verb: 'parallel', name: 'button-line', to: 'overlap-edge', distance: 'button / 2 + 6 mm', side: 'right' },
       ...underFront('button-line'),
-      { verb: 'fold', name: 'under-centre-front', what: 'centre-front', over: 'button-line' },
+      { verb: 'fold', name: 'under-middle', what: 'middle-line', over: 'button-line' },
       { verb: 'cross', name: 'button-middle', one: 'button-line', other: 'waist' },
       ...button('rim', 'button-middle'),
-      { verb: 'cross', name: 'here', one: 'centre-front', other: 'strip-top' },
-      { verb: 'cross', name: 'there', one: 'under-centre-front', other: 'strip-top' },
-      { verb: 'tape', name: 'apart', from: 'here', to: 'there' },
     ],
-    shows: ['centre-front'],
-    help: ['under-edge', 'under-centre-front'],
-    hides: [...hides, 'button-line', 'here', 'there'],
-    labels: ['centre-front', 'under-centre-front'],
+    shows: [],
+    given: ['middle-line', 'under-middle'],
+    help: ['under-edge'],
+    hides: [...hides, 'button-line'],
+    labels: ['middle-line', 'under-middle'],
     cloth,
     box,
   },

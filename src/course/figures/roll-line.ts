@@ -14,7 +14,8 @@ export const rollDrag: Scene = {
     { drags: 'measure', measure: 'stand', by: 'stand-point', from: 12, to: 50 },
   ],
   shows: ['centre-front', 'waist', 'shoulder-line', 'neck-point', 'shoulder-tip'],
-  help: ['lapel'],
+  given: ['neck-edge'],
+  help: ['lapel', 'overlap-edge'],
   hides: [...lapelHelp, ...bodyHelp, 'break-level'],
   labels: ['centre-front', 'overlap-edge', 'break-point', 'roll-line', 'neck-point', 'stand-point'],
   cloth: [

@@ -34,6 +34,7 @@ export const workedBreakPoint: Scene = {
   ],
   shows: ['centre-front', 'waist', 'collarbone-level', 'front-neck-point', 'front-neckline', 'neck-point', 'shoulder-line'],
   help: ['break-level'],
+  hides: ['break-on-centre', 'break-on-waist'],
   labels: ['centre-front', 'waist', 'overlap-edge', 'break-level', 'break-point', 'front-neck-point'],
   box: { min: { x: -90, y: -50 }, max: { x: 180, y: 460 } },
 };

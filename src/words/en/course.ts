@@ -96,6 +96,16 @@ export const course = {
   'course.glossary-see': plain('See'),
   'course.about-sources': plain('Sources'),
 
+  // Objects that only the figures of the lessons have.
+  'name.middle-line': plain('centre front'),
+  'name.under-middle': plain('the other centre front'),
+  'name.under-edge': plain('edge beneath'),
+  'name.first-row': plain('first row'),
+  'name.neck-cut': plain('neck'),
+  'name.shoulder-cut': plain('shoulder'),
+  'name.false-break': plain('break point drawn'),
+  'name.right-line': plain('roll line as it should be'),
+
   'course.missing-title': plain('This page is not on the table'),
   'course.missing-lead': plain('The address leads nowhere. It may have been mistyped, or the page has moved.'),
   'course.missing-home': plain('Go to the start of the course'),
