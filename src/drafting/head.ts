@@ -23,12 +23,17 @@ export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name,
   const whyNot = whyNotName(name, givens, earlier);
   if (whyNot) return failed('name', whyNot);
   const form = formOf(half);
-  if (!form) return failed('verb', message('problem.unknown-verb', { verb: wordOf(verb) }));
-  return made({ step: half, name: name as Name, form });
+  if (form) return made({ step: half, name: name as Name, form });
+  const word = wordOf(verb);
+  return failed(
+    'verb',
+    word === '' ? message('problem.verb-missing') : message('problem.unknown-verb', { verb: word }),
+  );
 }
 
 /** Why something cannot be the name of a new object; null when it can. `earlier` maps names taken to their steps. */
 export function whyNotName(name: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {
+  if (name === undefined || name === '') return message('problem.name-missing');
   if (!isName(name)) return message('problem.name-form', { name: wordOf(name) });
   if (isReserved(name)) return message('problem.name-reserved', { name });
   if (givens.shapes.has(name) || givens.measures.has(name)) return message('problem.name-given', { name });

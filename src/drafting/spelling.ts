@@ -3,18 +3,21 @@ const slips = (word: string): number => (word.length <= 4 ? 1 : 2);
 
 /**
  * The known word nearest in spelling to `word`; null when none is near. A letter left out, put in, changed, or two
- * neighbours exchanged each count as one slip (optimal string alignment distance, Damerau 1964).
+ * neighbours exchanged each count as one slip (optimal string alignment distance, Damerau 1964). Numbers are not
+ * misspelt: `mark-2` is another mark than `mark-1`.
  */
 export function nearestSpelling(word: string, known: Iterable<string>): string | null {
   let best: string | null = null;
   let least = slips(word) + 1;
   for (const candidate of known) {
-    if (Math.abs(candidate.length - word.length) >= least) continue;
+    if (Math.abs(candidate.length - word.length) >= least || numbersIn(candidate) !== numbersIn(word)) continue;
     const apart = spellingDistance(word, candidate);
     if (apart < least) [best, least] = [candidate, apart];
   }
   return best;
 }
+
+const numbersIn = (word: string): string => word.replace(/\D+/g, ' ').trim();
 
 /** The number of slips that turn `a` into `b`. */
 export function spellingDistance(a: string, b: string): number {

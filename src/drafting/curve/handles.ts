@@ -8,25 +8,43 @@ export interface Handles {
 
 const THIRD = 1 / 3;
 
-/** No free handle is shorter than this fraction of the chord, or a curve that leaves nearly at its far end would have a corner there. */
-const SHORTEST = 1 / 6;
+/** No free handle is longer or shorter than this, as a fraction of the chord: reached only where an end all but turns back. */
+const LONGEST = 2;
+const SHORTEST = 1 / 10;
 
-const clamp = (value: number): number => Math.max(SHORTEST, value);
+/** Where one end bends less than this part of what the other does, the span is on its way to being an S. */
+const EVEN = 1 / 4;
 
 /**
- * The handles a span takes of itself. Where its end directions meet ahead, each handle goes the same part of the way to
- * the meeting place, the part that draws a circle exactly enough: 4/3 tan(turn/4) / tan(turn/2), for a quarter turn
- * 0.5523. (The handles of a circular arc of angle t and radius r are 4/3 r tan(t/4) long, and its tangents meet
- * r tan(t/2) away; any text on cubic arcs.) Where they do not meet ahead, as in an S, a third of the chord.
+ * The handles a span takes of itself, from the angles at which its ends leave the chord.
+ *
+ * Where both ends bend to one side, each handle goes the same part of the way to the place where the end directions
+ * meet, the part that draws a circle: 4/3 tan(turn/4) / tan(turn/2), for a quarter turn the classic 0.5523. (The handles
+ * of a circular arc of angle t and radius r are 4/3 r tan(t/4) long, and its tangents meet r tan(t/2) away: any text on
+ * cubic arcs. For unequal ends of a quarter turn the same part draws a quarter ellipse.)
+ *
+ * Where they bend to different sides, as in an S, a third of the chord. Between the two the handles change smoothly, so
+ * that a curve never jumps when the figure changes a little.
+ *
  * `leaving` and `arriving` are unit vectors, `chord` goes from start to end.
  */
 export function freeHandles(chord: Point, leaving: Point, arriving: Point): Handles {
   const first = Math.atan2(cross(chord, leaving), dot(chord, leaving));
   const last = Math.atan2(cross(arriving, chord), dot(arriving, chord));
-  const turn = Math.abs(first + last);
-  // Do the directions meet ahead: both bend to the same side, and less than a half turn in all?
-  if (!(first * last > 0) || !(turn < Math.PI)) return { after: THIRD, before: THIRD };
+  // Do they bend to different sides, or is one of them straight on?
+  if (!(first * last > 0)) return { after: THIRD, before: THIRD };
+  const [one, other] = [Math.abs(first), Math.abs(last)];
+  const share = smoothStep(Math.min(one, other) / Math.max(one, other) / EVEN);
   // Law of sines in the triangle of chord and tangents, with sin(turn) tan(turn/2) = 2 sin^2(turn/2).
+  const turn = one + other;
   const part = (2 * Math.tan(turn / 4)) / (3 * Math.sin(turn / 2) ** 2);
-  return { after: clamp(part * Math.sin(Math.abs(last))), before: clamp(part * Math.sin(Math.abs(first))) };
+  const handle = (far: number): number =>
+    Math.max(SHORTEST, Math.min(THIRD + (part * Math.sin(far) - THIRD) * share, LONGEST));
+  return { after: handle(other), before: handle(one) };
+}
+
+/** 0 at and below 0, 1 at and above 1, and smooth between. */
+function smoothStep(x: number): number {
+  const s = Math.min(Math.max(x, 0), 1);
+  return s * s * (3 - 2 * s);
 }

@@ -10,6 +10,7 @@ import { failed, made, type Outcome } from '../outcome.ts';
 import type { PointShape } from '../shape.ts';
 import type { Along } from '../step.ts';
 import type { Given } from '../taken.ts';
+import { HAIR } from './hair.ts';
 import { senseToward } from './sense.ts';
 
 /**
@@ -40,8 +41,9 @@ function alongCurve(path: Path, start: number, given: Given<'along'>, step: Alon
   const point = pointAtStation(path, station);
   if (point) return made({ kind: 'point', point });
   const left = station < 0 ? start : lengthOf(path) - start;
-  const values = { distance: { mm: Math.abs(given.distance) }, on: { named: step.on }, left: { mm: left } };
-  return failed('distance', message('problem.off-end', values));
+  const values = { distance: { mm: Math.abs(given.distance) }, on: { named: step.on } };
+  if (Math.abs(given.distance) - left < HAIR) return failed('distance', message('problem.off-end-hair', values));
+  return failed('distance', message('problem.off-end', { ...values, left: { mm: left } }));
 }
 
 function senseOf(

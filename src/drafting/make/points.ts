@@ -8,6 +8,7 @@ import type { CurveShape, LineShape, PointShape } from '../shape.ts';
 import type { Compass, Cross } from '../step.ts';
 import type { Given } from '../taken.ts';
 import { choose } from './choose.ts';
+import { HAIR } from './hair.ts';
 
 const pointShape = (point: Point): PointShape => ({ kind: 'point', point });
 
@@ -50,6 +51,7 @@ export function makeCompass({ about, radius, on, near }: Given<'compass'>, step:
   const gap = on.kind === 'line' ? distance(centre, footOn(on.line, centre)) : nearestOn(on.path, centre).distance;
   const values = { radius: { mm: radius }, about: { named: step.about }, on: { named: step.on } };
   if (gap < radius) return failed('radius', message('problem.too-wide', values));
+  if (gap - radius < HAIR) return failed('radius', message('problem.out-of-reach-hair', values));
   return failed('radius', message('problem.out-of-reach', { ...values, gap: { mm: gap } }));
 }
 

@@ -6,6 +6,7 @@ import { message } from '../../words/message.ts';
 import { failed, made, type Outcome } from '../outcome.ts';
 import type { CurveShape } from '../shape.ts';
 import type { Given, RunPiece } from '../taken.ts';
+import { HAIR } from './hair.ts';
 
 /**
  * Lines and curves joined end to end in the order of the run. Each curve is turned so that it comes in at its nearer
@@ -33,8 +34,9 @@ function joinOf(last: RunPiece, next: RunPiece): Outcome<Path | null> {
   const gap = distance(end, start);
   if (gap <= COINCIDENT) return made(null);
   if (last.kind === 'point' && next.kind === 'point') return made([straight(end, start)]);
-  const values = { one: { named: last.name }, other: { named: next.name }, gap: { mm: gap } };
-  return failed('run', message('problem.seam-gap', values));
+  const values = { one: { named: last.name }, other: { named: next.name } };
+  if (gap < HAIR) return failed('run', message('problem.seam-gap-hair', values));
+  return failed('run', message('problem.seam-gap', { ...values, gap: { mm: gap } }));
 }
 
 const startPoint = (piece: RunPiece): Point => (piece.kind === 'point' ? piece.point : startOf(piece.path));

@@ -88,6 +88,8 @@ export const problems = {
 
   // Names of steps
   'problem.not-a-step': plain('This is not a step that can be read. Erase it and draw it again.'),
+  'problem.verb-missing': plain('This step does not say which tool it is drawn with. Erase it and draw it again.'),
+  'problem.name-missing': plain('This step has no name. Give it one, such as roll-line or mark-2.'),
   'problem.unknown-verb': entry(
     ['verb'],
     'No tool is called “{verb}”. Erase the step and draw it with a tool of the table.',
@@ -108,8 +110,8 @@ export const problems = {
 
   // Blanks and what fills them
   'problem.blank': plain('A blank of this step is empty. Fill it by pointing, choosing or typing.'),
-  'problem.unreadable': entry(['wanted'], 'What stands in this blank cannot be read. Put {wanted} there.'),
-  'problem.too-few': entry(['wanted'], 'Too few are listed here. Put {wanted} there.'),
+  'problem.unreadable': entry(['wanted'], 'What stands in this blank cannot be read. It takes {wanted}.'),
+  'problem.too-few': entry(['wanted'], 'Too few are listed here. This blank takes {wanted}.'),
   'problem.unknown': entry(['name'], 'Nothing on the sheet is called “{name}”. Choose something that is there.'),
   'problem.unknown-meant': entry(['name', 'meant'], 'Nothing on the sheet is called “{name}”. Did you mean “{meant}”?'),
   'problem.not-there': entry(
@@ -183,6 +185,10 @@ export const problems = {
     ['radius', 'about', 'on', 'gap'],
     'An arc of {radius} about {about} does not cut {on}, which is {gap} away at its nearest. Open the compass wider, or choose another line.',
   ),
+  'problem.out-of-reach-hair': entry(
+    ['radius', 'about', 'on'],
+    'An arc of {radius} about {about} misses {on} by a hair. Open the compass a little wider, or take the foot of the square from {about}.',
+  ),
   'problem.too-wide': entry(
     ['radius', 'about', 'on'],
     'An arc of {radius} about {about} passes round {on} without cutting it. Close the compass a little, or choose another line.',
@@ -194,6 +200,10 @@ export const problems = {
   'problem.off-end': entry(
     ['distance', 'on', 'left'],
     '{distance} runs off the end of {on}, which has {left} left that way. Give less, or choose the other way.',
+  ),
+  'problem.off-end-hair': entry(
+    ['distance', 'on'],
+    '{distance} runs off the end of {on} by a hair. Take the point at its end, or give a little less.',
   ),
   'problem.same-place': entry(
     ['one', 'other'],
@@ -222,7 +232,11 @@ export const problems = {
   'problem.seam-empty': plain('This run has no length. Join at least two points that lie apart, or a curve.'),
   'problem.seam-gap': entry(
     ['one', 'other', 'gap'],
-    '{one} and {other} do not meet: there are {gap} between their nearest ends. Join them by points, or draw them to meet.',
+    '{one} and {other} do not meet: they are {gap} apart where they should join. Join them by points, or draw them to meet.',
+  ),
+  'problem.seam-gap-hair': entry(
+    ['one', 'other'],
+    '{one} and {other} miss each other by a hair where they should join. End both at one point.',
   ),
   'problem.part-empty': entry(
     ['along'],
