@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { loadExercises } from '../../src/cli/exercises.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
 import { judge } from '../../src/grader/judge.ts';
 import { nudge } from './nudge.ts';
 import { rightSubject, standingOf, withAnswer } from './standing.ts';
-import { orderOn, referenceSheet, tableFor } from './tables.ts';
+import { exercises, orderOn, referenceSheet, tableFor } from './tables.ts';
 
-const earlyTargets = loadExercises().flatMap((exercise) =>
+const earlyTargets = exercises.flatMap((exercise) =>
   exercise.targets.slice(0, -1).flatMap(({ name }) => {
     const check = exercise.checks.find(({ target }) => target === name);
     return check === undefined ? [] : [[exercise.id, name, exercise, check] as const];

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { loadExercises } from '../../src/cli/exercises.ts';
 import { evaluate } from '../../src/drafting/expression.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Givens } from '../../src/drafting/sheet.ts';
@@ -8,9 +7,7 @@ import { people } from '../../src/garment/people.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { stepFields } from '../../src/grader/step-fields.ts';
 import { say } from '../../src/words/say.ts';
-import { orderOn, tableFor } from './tables.ts';
-
-const exercises = loadExercises();
+import { exercises, orderOn, tableFor } from './tables.ts';
 
 /** The steps with every expression typed as the number it comes to on this table, to a hundredth of a mm. */
 function typed(steps: readonly Step[], givens: Givens): readonly Step[] {

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { loadExercises } from '../../src/cli/exercises.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Figure } from '../../src/garment/figure.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
@@ -7,21 +6,24 @@ import type { Exercise } from '../../src/grader/exercise.ts';
 import { judge } from '../../src/grader/judge.ts';
 import { misread, misreadingOf } from '../../src/grader/misreading.ts';
 import { type Strictness, strictnessFactor } from '../../src/grader/tolerance.ts';
-import { bodiesAtHand, invented, measuredBodies, orderOn, sampled, tableFor } from './tables.ts';
+import { bodiesAtHand, exercises, invented, measuredBodies, orderOn, sampled, tableFor } from './tables.ts';
 
-const exercises = loadExercises();
 const strictnesses = Object.keys(strictnessFactor) as readonly Strictness[];
 
 /** Every way of choosing the house rules that an exercise has in force and whose inputs it gives. */
 function houses(exercise: Exercise): readonly Readonly<Record<string, string>>[] {
-  return Object.keys(exercise.house).reduce<readonly Readonly<Record<string, string>>[]>(
-    (sofar, name) => {
-      const choices = houseRules.find((rule) => rule.name === name)?.choices ?? [];
-      const possible = choices.filter(({ uses }) => uses.every((measure) => measure in exercise.style));
-      return sofar.flatMap((house) => possible.map((choice) => ({ ...house, [name]: choice.name })));
-    },
-    [{}],
-  );
+  return Object.keys(exercise.house)
+    .reduce<readonly Readonly<Record<string, string>>[]>(
+      (sofar, name) => {
+        const choices = houseRules.find((rule) => rule.name === name)?.choices ?? [];
+        const possible = choices.filter(({ uses }) => uses.every((measure) => measure in exercise.style));
+        return sofar.flatMap((house) => possible.map((choice) => ({ ...house, [name]: choice.name })));
+      },
+      [{}],
+    )
+    .map((house) =>
+      Object.entries(house).every(([name, choice]) => exercise.house[name] === choice) ? exercise.house : house,
+    );
 }
 
 /** What of the reference is not right on a figure: nothing, if all is well. */
@@ -37,7 +39,7 @@ function faultsOn(exercise: Exercise, figure: Figure, house: Exercise['house']):
   ];
 }
 
-/** The misreadings of an exercise that are not named on a figure. */
+/** The misreadings of an exercise that are not named on a figure. Under another house rule than the exercise's own, one may happen to be right. */
 function unnamedOn(
   exercise: Exercise,
   figure: Figure,
@@ -51,7 +53,9 @@ function unnamedOn(
       const judged = judge(exercise, givens, student, strictness).find(
         ({ target }) => target.name === misreading.target,
       );
-      const named = judged === undefined ? null : misreadingOf(exercise, givens, judged);
+      if (judged === undefined) return [`${misreading.id} has no target`];
+      if (house !== exercise.house && judged.checks.every(({ status }) => status === 'within')) return [];
+      const named = misreadingOf(exercise, givens, judged);
       return named?.id === misreading.id ? [] : [`${misreading.id} (${strictness}) named ${named?.id ?? 'nothing'}`];
     });
   });
@@ -81,7 +85,8 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
       const faults = new Set<string>();
       for (const figure of bodies) {
         for (const fault of faultsOn(exercise, figure, exercise.house)) faults.add(fault);
-        for (const fault of unnamedOn(exercise, figure, exercise.house, strictnesses)) faults.add(fault);
+        // The learner's strictness has the widest tolerances, in which a misreading is hardest to tell from the right answer.
+        for (const fault of unnamedOn(exercise, figure, exercise.house, ['learner'])) faults.add(fault);
       }
       expect([...faults]).toEqual([]);
     },

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
+import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Givens, Sheet } from '../../src/drafting/sheet.ts';
 import { type Figure, measureRanges } from '../../src/garment/figure.ts';
@@ -8,6 +9,9 @@ import { dealOrder } from '../../src/grader/deal.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import type { Order } from '../../src/grader/order.ts';
 import { orderFor } from '../../src/grader/order-for.ts';
+
+/** Every exercise of the course. */
+export const exercises: readonly Exercise[] = exerciseNames().map((name) => loadExercise(name));
 
 const bodiesFile = new URL('../../../shared/data/bodies.csv', import.meta.url);
 

@@ -1,16 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { loadExercises } from '../../src/cli/exercises.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
 import { isRange } from '../../src/grader/bounds.ts';
 import { type Strictness, strictnessFactor } from '../../src/grader/tolerance.ts';
 import { beyondRange, nudge } from './nudge.ts';
 import { rightSubject, standingOf, withAnswer } from './standing.ts';
-import { orderOn, referenceSheet, tableFor } from './tables.ts';
+import { exercises, orderOn, referenceSheet, tableFor } from './tables.ts';
 
 const strictnesses = Object.keys(strictnessFactor) as Strictness[];
 
-const everyCheck = loadExercises().flatMap((exercise) =>
+const everyCheck = exercises.flatMap((exercise) =>
   exercise.checks.map((check) => [exercise.id, check.target, check.measure, exercise, check] as const),
 );
 
