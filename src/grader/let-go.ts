@@ -60,7 +60,7 @@ function alsoInReference(text: string, trial: Trial): boolean {
 /** The suspect with the measure that cures it, where there is one. */
 function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly Givens[]): readonly Suspect[] {
   if (suspect.field === null) return [];
-  for (const instead of measuresLike(suspect.typed, trial.givens)) {
+  for (const instead of measuresLike(suspect.typed, trial)) {
     const steps = trial.steps.map((step, index) =>
       index === suspect.step ? ({ ...step, [suspect.field as string]: instead } as Step) : step,
     );
@@ -70,15 +70,17 @@ function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly 
   return [];
 }
 
-/** Measures, and simple sums of them, that equal a typed number on this figure: the nearest first, single names before sums. */
-function measuresLike(typed: string, givens: Givens): readonly string[] {
+/** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses first, single names before sums. */
+function measuresLike(typed: string, { exercise, givens }: Trial): readonly string[] {
   const value = evaluate(typed, givens.measures);
   if (!value.ok) return [];
   const wanted = value.quantity;
   const names = [...givens.measures]
     .filter(([, { dimension }]) => dimension === wanted.dimension)
     .map(([name]) => name);
+  const used = exercise.reference.flatMap((step) => stepFields(step).map(({ text }) => text));
   const tries = [
+    ...used,
     ...names,
     ...names.flatMap((name) => [`${name} / 2`, `${name} * 2`, `${name} - 1/4 in`, `${name} / 2 + 1/4 in`]),
     ...names.flatMap((one) =>

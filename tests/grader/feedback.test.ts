@@ -1,0 +1,126 @@
+import { expect, test } from 'vitest';
+import { loadExercise } from '../../src/cli/exercises.ts';
+import type { Step } from '../../src/drafting/step.ts';
+import { people } from '../../src/garment/people.ts';
+import { gradeDraft } from '../../src/grader/grade.ts';
+import type { Grade } from '../../src/grader/result.ts';
+import { say } from '../../src/words/say.ts';
+import type { Unit } from '../../src/words/unit.ts';
+import { orderOn } from './tables.ts';
+
+const rollLine = loadExercise('roll-line');
+const [regular] = people;
+if (regular === undefined) throw new Error('no people');
+const order = orderOn(rollLine, regular.figure);
+
+function swapped(...instead: readonly Step[]): readonly Step[] {
+  return rollLine.reference.map((step) => instead.find(({ name }) => name === step.name) ?? step);
+}
+
+function paragraph(grade: Grade, target: string, unit: Unit = 'cm'): string {
+  const report = grade.reports.find((one) => one.target === target);
+  return (report?.sentences ?? []).map((sentence) => say(sentence, { language: 'en', unit })).join('\n');
+}
+
+test('a right draft is told so, target by target', () => {
+  const grade = gradeDraft(rollLine, order, rollLine.reference, 'workroom');
+  expect([grade.marks, grade.of]).toEqual([grade.of, grade.of]);
+  expect(paragraph(grade, 'roll-line')).toBe('Your roll line is right.');
+});
+
+test('nothing drawn is missing, and the first thing to do is said', () => {
+  const grade = gradeDraft(rollLine, order, [], 'workroom');
+  expect(grade.marks).toBe(0);
+  expect(new Set(grade.checks.map(({ status }) => status))).toEqual(new Set(['missing']));
+  expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
+    "Nothing on the sheet is pointed out as the overlap edge yet.
+    Draw the edge parallel to the centre front, 3.2 cm to the left."
+  `);
+});
+
+test('the wrong kind of thing is told from the right one', () => {
+  const steps = swapped({
+    verb: 'cross',
+    name: 'overlap-edge',
+    one: 'centre-front',
+    other: 'waist',
+    answers: 'overlap-edge',
+  });
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
+    "What you point out as the overlap edge is a point; a line is wanted.
+    Draw the edge parallel to the centre front, 3.2 cm to the left."
+  `);
+});
+
+test('a roll line through the neck point is known for what it is, in the reader’s unit', () => {
+  const steps = swapped({
+    verb: 'rule',
+    name: 'roll-line',
+    from: 'break-point',
+    to: 'neck-point',
+    answers: 'roll-line',
+  });
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  expect(paragraph(grade, 'roll-line', 'in')).toMatchInlineSnapshot(`
+    "Your roll line runs through the neck point, 1 1/4 in inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 1 1/4 in, and rule from your break point to that mark.
+    (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
+  `);
+  expect(paragraph(grade, 'roll-line', 'cm')).toMatchInlineSnapshot(`
+    "Your roll line runs through the neck point, 3.2 cm inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
+    (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
+  `);
+});
+
+test('an overlap a little wide is said with its size and its way, and what follows is judged from it', () => {
+  const steps = swapped({
+    verb: 'parallel',
+    name: 'overlap-edge',
+    to: 'centre-front',
+    distance: 'overlap + 8 mm',
+    side: 'left',
+    answers: 'overlap-edge',
+  });
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
+    "Your overlap edge is 4 cm from the centre front, where 3.2 cm is wanted: 0.8 cm too far toward the front edge.
+    The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge inward; too wide a one leaves a loose strip of cloth beyond the buttons.
+    Draw the edge parallel to the centre front, 3.2 cm to the left."
+  `);
+  expect(paragraph(grade, 'break-point')).toMatchInlineSnapshot(`"Your break point is right, as seen from your own overlap edge: that slip was marked there and not counted again."`);
+  const lost = grade.checks.filter(({ status }) => status !== 'within');
+  expect(new Set(lost.map(({ target }) => target))).toEqual(new Set(['overlap-edge']));
+  expect(grade.checks.filter(({ carried }) => carried).map(({ target }) => target)).toContain('break-point');
+});
+
+test('an order that cannot be laid earns nothing and says why', () => {
+  const broken = { ...order, style: { ...order.style, overlap: '3 yards' } };
+  const grade = gradeDraft(rollLine, broken, rollLine.reference, 'workroom');
+  expect([grade.marks, grade.of]).toEqual([0, gradeDraft(rollLine, order, [], 'workroom').of]);
+  expect(grade.problems.map((problem) => say(problem, { language: 'en', unit: 'cm' }))).toMatchInlineSnapshot(`
+    [
+      "The overlap, “overlap”, is “3 yards”. Between “3” and “yards” a sign is missing. Write +, -, * or / between them.",
+    ]
+  `);
+});
+
+test('a typed number that lets go elsewhere is named with the measure it stands for', () => {
+  const steps = swapped({
+    verb: 'along',
+    name: 'stand-point',
+    on: 'shoulder-line',
+    from: 'neck-point',
+    distance: '1 1/4 in',
+    toward: 'left',
+    answers: 'stand-point',
+  });
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  expect(grade.marks).toBe(grade.of);
+  expect(
+    grade.otherFigures.letGo.map(({ message }) => say(message, { language: 'en', unit: 'cm' })),
+  ).toMatchInlineSnapshot(`
+    [
+      "On other figures the stand point lets go at step 4: 1 1/4 in is a typed number, and stays the same on every figure. Here it happens to equal overlap: use that name, and the draft follows the figure.",
+    ]
+  `);
+});
