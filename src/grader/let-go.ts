@@ -60,7 +60,7 @@ function alsoInReference(text: string, trial: Trial): boolean {
 /** The suspect with the measure that cures it, where there is one. */
 function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly Givens[]): readonly Suspect[] {
   if (suspect.field === null) return [];
-  for (const instead of measuresLike(suspect.typed, trial)) {
+  for (const instead of measuresLike(suspect.typed, target, trial)) {
     const steps = trial.steps.map((step, index) =>
       index === suspect.step ? ({ ...step, [suspect.field as string]: instead } as Step) : step,
     );
@@ -70,15 +70,16 @@ function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly 
   return [];
 }
 
-/** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses first, single names before sums. */
-function measuresLike(typed: string, { exercise, givens }: Trial): readonly string[] {
+/** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses for the target first, single names before sums. */
+function measuresLike(typed: string, target: Name, { exercise, givens }: Trial): readonly string[] {
   const value = evaluate(typed, givens.measures);
   if (!value.ok) return [];
   const wanted = value.quantity;
   const names = [...givens.measures]
     .filter(([, { dimension }]) => dimension === wanted.dimension)
     .map(([name]) => name);
-  const used = exercise.reference.flatMap((step) => stepFields(step).map(({ text }) => text));
+  const answering = exercise.reference.filter(({ answers }) => answers === target);
+  const used = answering.flatMap((step) => stepFields(step).map(({ text }) => text));
   const tries = [
     ...used,
     ...names,
