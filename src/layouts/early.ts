@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { UNIT_KEY } from '../course/unit-switch.ts';
 
 /**
  * Runs before the first paint, so that nothing moves afterwards: says that there is scripting, and takes up the
@@ -7,7 +8,7 @@ import { createHash } from 'node:crypto';
 export const EARLY = [
   'const root = document.documentElement;',
   "root.classList.add('awake');",
-  "try { if (localStorage.getItem('gorgeline.unit') === 'in') root.dataset.unit = 'in'; } catch {}",
+  `try { if (localStorage.getItem('${UNIT_KEY}') === 'in') root.dataset.unit = 'in'; } catch {}`,
 ].join('');
 
 /** The hash by which the page's policy knows the script. */

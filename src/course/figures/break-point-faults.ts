@@ -2,6 +2,7 @@ import type { Name, Step } from '../../drafting/step.ts';
 import { button, buttonHelp } from './closed.ts';
 import type { Fault } from './fault.ts';
 import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
+import { otherLapel, otherLapelHelp } from './other-lapel.ts';
 import { orderOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
@@ -94,14 +95,11 @@ function bothSides(id: string, higher: string): Scene {
       ...right.steps,
       { verb: 'parallel', name: other('level'), to: 'break-level', distance: higher, side: 'up' },
       { verb: 'cross', name: other('break'), one: 'overlap-edge', other: other('level') },
-      { verb: 'rule', name: other('roll'), from: other('break'), to: 'stand-point' },
-      { verb: 'cross', name: other('top'), one: 'gorge', other: other('roll') },
-      { verb: 'parallel', name: other('run'), to: other('roll'), distance: 'lapel-width', side: 'left' },
-      { verb: 'cross', name: other('tip'), one: 'gorge', other: other('run') },
-      { verb: 'seam', name: other('lapel'), run: [other('break'), other('tip'), other('top'), other('break')] },
-      { verb: 'fold', name: other('turned'), what: other('lapel'), over: other('roll') },
-      { verb: 'fold', name: other('worn'), what: other('turned'), over: 'centre-front' },
-      { verb: 'fold', name: other('body'), what: 'body', over: 'centre-front' },
+      { verb: 'rule', name: other('line'), from: other('break'), to: 'stand-point' },
+      { verb: 'cross', name: other('end'), one: 'gorge', other: other('line') },
+      { verb: 'parallel', name: other('run'), to: other('line'), distance: 'lapel-width', side: 'left' },
+      { verb: 'cross', name: other('point'), one: 'gorge', other: other('run') },
+      ...otherLapel({ roll: other('line'), breakPoint: other('break'), tip: other('point'), top: other('end') }),
     ],
     shows: [],
     given: [],
@@ -110,14 +108,15 @@ function bothSides(id: string, higher: string): Scene {
       'overlap-edge',
       'roll-line',
       'stand-point',
-      ...['level', 'break', 'roll', 'top', 'run', 'tip', 'lapel', 'turned', 'body'].map(other),
+      ...['level', 'break', 'line', 'end', 'run', 'point'].map(other),
+      ...otherLapelHelp,
       'break-point',
     ],
     labels: [],
     cloth: [
-      { outline: other('body'), side: 'right' },
+      { outline: 'other-body', side: 'right' },
+      { outline: 'other-lapel', side: 'other' },
       { outline: 'body', side: 'right' },
-      { outline: other('worn'), side: 'other' },
       { outline: 'lapel-worn', side: 'other' },
     ],
     box: { min: { x: -190, y: -80 }, max: { x: 190, y: 450 } },

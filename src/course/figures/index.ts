@@ -1,4 +1,5 @@
 import * as breakPoint from './break-point.ts';
+import * as home from './home.ts';
 import * as overlap from './overlap.ts';
 import * as rollLine from './roll-line.ts';
 import type { Scene } from './scene.ts';
@@ -6,7 +7,7 @@ import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [overlap, breakPoint, rollLine, worked]
+  [home, overlap, breakPoint, rollLine, worked]
     .flatMap((lesson): readonly Scene[] => Object.values(lesson))
     .map((scene) => [scene.id, scene]),
 );

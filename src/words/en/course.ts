@@ -22,6 +22,8 @@ export const course = {
     'You draw on a pattern table. Your draft is then marked line by line: what is right, what is off, by how much, which way, and why it shows on the body.',
   ),
   'course.home-try': plain('Take hold of the break point and drag it. The lapel turns on the roll line.'),
+  // An author's text for the live figure: its braces are filled there, so they are quoted here.
+  'course.home-says': plain("The break point is '{break-rise}' above the waist, and the roll line '{roll-length}' long."),
   'course.home-begin': plain('Begin with the overlap'),
   'course.home-draw': plain('Go straight to the roll line exercise'),
   'course.home-learner': plain('What you do as a learner'),
@@ -51,8 +53,11 @@ export const course = {
   'course.contents-lead': plain('Read them in order. Each one ends at the drafting table.'),
   'course.contents-exercises': plain('At the table'),
   'course.contents-read': plain('Read'),
-  'course.contents-tried': plain('Begun'),
-  'course.contents-done': entry(['marks', 'of'], '{marks} of {of}'),
+  'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
+  'course.exercise-asleep': plain('The table needs scripting to be drawn on. Without it this page shows the order and the block.'),
+  'course.exercise-worth': entry(['marks'], '{marks, plural, one {# mark} other {# marks}}'),
+  'course.exercise-begun': plain('Begun'),
+  'course.exercise-got': entry(['marks', 'of'], '{marks} of {of} marks'),
   'course.contents-kept': plain('What you have read and drawn is kept in this browser only.'),
 
   'course.lesson-number': entry(['number'], 'Lesson {number}'),
