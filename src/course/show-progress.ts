@@ -17,6 +17,6 @@ export function showMarks(root: ParentNode): void {
 /** Shows beside each lesson of the contents that it is read. */
 export function showRead(root: ParentNode): void {
   for (const note of root.querySelectorAll<HTMLElement>('[data-lesson]')) {
-    note.hidden = !isRead(note.dataset['lesson'] ?? '');
+    note.hidden = !isRead(note.dataset.lesson ?? '');
   }
 }

@@ -8,9 +8,9 @@ export function attachUnitSwitch(fieldset: HTMLFieldSetElement): void {
   const root = document.documentElement;
   const local = storageIn(() => window.localStorage);
   for (const input of fieldset.querySelectorAll<HTMLInputElement>('input')) {
-    input.checked = input.value === root.dataset['unit'];
+    input.checked = input.value === root.dataset.unit;
     input.addEventListener('change', () => {
-      root.dataset['unit'] = input.value;
+      root.dataset.unit = input.value;
       local.write(UNIT_KEY, input.value);
     });
   }

@@ -37,6 +37,7 @@ type Line = Parameters<typeof angleFrom>[0];
 
 function lineNamed({ id }: Scene, sheet: Sheet, name: Name): Line {
   const shape = sheet.shapes.get(name);
-  if (shape?.kind !== 'line') throw new AuthoringError(`A reading of “${id}” names the line “${name}”, and the draft has none.`);
+  if (shape?.kind !== 'line')
+    throw new AuthoringError(`A reading of “${id}” names the line “${name}”, and the draft has none.`);
   return shape.line;
 }

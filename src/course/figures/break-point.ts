@@ -1,5 +1,5 @@
-import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
 import type { Step } from '../../drafting/step.ts';
+import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
 import { orderOf, placeOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
@@ -59,7 +59,11 @@ export const breakEdge: Scene = {
     { verb: 'parallel', name: 'high-level', to: 'break-level', distance: '200 mm', side: 'up' },
     { verb: 'cross', name: 'right-high', one: 'right-line', other: 'high-level' },
     { verb: 'cross', name: 'false-high', one: 'roll-line', other: 'high-level' },
-    { verb: 'seam', name: 'lost-strip', run: ['break-point', 'false-break', 'false-high', 'right-high', 'break-point'] },
+    {
+      verb: 'seam',
+      name: 'lost-strip',
+      run: ['break-point', 'false-break', 'false-high', 'right-high', 'break-point'],
+    },
   ],
   handles: [
     {

@@ -13,7 +13,14 @@ export const breakPoint: readonly Step[] = [
 
 /** The roll line: from the break point to the shoulder line ruled on past the neck point by the stand. */
 export const rollLine: readonly Step[] = [
-  { verb: 'along', name: 'stand-point', on: 'shoulder-line', from: 'neck-point', distance: 'stand-by-rule', toward: 'left' },
+  {
+    verb: 'along',
+    name: 'stand-point',
+    on: 'shoulder-line',
+    from: 'neck-point',
+    distance: 'stand-by-rule',
+    toward: 'left',
+  },
   { verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point' },
 ];
 
@@ -59,7 +66,16 @@ export const bodyCloth: readonly Step[] = [
   {
     verb: 'seam',
     name: 'body',
-    run: ['break-point', 'roll-top', 'gorge-corner', 'neck-point', 'shoulder-tip', 'foot-side', 'foot-edge', 'break-point'],
+    run: [
+      'break-point',
+      'roll-top',
+      'gorge-corner',
+      'neck-point',
+      'shoulder-tip',
+      'foot-side',
+      'foot-edge',
+      'break-point',
+    ],
   },
   { verb: 'seam', name: 'front-edge', run: ['break-point', 'foot-edge'] },
   { verb: 'seam', name: 'neck-edge', run: ['roll-top', 'gorge-corner', 'neck-point'] },

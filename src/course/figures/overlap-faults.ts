@@ -7,7 +7,14 @@ import { usualStyle } from './styles.ts';
 
 const order = orderOf('tane', usualStyle);
 const middle: Step = { verb: 'cross', name: 'button-middle', one: 'centre-front', other: 'waist' };
-const hides: readonly Name[] = [...stripHelp, ...buttonHelp('rim'), 'button-middle', 'under-front', 'right-edge', 'edge-mark'];
+const hides: readonly Name[] = [
+  ...stripHelp,
+  ...buttonHelp('rim'),
+  'button-middle',
+  'under-front',
+  'right-edge',
+  'edge-mark',
+];
 const cloth = [
   { outline: 'under-front', side: 'right' },
   { outline: 'upper-front', side: 'right' },
@@ -54,7 +61,14 @@ export const slanted: Fault = {
     edge: [
       { verb: 'parallel', name: 'right-edge', to: 'centre-front', distance: 'overlap', side: 'left' },
       { verb: 'cross', name: 'edge-mark', one: 'right-edge', other: 'waist' },
-      { verb: 'slant', name: 'overlap-edge', to: 'centre-front', angle: '11 deg', turn: 'anticlockwise', through: 'edge-mark' },
+      {
+        verb: 'slant',
+        name: 'overlap-edge',
+        to: 'centre-front',
+        angle: '11 deg',
+        turn: 'anticlockwise',
+        through: 'edge-mark',
+      },
     ],
     down: '190 mm',
   }),

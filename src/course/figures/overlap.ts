@@ -1,7 +1,7 @@
 import type { Step } from '../../drafting/step.ts';
+import type { LiveHandle } from '../../table/live/live-scene.ts';
 import { button, buttonHelp, strip, stripHelp, underFront } from './closed.ts';
 import { overlapEdge } from './front.ts';
-import type { LiveHandle } from '../../table/live/live-scene.ts';
 import { orderOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
@@ -76,7 +76,14 @@ export const overlapDouble: Scene = {
   shows: [],
   given: ['middle-line'],
   help: ['first-row', 'second-row'],
-  hides: [...stripHelp, ...buttonHelp('first-rim'), ...buttonHelp('second-rim'), 'first-middle', 'second-middle', 'button-middle'],
+  hides: [
+    ...stripHelp,
+    ...buttonHelp('first-rim'),
+    ...buttonHelp('second-rim'),
+    'first-middle',
+    'second-middle',
+    'button-middle',
+  ],
   labels: ['middle-line', 'overlap-edge', 'first-row', 'second-row'],
   cloth: [{ outline: 'upper-front', side: 'right' }],
   box,

@@ -1,8 +1,8 @@
 import type { Step } from '../../drafting/step.ts';
 import type { Fault } from './fault.ts';
 import { breakPoint, overlapEdge, rollLine } from './front.ts';
-import { section } from './section.ts';
 import { orderOf, type Scene } from './scene.ts';
+import { section } from './section.ts';
 import { usualStyle } from './styles.ts';
 
 const order = orderOf('ravi', usualStyle);

@@ -1,5 +1,5 @@
-import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
 import type { Step } from '../../drafting/step.ts';
+import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
 import { orderOf, placeOf, type Scene } from './scene.ts';
 import { liveSection } from './section.ts';
 import { usualStyle } from './styles.ts';
@@ -27,7 +27,11 @@ export const rollDrag: Scene = {
 
 const order = orderOf('ravi', usualStyle);
 /** The stand point may come to the neck point and no further. */
-const [neckAcross] = placeOf(order, [{ verb: 'part', name: 'here', from: 'neck-point', to: 'shoulder-tip', fraction: '0' }], 'here');
+const [neckAcross] = placeOf(
+  order,
+  [{ verb: 'part', name: 'here', from: 'neck-point', to: 'shoulder-tip', fraction: '0' }],
+  'here',
+);
 const toBreak: readonly Step[] = [...overlapEdge, ...breakPoint];
 
 /** The shoulder, enlarged: how far past the neck point the roll line passes. */

@@ -35,7 +35,8 @@ export function orderOf(
   house: Readonly<Record<string, string>> = {},
 ): Order {
   const { figure } = personNamed(person) ?? {};
-  if (!figure) throw new AuthoringError(`A figure is for “${person}”, and there is no such person in src/garment/people.ts.`);
+  if (!figure)
+    throw new AuthoringError(`A figure is for “${person}”, and there is no such person in src/garment/people.ts.`);
   return { figure, style, house };
 }
 
@@ -43,7 +44,9 @@ export function orderOf(
 export function sceneSheet(scene: Scene): Sheet {
   const dealt = dealOrder(scene.order);
   if (!dealt.ok) {
-    throw new AuthoringError(`The order of the figure “${scene.id}” cannot be dealt. ${say(dealt.message, builtReader)}`);
+    throw new AuthoringError(
+      `The order of the figure “${scene.id}” cannot be dealt. ${say(dealt.message, builtReader)}`,
+    );
   }
   const sheet = liveSheet(asLive(scene), atRest);
   const problem = sheet.problems[0];

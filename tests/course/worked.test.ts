@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { scenes } from '../../src/course/figures/index.ts';
+import { type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
+import { readOff, workedSentences } from '../../src/course/worked.ts';
+import { markOn } from '../../src/table/live/live-sheet.ts';
+
+const scene = (id: string): Scene => scenes.get(id) as Scene;
+const mm = (id: string, is: string): number => {
+  const read = readOff(scene(id), { says: '', is });
+  return 'mm' in read ? read.mm : Number.NaN;
+};
+const INCH = 25.4;
+
+describe('the worked overlap', () => {
+  test('is twice the button, and clears its rim by three halves of it', () => {
+    // Twice the diameter: common practice, no source.
+    expect(mm('worked-overlap', 'overlap-by-rule')).toBeCloseTo(1.5 * INCH, 9);
+    expect(mm('worked-overlap', 'rim-to-edge')).toBeCloseTo(1.5 * INCH - 0.375 * INCH, 9);
+  });
+
+  test('is more than the least that ASDP, Standards of Quality for Custom Clothing, accepts: half the button and 1/4 in', () => {
+    expect(mm('worked-overlap', 'button / 2 + 1/4 in')).toBeCloseTo((0.375 + 0.25) * INCH, 9);
+  });
+});
+
+test('the worked break point lies where the order says, and the opening is what is left of the front waist', () => {
+  expect(mm('worked-break-point', 'beyond')).toBeCloseTo(INCH, 9);
+  expect(mm('worked-break-point', 'above')).toBeCloseTo(1.5 * INCH, 9);
+  expect(mm('worked-break-point', 'opening')).toBeCloseTo(341 - 1.5 * INCH, 9);
+});
+
+describe('the worked roll line', () => {
+  const worked = scene('worked-roll-line');
+  const neck = markOn(sceneSheet(worked), 'neck-point') ?? { x: 0, y: 0 };
+  // Laid off by hand: from the neck point up the slope of 24 degrees toward the centre front, by the stand of 1 1/4 in.
+  const slope = (24 * Math.PI) / 180;
+  const stand = 1.25 * INCH;
+  const across = neck.x - stand * Math.cos(slope) + INCH;
+  const up = neck.y + stand * Math.sin(slope) - 1.5 * INCH;
+
+  test('passes the neck point by the full stand (MTOC 1949, Diagram 25 A; Rosenfeld 1918, p. 135)', () => {
+    expect(mm('worked-roll-line', 'past')).toBeCloseTo(stand, 9);
+  });
+
+  test('is as long, and leans as much, as plain trigonometry says', () => {
+    expect(mm('worked-roll-line', 'roll-length')).toBeCloseTo(Math.hypot(across, up), 6);
+    const lean = readOff(worked, { says: '', between: ['centre-front', 'roll-line'] });
+    const degrees = Math.round((Math.atan2(across, up) * 1800) / Math.PI) / 10;
+    expect(lean).toEqual({ says: '', angle: `${degrees}°` });
+  });
+
+  test('reads as drafting instructions in either unit', () => {
+    expect(workedSentences(worked, 'in').slice(0, 5)).toMatchInlineSnapshot(`
+      [
+        "Line parallel to centre front, overlap (1 in), to the left.",
+        "Line parallel to waist, break rise (1 1/2 in), upward.",
+        "Mark where overlap edge crosses break level.",
+        "Mark along shoulder line from neck point, stand by the house rule (1 1/4 in), to the left.",
+        "Rule a line from break point through stand point.",
+      ]
+    `);
+    expect(workedSentences(worked, 'cm')[0]).toMatchInlineSnapshot(
+      `"Line parallel to centre front, overlap (2.5 cm), to the left."`,
+    );
+  });
+
+  test('refuses a reading of a line the draft does not have', () => {
+    expect(() =>
+      readOff(worked, { says: '', between: ['centre-front', 'rol-line'] }),
+    ).toThrowErrorMatchingInlineSnapshot(
+      '[AuthoringError: A reading of “worked-roll-line” names the line “rol-line”, and the draft has none.]',
+    );
+  });
+});
