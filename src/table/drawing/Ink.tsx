@@ -1,15 +1,15 @@
 import type { VNode } from 'preact';
-import { type Box, heightOf, widthOf } from './box.ts';
+import { type Box, heightOf, padded, widthOf } from './box.ts';
 import type { Drawing, Part } from './drawing.ts';
 import { keyOf } from './key.ts';
 import { figure, pathData, runData } from './path-data.ts';
 
 /** The paper and everything that scales with the sheet. */
-export function Ink({ drawing, id }: { readonly drawing: Drawing; readonly id: string }): VNode {
+export function Ink({ drawing, id, spread }: { readonly drawing: Drawing; readonly id: string; readonly spread: number }): VNode {
   return (
     <>
       <Papers id={id} dots={drawing.dots} />
-      <Paper box={drawing.box} id={id} />
+      <Paper box={padded(drawing.box, spread)} id={id} />
       {drawing.parts.map((part) => (
         <InkPart key={keyOf(part)} part={part} id={id} />
       ))}

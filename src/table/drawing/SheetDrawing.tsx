@@ -17,6 +17,8 @@ export interface SheetDrawingProps {
   readonly says?: string;
   /** How high the drawing will stand, in px, wide and narrow: words are seated for both, and the style sheet shows one. */
   readonly heights?: readonly [number, number];
+  /** How far the paper goes on around the box, mm, for a frame that shows more of it. */
+  readonly spread?: number;
 }
 
 const FIGURE_WIDTHS: readonly [number, number] = [620, 340];
@@ -25,7 +27,7 @@ const FIGURE_WIDTHS: readonly [number, number] = [620, 340];
  * A sheet as SVG, with classes only. Two layers: lines in mm, which scale with the figure, and words and marks,
  * which keep their size in pixels. Serves as the built figure of a lesson and as the table's first paint.
  */
-export function SheetDrawing({ drawing, reader, id, says, heights }: SheetDrawingProps): VNode {
+export function SheetDrawing({ drawing, reader, id, says, heights, spread = 0 }: SheetDrawingProps): VNode {
   const { box } = drawing;
   const scales = heights ? heights.map((h) => h / heightOf(box)) : FIGURE_WIDTHS.map((w) => w / widthOf(box));
   const speak = (words: Parameters<typeof say>[0]) => say(words, reader);
@@ -33,7 +35,7 @@ export function SheetDrawing({ drawing, reader, id, says, heights }: SheetDrawin
   return (
     <div class="drawing" role="img" aria-label={says ?? drawing.says.map(speak).join(' ')}>
       <svg class="drawing-sheet" viewBox={viewBox(box)} aria-hidden="true" focusable="false">
-        <Ink drawing={drawing} id={id} />
+        <Ink drawing={drawing} id={id} spread={spread} />
       </svg>
       <svg class="drawing-words drawing-words--wide" aria-hidden="true" focusable="false">
         <Symbols drawing={drawing} />

@@ -34,8 +34,8 @@ export interface DrawOptions {
   readonly red?: readonly RedMark[];
   /** Areas of cloth under the lines. */
   readonly cloth?: readonly ClothPart[];
-  /** Lines drawn faintly on to the edge of the sheet, as on a table where one points at them. */
-  readonly reach?: boolean;
+  /** How far past the box unbounded lines go on, faintly, mm: for a table, where one points at them. Not at all when absent. */
+  readonly reach?: number;
   /** More parts on top, and words of their own. */
   readonly more?: readonly Part[];
   readonly notes?: readonly Label[];
@@ -131,7 +131,7 @@ function spanOf({ options, marks, box }: Painter, name: Name, line: Line): Span 
 }
 
 function faintParts({ options, box, toneOf: tone }: Painter, name: Name, line: Line): Part[] {
-  const whole = options.reach ? lineAcross(line, box) : null;
+  const whole = options.reach === undefined ? null : lineAcross(line, padded(box, options.reach));
   return whole ? [{ kind: 'line', name, tone: tone(name), from: whole[0], to: whole[1], faint: true }] : [];
 }
 

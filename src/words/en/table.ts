@@ -2,6 +2,7 @@ import { entry, plain } from '../entry.ts';
 
 /** The drafting table and every drawing of a sheet. */
 export const table = {
+  'table.table': plain('Drafting table'),
   'table.label': entry(['name'], '{name}'),
   'table.shows-given': entry(['names'], 'On the sheet lies the block: {names}.'),
   'table.shows-made': entry(['names'], 'Drawn so far: {names}.'),
@@ -192,7 +193,7 @@ export const table = {
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
   'table.asks': plain('Marks are given for'),
-  'table.asks-target': entry(['target', 'marks'], '{target}: {marks, plural, one {# mark} other {# marks}}'),
+  'table.asks-marks': entry(['marks', 'answered'], '{marks, plural, one {# mark} other {# marks}}{answered, select, yes {, answered} other {}}'),
   'table.unit': plain('Measure in'),
   'table.unit-cm': plain('centimetres'),
   'table.unit-in': plain('inches'),
@@ -210,6 +211,7 @@ export const table = {
   'table.figure': plain('Figure'),
   'table.figure-person': entry(['name', 'note'], '{name}. {note}'),
   'table.figure-sampled': plain('A new sampled figure'),
+  'table.figure-another': plain('Another figure'),
   'table.figure-typed': plain('My own measures'),
   'table.take-figure': plain('Lay it on the table'),
   'table.figure-kept': plain('Your working stays and is replayed on the new figure.'),

@@ -1,0 +1,106 @@
+import JXG from 'jsxgraph';
+import type { Point } from '../../geometry/point.ts';
+import type { Box } from '../drawing/box.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { Painter } from './painter.ts';
+import { layPaper } from './paper.ts';
+import { boxIn, fitView, type Size, type View } from './view.ts';
+
+/** What the awake sheet tells the table. */
+export interface SheetEvents {
+  readonly onView: (view: View) => void;
+  /** A handle or a free mark was dragged to a place. */
+  readonly onHandle: (key: string, to: Point) => void;
+  readonly onLetGo: () => void;
+}
+
+/** Something that can be held and dragged on the sheet. */
+export interface Grip {
+  readonly key: string;
+  readonly at: Point;
+  readonly label: string;
+  readonly kind: 'mark' | 'handle';
+}
+
+/** The sheet, awake. Geometry comes in as drawings; nothing is computed from what the board holds. */
+export interface AwakeSheet {
+  readonly paint: (drawing: Drawing, grips: readonly Grip[]) => void;
+  readonly show: (view: View) => void;
+  readonly zoom: (factor: number, about: Point | null) => void;
+  readonly resize: (size: Size) => void;
+  readonly view: () => View;
+  readonly size: () => Size;
+  readonly destroy: () => void;
+}
+
+/** How far one may zoom, in pixels a mm. */
+const CLOSEST = 40;
+const FURTHEST = 0.2;
+
+/** Lays a JSXGraph board over the host, showing the box as the built SVG shows it. */
+export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetEvents): AwakeSheet {
+  let size: Size = { width: host.clientWidth, height: host.clientHeight };
+  const board = JXG.JSXGraph.initBoard(host, {
+    boundingBox: boundingBox(boxIn(fitView(box, size), size)),
+    axis: false,
+    keepAspectRatio: true,
+    renderer: 'svg',
+    showCopyright: false,
+    showNavigation: false,
+    showInfobox: false,
+    keyboard: { enabled: false },
+    // One finger scrolls the page; two move and stretch the sheet. A mouse moves it by its empty places.
+    browserPan: true,
+    pan: { enabled: true, needShift: false, needTwoFingers: true },
+    zoom: { enabled: true, wheel: false, needShift: false, pinch: true, pinchHorizontal: false, pinchVertical: false },
+    resize: { enabled: false },
+  } as never) as unknown as JXG.Board;
+  host.style.touchAction = 'pan-y';
+
+  const paper = layPaper(host, id);
+  const painter = new Painter(board, id, events);
+  const viewNow = (): View => ({
+    scale: board.unitX,
+    origin: { x: board.origin.scrCoords[1] as number, y: board.origin.scrCoords[2] as number },
+  });
+  const show = (view: View): void => {
+    board.setBoundingBox(boundingBox(boxIn(view, size)) as never, true, 'update');
+  };
+  const tell = (): void => {
+    paper.move(viewNow(), size);
+    events.onView(viewNow());
+  };
+  board.on('boundingbox', tell);
+  board.resizeContainer(size.width, size.height, true, true);
+  show(fitView(box, size));
+  tell();
+
+  return {
+    paint: (drawing, grips) => {
+      paper.rule(drawing.dots);
+      painter.paint(drawing, grips);
+    },
+    show,
+    zoom: (factor, about) => {
+      const { scale, origin } = viewNow();
+      const next = Math.min(CLOSEST, Math.max(FURTHEST, scale * factor));
+      const still = about ?? { x: size.width / 2, y: size.height / 2 };
+      const keep = (at: number, from: number) => at - ((at - from) * next) / scale;
+      show({ scale: next, origin: { x: keep(still.x, origin.x), y: keep(still.y, origin.y) } });
+    },
+    resize: (next) => {
+      const { scale, origin } = viewNow();
+      const shift = { x: (next.width - size.width) / 2, y: (next.height - size.height) / 2 };
+      size = next;
+      board.resizeContainer(next.width, next.height, true, true);
+      show({ scale, origin: { x: origin.x + shift.x, y: origin.y + shift.y } });
+    },
+    view: viewNow,
+    size: () => size,
+    destroy: () => JXG.JSXGraph.freeBoard(board),
+  };
+}
+
+function boundingBox({ min, max }: Box): [number, number, number, number] {
+  return [min.x, max.y, max.x, min.y];
+}

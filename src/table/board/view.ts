@@ -1,0 +1,40 @@
+import type { Point } from '../../geometry/point.ts';
+import { type Box, centreOf, heightOf, widthOf } from '../drawing/box.ts';
+
+/** How the sheet lies in its frame: pixels a mm, and where its origin is, in pixels from the frame's top left. */
+export interface View {
+  readonly scale: number;
+  readonly origin: Point;
+}
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+export function toPixels({ scale, origin }: View, p: Point): Point {
+  return { x: origin.x + p.x * scale, y: origin.y - p.y * scale };
+}
+
+export function toSheet({ scale, origin }: View, pixels: Point): Point {
+  return { x: (pixels.x - origin.x) / scale, y: (origin.y - pixels.y) / scale };
+}
+
+/** The view that shows the whole box in the middle of the frame, as the built SVG does. */
+export function fitView(box: Box, { width, height }: Size): View {
+  const scale = Math.min(width / widthOf(box), height / heightOf(box));
+  const middle = centreOf(box);
+  return { scale, origin: { x: width / 2 - middle.x * scale, y: height / 2 + middle.y * scale } };
+}
+
+/** What of the sheet the frame shows. */
+export function boxIn(view: View, { width, height }: Size): Box {
+  const topLeft = toSheet(view, { x: 0, y: 0 });
+  const bottomRight = toSheet(view, { x: width, y: height });
+  return { min: { x: topLeft.x, y: bottomRight.y }, max: { x: bottomRight.x, y: topLeft.y } };
+}
+
+/** The view that brings a place to the middle of the frame. */
+export function centredOn({ scale }: View, p: Point, { width, height }: Size): View {
+  return { scale, origin: { x: width / 2 - p.x * scale, y: height / 2 + p.y * scale } };
+}

@@ -1,0 +1,51 @@
+import type { Drawn } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Unit } from '../../words/unit.ts';
+import type { Box } from '../drawing/box.ts';
+import { draw } from '../drawing/draw.ts';
+import type { Drawing, Part } from '../drawing/drawing.ts';
+import { shapeParts } from '../drawing/parts.ts';
+import type { Room } from './bench.ts';
+import type { RedPencil } from './red-pencil.ts';
+
+/** Everything that decides how the table's sheet looks. */
+export interface Picture {
+  readonly sheet: Sheet;
+  readonly room: Room;
+  readonly shows: readonly Name[];
+  readonly box: Box;
+  readonly unit: Unit;
+  /** Objects that the pointer has caught, or a list's entry names. */
+  readonly lit: readonly Name[];
+  /** What the step in hand would make. */
+  readonly ahead: Drawn | null;
+  readonly red: RedPencil;
+  /** Right places that the learner asked to be shown. */
+  readonly right: readonly Drawn[];
+}
+
+/** How far lines go on past the sheet, mm, so that they can be pointed at anywhere. */
+const REACH = 1500;
+
+/** The picture on the table. */
+export function pictureOf({ sheet, room, shows, box, unit, lit, ahead, red, right }: Picture): Drawing {
+  const given = new Set(room.givens.shapes.keys());
+  const made = [...sheet.shapes.keys()].filter((name) => !given.has(name));
+  const wide = { min: { x: box.min.x - REACH, y: box.min.y - REACH }, max: { x: box.max.x + REACH, y: box.max.y + REACH } };
+  const lights = lit.flatMap((name): Part[] => {
+    const shape = sheet.shapes.get(name);
+    return shape && shape.kind !== 'length' ? shapeParts(shape, 'cue', wide, name) : [];
+  });
+  return draw(sheet, {
+    given,
+    shows,
+    help: new Set(made.filter((name) => ![...sheet.answers.values()].includes(name))),
+    unit,
+    box,
+    reach: REACH,
+    red: red.marks,
+    notes: red.notes,
+    more: [...lights, ...right.flatMap((shape) => shapeParts(shape, 'right', wide)), ...(ahead ? shapeParts(ahead, 'preview', wide) : [])],
+  });
+}

@@ -1,0 +1,44 @@
+import type { CheckResult, RedMark } from '../../grader/result.ts';
+import { distance, between, type Point } from '../../geometry/point.ts';
+import { message } from '../../words/message.ts';
+import type { Label } from '../drawing/drawing.ts';
+
+/** An arrow that only says which way is this long, mm, so that it does not give the right place away. */
+const POINTER = 22;
+
+/** What the red pencil draws on the sheet: marks, and the offsets written beside them. */
+export interface RedPencil {
+  readonly marks: readonly RedMark[];
+  readonly notes: readonly Label[];
+}
+
+export const noPencil: RedPencil = { marks: [], notes: [] };
+
+/**
+ * The marker's hand on the sheet. Bands are drawn where the answer is near them; where it is further off, an arrow says
+ * which way, and its words how far, until the learner asks to be shown.
+ */
+export function redPencil(checks: readonly CheckResult[], shown: ReadonlySet<string>): RedPencil {
+  const marked = checks.filter(({ red, status }) => status !== 'within' && (red.arrow || red.band));
+  const drawn = marked.map((check) => ({ check, mark: markFor(check, shown.has(check.target)) }));
+  return {
+    marks: drawn.map(({ mark }) => mark),
+    notes: drawn.flatMap(({ check, mark }) => noteFor(check, mark)),
+  };
+}
+
+function markFor({ red, status }: CheckResult, shown: boolean): RedMark {
+  if (shown) return red;
+  return { band: status === 'near' ? red.band : null, arrow: red.arrow && shortened(red.arrow) };
+}
+
+function shortened({ from, to }: { readonly from: Point; readonly to: Point }): { readonly from: Point; readonly to: Point } {
+  const long = distance(from, to);
+  return long <= POINTER ? { from, to } : { from, to: between(from, to, POINTER / long) };
+}
+
+function noteFor({ off, unit }: CheckResult, { arrow }: RedMark): Label[] {
+  if (!arrow || off === null) return [];
+  const words = unit === 'mm' ? message('table.off-by', { off: { mm: off } }) : message('table.off-degrees', { off: Math.round(off * 10) / 10 });
+  return [{ by: [arrow.from, arrow.to], words, tone: 'red' }];
+}

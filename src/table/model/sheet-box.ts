@@ -1,0 +1,25 @@
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import { type Box, heightOf, widthOf, withAspect } from '../drawing/box.ts';
+import { fitBox } from '../drawing/draw.ts';
+
+/** Room kept free at the front edge for what will be drawn there, mm. */
+const FRONT = 80;
+/** A sheet is at least this much taller than wide, so that its frame is filled to its height at every width of the screen. */
+const WIDEST = 0.66;
+
+/** The part of the sheet that the table shows at first: the block, and room in front of it. */
+export function sheetBox(block: Sheet, shown: (name: Name) => boolean): Box {
+  const { min, max } = fitBox(block, shown, []);
+  const box = { min: { x: min.x - FRONT, y: min.y }, max };
+  const aspect = widthOf(box) / heightOf(box);
+  return aspect > WIDEST ? withAspect(box, WIDEST) : box;
+}
+
+/** The least box that holds both. */
+export function bothBoxes(a: Box, b: Box): Box {
+  return {
+    min: { x: Math.min(a.min.x, b.min.x), y: Math.min(a.min.y, b.min.y) },
+    max: { x: Math.max(a.max.x, b.max.x), y: Math.max(a.max.y, b.max.y) },
+  };
+}

@@ -1,0 +1,109 @@
+import type { VNode } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Option } from '../model/options.ts';
+import type { Say } from '../say.ts';
+import { type BlankControl, type BlankState, useBlank } from './use-blank.ts';
+
+export interface BlankBoxProps extends BlankControl {
+  readonly id: string;
+  readonly label: string;
+  /** What it asks for, in the empty blank. */
+  readonly wanted: string;
+  /** The blank that pointing fills. */
+  readonly current: boolean;
+  readonly field: string;
+  readonly autoFocus?: boolean;
+  readonly onFocus: () => void;
+  readonly onBlur?: () => void;
+}
+
+/** A blank in a sentence: type into it, or open its list. (The third hand, pointing, fills it from the sheet.) */
+export function BlankBox(props: BlankBoxProps): VNode {
+  const { id, label, wanted, current, field, say } = props;
+  const state = useBlank(props);
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (props.autoFocus) input.current?.focus();
+  }, [props.autoFocus]);
+  const typesObjects = props.blank.takes === 'object' || props.blank.takes === 'objects' || props.blank.takes === 'run';
+  return (
+    <span class="blank" data-current={current} data-field={field}>
+      <input
+        ref={input}
+        id={id}
+        class="blank-input"
+        type="text"
+        role="combobox"
+        aria-label={label}
+        aria-expanded={state.open}
+        aria-controls={`${id}-list`}
+        aria-autocomplete="list"
+        aria-activedescendant={state.open && state.active >= 0 ? `${id}-${state.active}` : undefined}
+        aria-invalid={state.trouble !== null}
+        aria-describedby={state.trouble || state.worth ? `${id}-note` : undefined}
+        autocomplete="off"
+        autocapitalize="none"
+        spellcheck={false}
+        // On a screen with its own keyboard, objects are pointed at or chosen: the keyboard would cover the sheet.
+        inputMode={typesObjects ? 'none' : 'text'}
+        size={Math.max(4, Math.min(34, (state.value || wanted).length))}
+        placeholder={wanted}
+        value={state.value}
+        onFocus={() => {
+          state.focus();
+          props.onFocus();
+        }}
+        onClick={state.toggle}
+        onInput={(event) => state.type(event.currentTarget.value)}
+        onKeyDown={state.key}
+        onBlur={() => {
+          state.blur();
+          props.onBlur?.();
+        }}
+      />
+      <BlankNote id={id} state={state} />
+      <BlankList id={id} label={label} state={state} say={say} />
+    </span>
+  );
+}
+
+function BlankNote({ id, state }: { readonly id: string; readonly state: BlankState }): VNode | null {
+  const note = state.trouble ?? state.worth;
+  if (note === null) return null;
+  return (
+    <span id={`${id}-note`} class={state.trouble ? 'blank-note blank-note--trouble' : 'blank-note'} role={state.trouble ? 'alert' : undefined}>
+      {note}
+    </span>
+  );
+}
+
+interface BlankListProps {
+  readonly id: string;
+  readonly label: string;
+  readonly state: BlankState;
+  readonly say: Say;
+}
+
+function BlankList({ id, label, state, say }: BlankListProps): VNode {
+  return (
+    <ul id={`${id}-list`} class="blank-list" role="listbox" aria-label={label} hidden={!state.open}>
+      {state.shown.map((option: Option, index) => (
+        // biome-ignore lint/a11y/useKeyWithClickEvents: keys are taken by the combobox, which keeps the focus.
+        <li
+          key={JSON.stringify(option.value)}
+          id={`${id}-${index}`}
+          class="blank-option"
+          role="option"
+          aria-selected={index === state.active}
+          // biome-ignore lint/a11y/useFocusableInteractive: the combobox keeps the focus and points at the active entry.
+          onPointerEnter={() => state.light(index)}
+          // Before the input loses the focus.
+          onPointerDown={(event) => event.preventDefault()}
+          onClick={() => state.choose(option)}
+        >
+          {say.message(option.words)}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,96 @@
+import type { VNode } from 'preact';
+import type { Quantity } from '../../drafting/quantity.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import { figureMeasures } from '../../garment/figure.ts';
+import { personNamed } from '../../garment/people.ts';
+import type { Exercise } from '../../grader/exercise.ts';
+import { type Value, written } from '../../words/message.ts';
+import type { Setting } from '../model/setting.ts';
+import type { Say } from '../say.ts';
+
+interface BriefProps {
+  readonly exercise: Exercise;
+  readonly setting: Setting;
+  readonly sheet: Sheet;
+  readonly measures: ReadonlyMap<Name, Quantity>;
+  readonly say: Say;
+}
+
+/** The order: what to make, for whom, in which style, and what marks are given for. */
+export function Brief({ exercise, setting, sheet, measures, say }: BriefProps): VNode {
+  const body = figureMeasures.filter((name) => measures.has(name));
+  const style = [...measures.keys()].filter((name) => !(figureMeasures as readonly string[]).includes(name));
+  return (
+    <section class="brief" aria-labelledby="brief-title">
+      <h2 id="brief-title">{say('table.brief')}</h2>
+      <p class="brief-words">{say.message(written(exercise.brief, valuesOf(measures)))}</p>
+      <p class="brief-who">{whose(setting, say)}</p>
+      <div class="brief-measures">
+        <Measures title={say('table.style')} names={style} measures={measures} say={say} />
+        <Measures title={say('table.measures')} names={body} measures={measures} say={say} />
+        <Asks exercise={exercise} sheet={sheet} say={say} />
+      </div>
+    </section>
+  );
+}
+
+/** Measures as an author's text may use them. */
+export function valuesOf(measures: ReadonlyMap<Name, Quantity>): Readonly<Record<string, Value>> {
+  return Object.fromEntries([...measures].map(([name, quantity]) => [name, amount(quantity)]));
+}
+
+function amount({ dimension, value }: Quantity): Value {
+  if (dimension === 'length') return { mm: value };
+  return dimension === 'angle' ? { radians: value } : value;
+}
+
+function whose({ figure }: Setting, say: Say): string {
+  if ('measures' in figure) return say('table.figure-own');
+  const person = 'named' in figure ? personNamed(figure.named) : null;
+  return person ? say('table.figure-of', { name: person.name }) : say('table.figure-unnamed');
+}
+
+interface MeasuresProps {
+  readonly title: string;
+  readonly names: readonly Name[];
+  readonly measures: ReadonlyMap<Name, Quantity>;
+  readonly say: Say;
+}
+
+function Measures({ title, names, measures, say }: MeasuresProps): VNode {
+  return (
+    <div class="measures">
+      <h3>{title}</h3>
+      <dl>
+        {names.map((name) => (
+          <div key={name}>
+            <dt>{say('table.label', { name: { named: name } })}</dt>
+            <dd>{say('table.label', { name: amount(measures.get(name) as Quantity) })}</dd>
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+}
+
+/** What is asked, its marks, and what answers it so far. */
+function Asks({ exercise, sheet, say }: { readonly exercise: Exercise; readonly sheet: Sheet; readonly say: Say }): VNode {
+  return (
+    <div class="measures asks">
+      <h3>{say('table.asks')}</h3>
+      <dl>
+        {exercise.targets.map(({ name }) => {
+          const by = sheet.answers.get(name);
+          const marks = exercise.checks.filter(({ target }) => target === name).reduce((sum, check) => sum + check.marks, 0);
+          return (
+            <div key={name} data-answered={by !== undefined}>
+              <dt>{say('table.label', { name: { named: name } })}</dt>
+              <dd>{say('table.asks-marks', { marks, answered: by === undefined ? 'no' : 'yes' })}</dd>
+            </div>
+          );
+        })}
+      </dl>
+    </div>
+  );
+}

@@ -1,0 +1,64 @@
+import type { VNode } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import type { Say } from '../say.ts';
+import type { Keeping } from '../use-kept.ts';
+import { KeptNote } from './KeptNote.tsx';
+
+interface FilesProps {
+  readonly student: string;
+  readonly keeping: Keeping;
+  readonly say: Say;
+  readonly onStudent: (name: string) => void;
+  /** Both say the name of the file they made. */
+  readonly onSave: () => string;
+  readonly onHandIn: () => string;
+  /** What stands in the way, if anything does. */
+  readonly onOpen: (text: string) => string | null;
+}
+
+/** Saving to a file, opening one, handing in. */
+export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOpen }: FilesProps): VNode {
+  const [note, setNote] = useState<string | null>(null);
+  const name = useRef<HTMLInputElement>(null);
+  const chooser = useRef<HTMLInputElement>(null);
+  const handIn = (): void => {
+    if (student.trim() !== '') {
+      setNote(say('table.handed-in', { file: onHandIn() }));
+      return;
+    }
+    setNote(say('table.student-needed'));
+    name.current?.focus();
+  };
+  const open = async (event: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
+    const input = event.currentTarget;
+    const file = input.files?.[0];
+    if (file) setNote(onOpen(await file.text()));
+    // The same file can be chosen again.
+    input.value = '';
+  };
+  return (
+    <section class="files" aria-labelledby="files-title">
+      <h2 id="files-title">{say('table.files')}</h2>
+      <KeptNote keeping={keeping} say={say} />
+      <label class="field">
+        <span>{say('table.student')}</span>
+        <input ref={name} type="text" name="student" autocomplete="name" maxLength={200} value={student} onInput={(event) => onStudent(event.currentTarget.value)} />
+      </label>
+      <div class="files-ends">
+        <button type="button" class="button button--first" data-do="hand-in" onClick={handIn}>
+          {say('table.hand-in')}
+        </button>
+        <button type="button" class="button" data-do="save" onClick={() => setNote(say('table.saved', { file: onSave() }))}>
+          {say('table.save')}
+        </button>
+        <button type="button" class="button" data-do="open" onClick={() => chooser.current?.click()}>
+          {say('table.open')}
+        </button>
+        <input ref={chooser} class="unseen" type="file" accept=".json,application/json" aria-label={say('table.open')} tabIndex={-1} onChange={open} />
+      </div>
+      <p class="files-note" role="status">
+        {note}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,58 @@
+import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { Point } from '../../geometry/point.ts';
+import { toPixels, type View } from '../board/view.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { placeLabels } from '../drawing/labels.ts';
+import { figure } from '../drawing/path-data.ts';
+import type { Say } from '../say.ts';
+
+interface OverlayProps {
+  readonly drawing: Drawing;
+  readonly view: View;
+  readonly cross: Point | null;
+  readonly caught: Point | null;
+  readonly say: Say;
+}
+
+/** Words, arrow heads and the pointer of the arrow keys, over the awake board, in pixels. */
+export function Overlay({ drawing, view, cross, caught, say }: OverlayProps): VNode {
+  const steady = steadyScale(view.scale);
+  const placed = useMemo(() => placeLabels(drawing, steady, say.message), [drawing, steady, say]);
+  return (
+    <svg class="sheet-words" aria-hidden="true" focusable="false">
+      {drawing.parts.map((part) =>
+        part.kind === 'arrow' ? <Head key={JSON.stringify(part)} from={toPixels(view, part.from)} to={toPixels(view, part.to)} tone={part.tone} /> : null,
+      )}
+      {placed.map(({ text, tone, anchor, shift }) => {
+        const at = toPixels(view, anchor);
+        return (
+          <text key={text} class={`words words--${tone}`} x={figure(at.x + shift.x)} y={figure(at.y + shift.y)}>
+            {text}
+          </text>
+        );
+      })}
+      {caught ? <Ring at={toPixels(view, caught)} /> : null}
+      {cross ? <Cross at={toPixels(view, cross)} /> : null}
+    </svg>
+  );
+}
+
+/** Words change their seats only when the sheet is zoomed by a good step, not at every turn of the wheel. */
+function steadyScale(scale: number): number {
+  const step = 2 ** (1 / 4);
+  return step ** Math.round(Math.log(scale) / Math.log(step));
+}
+
+function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; readonly tone: string }): VNode {
+  const turn = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  return <path class={`head head--${tone}`} transform={`translate(${figure(to.x)} ${figure(to.y)}) rotate(${figure(turn)})`} d="M0 0-8-3.2-6.2 0-8 3.2Z" />;
+}
+
+function Ring({ at }: { readonly at: Point }): VNode {
+  return <circle class="cue-ring" cx={figure(at.x)} cy={figure(at.y)} r="10" />;
+}
+
+function Cross({ at }: { readonly at: Point }): VNode {
+  return <path class="cue-cross" transform={`translate(${figure(at.x)} ${figure(at.y)})`} d="M-14 0H-4M4 0H14M0-14V-4M0 4V14" />;
+}

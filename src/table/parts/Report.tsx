@@ -1,0 +1,96 @@
+import type { VNode } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Grade, TargetReport } from '../../grader/result.ts';
+import type { Say } from '../say.ts';
+import { rightTargets } from '../use-marking.ts';
+
+interface ReportProps {
+  readonly grade: Grade;
+  /** Whether the draft has been changed since. */
+  readonly stale: boolean;
+  readonly shown: boolean;
+  readonly say: Say;
+  readonly onShow: () => void;
+  readonly onAgain: () => void;
+}
+
+/** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
+export function Report({ grade, stale, shown, say, onShow, onAgain }: ReportProps): VNode {
+  const head = useRef<HTMLHeadingElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
+  useEffect(() => head.current?.focus(), [grade]);
+  const right = rightTargets(grade);
+  const rest = grade.reports.filter(({ status }) => status !== 'within');
+  const allRight = rest.length === 0;
+  return (
+    <section class="report" aria-labelledby="report-title">
+      <h2 id="report-title" tabIndex={-1} ref={head}>
+        {say('table.marks-of', { marks: grade.marks, of: grade.of })}
+      </h2>
+      <p class="report-right">{rightWords(right, allRight, say)}</p>
+      {stale ? <p class="report-stale">{say('table.stale')}</p> : null}
+      {grade.problems.length > 0 ? (
+        <ul class="report-problems">
+          {grade.problems.map((problem) => (
+            <li key={say.message(problem)}>{say.message(problem)}</li>
+          ))}
+        </ul>
+      ) : null}
+      {rest.map((report) => (
+        <Note key={report.target} report={report} say={say} />
+      ))}
+      {grade.reports
+        .filter(({ status }) => status === 'within')
+        .map((report) => (
+          <Note key={report.target} report={report} say={say} />
+        ))}
+      <Others grade={grade} say={say} />
+      <div class="report-ends">
+        <button type="button" class="button button--first" data-do="again" onClick={onAgain}>
+          {say('table.again')}
+        </button>
+        {allRight ? null : (
+          <button type="button" class="button" data-do="show-right" aria-pressed={shown} onClick={onShow}>
+            {shown ? say('table.hide-right') : say('table.show-right')}
+          </button>
+        )}
+        {allRight ? null : <p class="report-note">{say('table.show-right-note')}</p>}
+      </div>
+    </section>
+  );
+}
+
+function rightWords(right: readonly string[], all: boolean, say: Say): string {
+  if (all) return say('table.report-all');
+  return right.length === 0 ? say('table.report-none') : say('table.report-right', { targets: { namedAll: right } });
+}
+
+function Note({ report, say }: { readonly report: TargetReport; readonly say: Say }): VNode {
+  return (
+    <div class="note" data-status={report.status} data-target={report.target}>
+      <h3>
+        {say('table.label', { name: { named: report.target } })}
+        <span class="note-status">{say('table.status', { status: report.status })}</span>
+      </h3>
+      <p>{report.sentences.map((sentence) => say.message(sentence)).join(' ')}</p>
+    </div>
+  );
+}
+
+/** What the draft does on other people, and which step lets go. */
+function Others({ grade, say }: { readonly grade: Grade; readonly say: Say }): VNode | null {
+  const { tried, held, letGo } = grade.otherFigures;
+  if (tried === 0) return null;
+  return (
+    <div class="note" data-status={held === tried ? 'within' : 'near'} data-target="others">
+      <p>{say('table.others-held', { held, tried })}</p>
+      {letGo.length > 0 ? (
+        <ul>
+          {letGo.map(({ target, name, message: why }) => (
+            <li key={`${target}/${name}`}>{say.message(why)}</li>
+          ))}
+        </ul>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,194 @@
+import type { VNode } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Target } from '../../grader/exercise.ts';
+import type { Hand } from '../model/bench.ts';
+import { kindMade, missing, takesMore } from '../model/hand.ts';
+import { type Option, optionsFor } from '../model/options.ts';
+import type { Preview } from '../model/preview.ts';
+import { readingOf } from '../model/reading.ts';
+import { fieldsOf, toolFor } from '../model/tools.ts';
+import type { Say } from '../say.ts';
+import type { Dispatch } from '../use-bench.ts';
+import { BlankBox } from './BlankBox.tsx';
+import { labelAfter, wantedIn } from './blank-words.ts';
+import { type Piece, piecesOf } from './sentence-pieces.ts';
+import { Chips } from './Chips.tsx';
+
+interface SentenceProps {
+  readonly hand: Hand | null;
+  readonly sheet: Sheet;
+  readonly preview: Preview;
+  readonly targets: readonly Target[];
+  readonly shown: (name: Name) => boolean;
+  readonly say: Say;
+  readonly dispatch: Dispatch;
+  readonly onLight: (name: Name | null) => void;
+  /** Counts up when a tool was taken by keys, so that its first blank takes the focus. */
+  readonly toFirst: number;
+  readonly onDrawn: () => void;
+}
+
+/** The one line of plain language that a tool in hand opens, with its blanks. */
+export function Sentence(props: SentenceProps): VNode {
+  const { hand, say, toFirst } = props;
+  const line = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
+  }, [toFirst]);
+  return (
+    <section class="sentence" aria-label={say('table.sentence')} ref={line}>
+      {hand ? <InHand {...props} hand={hand} line={line} /> : <p class="sentence-idle">{say('table.sentence-idle')}</p>}
+    </section>
+  );
+}
+
+interface InHandProps extends SentenceProps {
+  readonly hand: Hand;
+  readonly line: { readonly current: HTMLDivElement | null };
+}
+
+function InHand(props: InHandProps): VNode {
+  const { hand, sheet, say, dispatch, line } = props;
+  const complete = missing(hand).length === 0;
+  const draw = (): void => {
+    if (!complete || hand.tool === 'measure') return;
+    dispatch({ do: 'draw' });
+    props.onDrawn();
+  };
+  const reading = readingOf(hand, sheet);
+  return (
+    <>
+      <Ways hand={hand} say={say} dispatch={dispatch} />
+      <p class="sentence-line">
+        {piecesOf(hand.tool, hand.filled, sheet, say).map((piece) =>
+          piece.kind === 'words' ? <span key={piece.key}>{piece.text}</span> : <HandBlank key={piece.field.field} piece={piece} draw={draw} {...props} />,
+        )}
+        {reading ? <output class="sentence-reading">{say.message(reading)}</output> : null}
+      </p>
+      <Chips hand={hand} options={chipOptions(props)} say={say} dispatch={dispatch} onLight={props.onLight} />
+      <p class="sentence-note">{noteOf(props, complete)}</p>
+      <div class="sentence-ends">
+        {hand.tool === 'measure' ? null : <CallIt {...props} />}
+        {hand.tool === 'measure' ? null : (
+          <button type="button" class="button button--first" data-do="draw" disabled={!complete} onClick={draw}>
+            {say('table.draw')}
+          </button>
+        )}
+        <button
+          type="button"
+          class="button"
+          data-do="put-down"
+          onClick={() => {
+            dispatch({ do: 'put-down' });
+            line.current?.closest('.table')?.querySelector<HTMLElement>('.tool[tabindex="0"]')?.focus();
+          }}
+        >
+          {say('table.put-down')}
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** Other ways to use the same tool. */
+function Ways({ hand, say, dispatch }: { readonly hand: Hand; readonly say: Say; readonly dispatch: Dispatch }): VNode | null {
+  const { uses } = toolFor(hand.tool);
+  if (uses.length < 2) return null;
+  return (
+    <fieldset class="ways">
+      <legend>{say('table.ways')}</legend>
+      {uses.map((use) => (
+        <label key={use} class="way">
+          <input type="radio" name="way" checked={use === hand.tool} onChange={() => dispatch({ do: 'take', tool: use })} />
+          <span>{say(`table.use.${use}`)}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+interface HandBlankProps extends InHandProps {
+  readonly piece: Extract<Piece, { kind: 'blank' }>;
+  readonly draw: () => void;
+}
+
+function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, line, draw }: HandBlankProps): VNode {
+  const { field, text } = piece;
+  const wanted = wantedIn(field, say);
+  const value = hand.filled[field.field];
+  return (
+    <BlankBox
+      id={`blank-${field.field}`}
+      field={field.field}
+      blank={field.blank}
+      label={labelAfter(piece.before, wanted)}
+      wanted={wanted}
+      text={text}
+      typed={typeof value === 'string' ? value : text}
+      options={optionsFor(field.blank, sheet, shown, value)}
+      sheet={sheet}
+      say={say}
+      current={hand.at === field.field}
+      onFill={(filling) => dispatch({ do: 'fill', field: field.field, value: filling })}
+      onClear={() => dispatch({ do: 'clear', field: field.field })}
+      onFocus={() => dispatch({ do: 'turn-to', field: field.field })}
+      onLight={onLight}
+      onNext={() => {
+        if (!takesMore(hand, field.field)) focusNext(line.current, field.field);
+      }}
+      onEnter={draw}
+      onEscape={() => dispatch({ do: 'put-down' })}
+    />
+  );
+}
+
+/** On to the next empty blank that must be filled; when none is left, to the drawing of it. */
+function focusNext(line: HTMLElement | null, from: string): void {
+  // After the fill has been drawn into the page.
+  requestAnimationFrame(() => {
+    const next = line?.querySelector<HTMLInputElement>('.blank[data-current="true"] .blank-input');
+    const blank = next?.closest<HTMLElement>('.blank');
+    if (next && blank?.dataset['field'] !== from) next.focus();
+    else line?.querySelector<HTMLElement>('[data-do="draw"]')?.focus();
+  });
+}
+
+/** Few enough to stand in a row: measures by name, ways and turns. */
+function chipOptions({ hand, sheet, shown }: InHandProps): readonly Option[] {
+  const field = fieldsOf(hand.tool).find((one) => one.field === hand.at);
+  if (!field) return [];
+  const { takes } = field.blank;
+  if (takes !== 'length' && takes !== 'angle' && takes !== 'toward' && takes !== 'turn' && takes !== 'near') return [];
+  return optionsFor(field.blank, sheet, shown, hand.filled[field.field]).filter((option) => option.lights === null);
+}
+
+function noteOf({ hand, preview, say }: InHandProps, complete: boolean): string {
+  if (preview.kind === 'problem') return say.message(preview.message);
+  const field = fieldsOf(hand.tool).find((one) => one.field === hand.at);
+  if (complete && hand.tool !== 'measure') return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');
+  if (!field) return '';
+  if (field.blank.takes === 'length') return say('table.number-stays');
+  return say('table.point-hint', { what: wantedIn({ ...field, optional: false }, say) });
+}
+
+/** "It is my break point": said as it is drawn, or later in the working. */
+function CallIt({ hand, sheet, targets, say, dispatch }: InHandProps): VNode | null {
+  const kind = kindMade(hand, sheet);
+  const fitting = targets.filter(({ makes }) => makes === kind);
+  if (fitting.length === 0) return null;
+  return (
+    <label class="call-it">
+      <span>{say('table.call-it')}</span>
+      <select value={hand.answers ?? ''} onChange={(event) => dispatch({ do: 'call', target: event.currentTarget.value || null })}>
+        <option value="">{say('table.call-none')}</option>
+        {fitting.map(({ name }) => (
+          <option key={name} value={name}>
+            {say('table.label', { name: { named: name } })}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,69 @@
+import type { VNode } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import type { Name } from '../../drafting/step.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { View } from '../board/view.ts';
+import type { Box } from '../drawing/box.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
+import type { Held } from '../model/grips.ts';
+import type { Pointed } from '../model/point-at.ts';
+import type { Say } from '../say.ts';
+import { GripKeys } from './GripKeys.tsx';
+import { Overlay } from './Overlay.tsx';
+import { useBoard } from './use-board.ts';
+import { useFrame } from './use-frame.ts';
+import { ViewButtons } from './ViewButtons.tsx';
+
+export interface SheetProps {
+  readonly id: string;
+  readonly drawing: Drawing;
+  readonly home: Box;
+  readonly grips: readonly Held[];
+  readonly holding: boolean;
+  readonly say: Say;
+  /** Reads a place as a filling of the blank in hand. */
+  readonly read: (p: Point, radius: number) => Pointed | null;
+  readonly onPoint: (pointed: Pointed) => void;
+  readonly onHover: (pointed: Pointed | null) => void;
+  readonly onDrag: (held: Held, to: Point) => void;
+  readonly onLetGo: () => void;
+  readonly onSay: (text: string) => void;
+  readonly where: (p: Point) => string;
+  readonly called: (names: readonly Name[]) => string;
+}
+
+/** Heights the built sheet is drawn for, wide and narrow, px: what the style sheet gives the frame. */
+const HEIGHTS: readonly [number, number] = [640, 480];
+/** The paper goes on this far around the box, mm, so that it fills any frame. */
+const SPREAD = 1200;
+
+/** The sheet in its frame: the built picture first, then the awake board in its place, and words over both. */
+export function Sheet(props: SheetProps): VNode {
+  const { id, drawing, home, grips, say } = props;
+  const [view, setView] = useState<View | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const host = useRef<HTMLDivElement>(null);
+  const board = useBoard({ host, frame, id, home, drawing, grips, say, onView: setView, onDrag: props.onDrag, onLetGo: props.onLetGo });
+  const gestures = useFrame({ ...props, board: board.sheet, view, frame });
+  return (
+    <div class="sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet is pointed at with the arrow keys. */}
+      <div class="sheet-frame" ref={frame} tabIndex={0} role="application" aria-label={say('table.sheet')} aria-describedby={`${id}-keys`} {...gestures.handlers}>
+        {view === null ? (
+          <div class="sheet-still">
+            <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={HEIGHTS} spread={SPREAD} />
+          </div>
+        ) : null}
+        <div class="sheet-board" ref={host} />
+        {view ? <Overlay drawing={drawing} view={view} cross={gestures.cross} caught={gestures.caught} say={say} /> : null}
+        {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
+      </div>
+      <p id={`${id}-keys`} class="unseen">
+        {say('table.sheet-keys')}
+      </p>
+      <p class="unseen">{drawing.says.map((said) => say.message(said)).join(' ')}</p>
+      <ViewButtons board={board.sheet} home={home} failed={board.failed} say={say} />
+    </div>
+  );
+}

@@ -1,0 +1,160 @@
+import type { VNode } from 'preact';
+import { useState } from 'preact/hooks';
+import { formOf } from '../../drafting/form.ts';
+import { replay } from '../../drafting/replay.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name, Step } from '../../drafting/step.ts';
+import type { Bench, Filling, Room } from '../model/bench.ts';
+import { spelt } from '../model/name-trouble.ts';
+import { optionsFor } from '../model/options.ts';
+import type { Say } from '../say.ts';
+import type { Dispatch } from '../use-bench.ts';
+import { BlankBox } from './BlankBox.tsx';
+import { labelAfter, wantedIn } from './blank-words.ts';
+import { NameBox } from './NameBox.tsx';
+import { type Piece, piecesOf } from './sentence-pieces.ts';
+
+interface StepLineProps {
+  readonly index: number;
+  readonly step: Step;
+  readonly bench: Bench;
+  readonly room: Room;
+  readonly sheet: Sheet;
+  readonly shown: (name: Name) => boolean;
+  readonly say: Say;
+  readonly dispatch: Dispatch;
+  readonly onLight: (name: Name | null) => void;
+}
+
+/** One step of the working: its sentence, its name, what it answers, and a way to rub it out. */
+export function StepLine(props: StepLineProps): VNode {
+  const { index, step, bench, sheet, say, dispatch, onLight } = props;
+  const problem = sheet.problems.find((one) => one.step === index);
+  const done = index < bench.upTo;
+  const name = { named: step.name };
+  return (
+    <li class="step" data-done={done} onPointerEnter={() => onLight(step.name)} onPointerLeave={() => onLight(null)}>
+      <button
+        type="button"
+        class="step-number"
+        aria-label={say('table.stand-here', { number: index + 1 })}
+        aria-current={bench.upTo === index + 1 ? 'step' : undefined}
+        onClick={() => dispatch({ do: 'go', upTo: index + 1 })}
+      >
+        {index + 1}
+      </button>
+      <div class="step-body">
+        <p class="step-words">
+          <StepWords {...props} />
+          <StepLength name={step.name} sheet={sheet} say={say} />
+        </p>
+        {problem ? <p class="step-problem">{say.message(problem.message)}</p> : null}
+        <div class="step-ends">
+          <NameBox
+            name={step.name}
+            say={say}
+            onName={(typed) => dispatch({ do: 'rename', index, name: spelt(typed) })}
+          />
+          <StepAnswer {...props} />
+          <button type="button" class="button button--quiet" data-do="erase" aria-label={say('table.erase-step', { name })} onClick={() => dispatch({ do: 'erase', index })}>
+            {say('table.erase')}
+          </button>
+        </div>
+      </div>
+    </li>
+  );
+}
+
+function StepLength({ name, sheet, say }: { readonly name: Name; readonly sheet: Sheet; readonly say: Say }): VNode | null {
+  const shape = sheet.shapes.get(name);
+  return shape?.kind === 'length' ? <output class="step-length">{say('table.makes-length', { length: { mm: shape.length } })}</output> : null;
+}
+
+/** The sentence, its blanks as words that can be pressed and changed in place. */
+function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLight }: StepLineProps): VNode {
+  const [editing, setEditing] = useState<string | null>(null);
+  const form = formOf(step as never);
+  if (!form) return <span>{step.name}</span>;
+  const filled = step as unknown as Readonly<Record<string, Filling>>;
+  const change = (field: string, value: Filling | null): void => {
+    dispatch({ do: 'amend', index, field, value });
+    setEditing(null);
+  };
+  const pieces = piecesOf(form.id, filled, sheet, say).filter((piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || piece.field.field === editing);
+  return (
+    <>
+      {pieces.map((piece) => {
+        if (piece.kind === 'words') return <span key={piece.key}>{piece.text}</span>;
+        const { field } = piece.field;
+        if (field !== editing) return <BlankWords key={field} piece={piece} say={say} onPress={() => setEditing(field)} />;
+        const before = replay(room.givens, bench.steps.slice(0, index));
+        const wanted = wantedIn(piece.field, say);
+        const value = filled[field];
+        return (
+          <BlankBox
+            key={field}
+            autoFocus
+            id={`step-${index}-${field}`}
+            field={field}
+            blank={piece.field.blank}
+            label={labelAfter(piece.before, wanted)}
+            wanted={wanted}
+            text={piece.text}
+            typed={typeof value === 'string' ? value : piece.text}
+            options={optionsFor(piece.field.blank, before, shown, undefined)}
+            sheet={before}
+            say={say}
+            current
+            onFill={(filling) => change(field, filling)}
+            onClear={() => (piece.field.optional ? change(field, null) : setEditing(null))}
+            onFocus={() => onLight(null)}
+            onBlur={() => setEditing(null)}
+            onLight={onLight}
+            onNext={() => setEditing(null)}
+            onEnter={() => setEditing(null)}
+            onEscape={() => setEditing(null)}
+          />
+        );
+      })}
+    </>
+  );
+}
+
+interface BlankWordsProps {
+  readonly piece: Extract<Piece, { kind: 'blank' }>;
+  readonly say: Say;
+  readonly onPress: () => void;
+}
+
+function BlankWords({ piece, say, onPress }: BlankWordsProps): VNode {
+  const wanted = wantedIn(piece.field, say);
+  return (
+    <button type="button" class="blank-words" data-field={piece.field.field} onClick={onPress}>
+      {piece.text || wanted}
+    </button>
+  );
+}
+
+/** "Answers: break point", and a way to say otherwise. */
+function StepAnswer({ index, step, room, sheet, say, dispatch }: StepLineProps): VNode | null {
+  const kind = sheet.shapes.get(step.name)?.kind;
+  const fitting = room.targets.filter(({ name, makes }) => makes === kind || name === step.answers);
+  if (fitting.length === 0) return null;
+  return (
+    <label class="step-answers">
+      <span aria-hidden="true">{say('table.answers')}</span>
+      <select
+        aria-label={say('table.answers-for', { name: { named: step.name } })}
+        value={step.answers ?? ''}
+        onChange={(event) => dispatch({ do: 'answer', index, target: event.currentTarget.value || null })}
+      >
+        <option value="">{say('table.answers-nothing')}</option>
+        {fitting.map(({ name }) => (
+          <option key={name} value={name}>
+            {say('table.label', { name: { named: name } })}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

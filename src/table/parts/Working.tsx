@@ -1,0 +1,70 @@
+import type { VNode } from 'preact';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Bench, Room } from '../model/bench.ts';
+import type { Say } from '../say.ts';
+import type { Dispatch } from '../use-bench.ts';
+import { StepLine } from './StepLine.tsx';
+
+interface WorkingProps {
+  readonly bench: Bench;
+  readonly room: Room;
+  readonly sheet: Sheet;
+  readonly shown: (name: Name) => boolean;
+  readonly say: Say;
+  readonly dispatch: Dispatch;
+  readonly onLight: (name: Name | null) => void;
+}
+
+/** The draft as numbered instructions. Each can be changed where it stands; stepping back through them replays the draft. */
+export function Working(props: WorkingProps): VNode {
+  const { bench, say, dispatch } = props;
+  const { steps, upTo } = bench;
+  return (
+    <section class="working" aria-labelledby="working-title">
+      <header class="working-head">
+        <h2 id="working-title">{say('table.working')}</h2>
+        {steps.length > 0 ? <Walk upTo={upTo} of={steps.length} say={say} dispatch={dispatch} /> : null}
+      </header>
+      {steps.length === 0 ? (
+        <p class="working-empty">{say('table.working-empty')}</p>
+      ) : (
+        <ol class="working-steps">
+          {steps.map((step, index) => (
+            <StepLine key={step.name} index={index} step={step} {...props} />
+          ))}
+        </ol>
+      )}
+      {steps.length > 0 ? (
+        <button type="button" class="button button--quiet" data-do="clear-sheet" onClick={() => dispatch({ do: 'clear-sheet' })}>
+          {say('table.clear-sheet')}
+        </button>
+      ) : null}
+    </section>
+  );
+}
+
+interface WalkProps {
+  readonly upTo: number;
+  readonly of: number;
+  readonly say: Say;
+  readonly dispatch: Dispatch;
+}
+
+/** Back and forth through the working. */
+function Walk({ upTo, of, say, dispatch }: WalkProps): VNode {
+  return (
+    <div class="walk">
+      <button type="button" class="button" data-do="step-back" disabled={upTo === 0} onClick={() => dispatch({ do: 'go', upTo: upTo - 1 })}>
+        {say('table.step-back')}
+      </button>
+      <span class="walk-place">{say('table.standing', { step: upTo, of })}</span>
+      <button type="button" class="button" data-do="step-on" disabled={upTo === of} onClick={() => dispatch({ do: 'go', upTo: upTo + 1 })}>
+        {say('table.step-on')}
+      </button>
+      <button type="button" class="button" data-do="step-end" disabled={upTo === of} onClick={() => dispatch({ do: 'go', upTo: of })}>
+        {say('table.step-end')}
+      </button>
+    </div>
+  );
+}

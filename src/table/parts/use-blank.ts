@@ -1,0 +1,146 @@
+import { useState } from 'preact/hooks';
+import type { Blank } from '../../drafting/verbs.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { Filling } from '../model/bench.ts';
+import type { Option } from '../model/options.ts';
+import { readTyped } from '../model/typed.ts';
+import type { Say } from '../say.ts';
+
+/** A blank as it is filled by hand: what it takes, what its list offers, and what to do with what was chosen. */
+export interface BlankControl {
+  readonly blank: Blank;
+  /** As it reads while nobody types in it, and as it is typed. */
+  readonly text: string;
+  readonly typed: string;
+  readonly options: readonly Option[];
+  readonly sheet: Sheet;
+  readonly say: Say;
+  readonly onFill: (value: Filling) => void;
+  /** Emptied by deleting its words. */
+  readonly onClear: () => void;
+  readonly onLight: (name: Name | null) => void;
+  /** Filled by keys: on to the next blank. */
+  readonly onNext: () => void;
+  /** Enter where there is nothing left to take. */
+  readonly onEnter: () => void;
+  readonly onEscape: () => void;
+}
+
+export interface BlankState {
+  readonly value: string;
+  readonly open: boolean;
+  readonly active: number;
+  readonly trouble: string | null;
+  /** What an amount comes to while it is typed. */
+  readonly worth: string | null;
+  readonly shown: readonly Option[];
+  readonly focus: () => void;
+  readonly type: (text: string) => void;
+  readonly choose: (option: Option) => void;
+  readonly light: (index: number) => void;
+  readonly key: (event: KeyboardEvent) => void;
+  readonly blur: () => void;
+  readonly toggle: () => void;
+}
+
+/** The state of a combobox: typed words, the open list and its active entry. Every way of filling ends in `onFill`. */
+export function useBlank(control: BlankControl): BlankState {
+  const [words, setWords] = useState<string | null>(null);
+  const [open, setOpen] = useState(false);
+  const [active, setActive] = useState(-1);
+  const [focused, setFocused] = useState(false);
+  const { blank, options, sheet, say } = control;
+  const amount = isAmount(blank);
+  const shown = words === null || words === '' ? options : options.filter((option) => matches(say.message(option.words), words, amount));
+  const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
+
+  const settle = (): void => {
+    setWords(null);
+    setOpen(false);
+    setActive(-1);
+    control.onLight(null);
+  };
+  const choose = (option: Option): void => {
+    settle();
+    control.onFill(option.value);
+  };
+  const light = (index: number): void => {
+    setActive(index);
+    control.onLight(shown[index]?.lights ?? null);
+  };
+  /** Takes what was typed; false when it cannot be read. */
+  const take = (): boolean => {
+    if (words === null) return true;
+    if (words.trim() === '') control.onClear();
+    else if (read?.ok) control.onFill(read.value);
+    else return false;
+    settle();
+    return true;
+  };
+  const enter = (): void => {
+    const option = open ? shown[active] : undefined;
+    if (option) {
+      choose(option);
+      control.onNext();
+    } else if (words === null) control.onEnter();
+    else if (take()) control.onNext();
+    else setOpen(shown.length > 0);
+  };
+  const keys: Readonly<Record<string, () => void>> = {
+    ArrowDown: () => {
+      setOpen(true);
+      light(Math.min(shown.length - 1, open ? active + 1 : Math.max(active, 0)));
+    },
+    ArrowUp: () => {
+      setOpen(true);
+      light(Math.max(0, open ? active - 1 : shown.length - 1));
+    },
+    Enter: enter,
+    Escape: () => (open || words !== null ? settle() : control.onEscape()),
+  };
+  return {
+    value: words ?? (focused && amount ? control.typed : control.text),
+    open: open && shown.length > 0,
+    active,
+    trouble: read && !read.ok && (amount || blank.takes === 'place' || shown.length === 0) ? say.message(read.message) : null,
+    worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
+    shown,
+    focus: () => setFocused(true),
+    type: (text) => {
+      setWords(text);
+      setOpen(true);
+      setActive(-1);
+    },
+    choose: (option) => choose(option),
+    light,
+    key: (event) => {
+      const act = keys[event.key];
+      if (!act) return;
+      event.preventDefault();
+      event.stopPropagation();
+      act();
+    },
+    blur: () => {
+      setFocused(false);
+      if (!take()) setOpen(false);
+      else settle();
+    },
+    toggle: () => setOpen(!open),
+  };
+}
+
+function isAmount(blank: Blank): boolean {
+  return blank.takes === 'length' || blank.takes === 'angle' || blank.takes === 'number';
+}
+
+/** A list of objects narrows by what is typed; an amount's list narrows by the word being typed last. */
+function matches(option: string, typed: string, amount: boolean): boolean {
+  const word = (amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed).trim().toLowerCase().replaceAll('-', ' ');
+  return word === '' ? !amount : option.toLowerCase().replaceAll('-', ' ').includes(word);
+}
+
+function amountText({ dimension, value }: { readonly dimension: string; readonly value: number }, say: Say): string {
+  const amount = dimension === 'length' ? { mm: value } : dimension === 'angle' ? { radians: value } : Math.round(value * 1000) / 1000;
+  return say('table.amount-is', { amount });
+}

@@ -1,0 +1,79 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { Point } from '../../geometry/point.ts';
+import type { AwakeSheet, Grip } from '../board/lay-board.ts';
+import type { View } from '../board/view.ts';
+import type { Box } from '../drawing/box.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import type { Held } from '../model/grips.ts';
+import type { Say } from '../say.ts';
+
+interface BoardInputs {
+  readonly host: { readonly current: HTMLElement | null };
+  readonly frame: { readonly current: HTMLElement | null };
+  readonly id: string;
+  readonly home: Box;
+  readonly drawing: Drawing;
+  readonly grips: readonly Held[];
+  readonly say: Say;
+  readonly onView: (view: View) => void;
+  readonly onDrag: (held: Held, to: Point) => void;
+  readonly onLetGo: () => void;
+}
+
+interface BoardState {
+  readonly sheet: AwakeSheet | null;
+  readonly failed: boolean;
+}
+
+/** Wakes the board once the page is up, and keeps it in step with the drawing. */
+export function useBoard(inputs: BoardInputs): BoardState {
+  const [state, setState] = useState<BoardState>({ sheet: null, failed: false });
+  const now = useRef(inputs);
+  now.current = inputs;
+
+  useEffect(() => {
+    let gone = false;
+    let laid: AwakeSheet | null = null;
+    const wake = async (): Promise<void> => {
+      const { layBoard } = await import('../board/lay-board.ts');
+      const { host, home, id } = now.current;
+      if (gone || !host.current) return;
+      laid = layBoard(host.current, home, id, {
+        onView: (view) => now.current.onView(view),
+        onHandle: (key, to) => {
+          const held = now.current.grips.find((one) => one.key === key);
+          if (held) now.current.onDrag(held, to);
+        },
+        onLetGo: () => now.current.onLetGo(),
+      });
+      setState({ sheet: laid, failed: false });
+    };
+    wake().catch(() => setState({ sheet: null, failed: true }));
+    return () => {
+      gone = true;
+      laid?.destroy();
+    };
+  }, []);
+
+  useLayoutEffect(() => {
+    state.sheet?.paint(inputs.drawing, inputs.grips.map(gripOf));
+  }, [state.sheet, inputs.drawing, inputs.grips]);
+
+  useEffect(() => {
+    const { sheet } = state;
+    const { frame } = now.current;
+    if (!sheet || !frame.current) return;
+    const watch = new ResizeObserver(([entry]) => {
+      const size = entry?.contentRect;
+      if (size && (size.width !== sheet.size().width || size.height !== sheet.size().height)) sheet.resize({ width: size.width, height: size.height });
+    });
+    watch.observe(frame.current);
+    return () => watch.disconnect();
+  }, [state.sheet]);
+
+  return state;
+}
+
+function gripOf({ key, at, handle }: Held): Grip {
+  return { key, at, label: key, kind: handle ? 'handle' : 'mark' };
+}

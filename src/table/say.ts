@@ -1,0 +1,15 @@
+import { type Key, type Message, message, type Needs, type Value } from '../words/message.ts';
+import { type Reader, say as sayTo } from '../words/say.ts';
+
+/** Says a sentence of the catalogue to the reader at this table. */
+export interface Say {
+  <K extends Key>(key: K, ...values: [Needs<K>] extends [never] ? [] : [Readonly<Record<Needs<K>, Value>>]): string;
+  readonly reader: Reader;
+  readonly message: (said: Message) => string;
+}
+
+export function sayFor(reader: Reader): Say {
+  const say = <K extends Key>(key: K, ...values: [Needs<K>] extends [never] ? [] : [Readonly<Record<Needs<K>, Value>>]) =>
+    sayTo(message(key, ...values), reader);
+  return Object.assign(say, { reader, message: (said: Message) => sayTo(said, reader) });
+}
