@@ -66,7 +66,7 @@ describe.each(live)('the live figure $id', (scene) => {
 
   test('says only what its draft has measured', () => {
     const said = lessons
-      .map(({ body }) => new RegExp(`<Live of="${scene.id}" says="([^"]*)"`).exec(body)?.[1])
+      .map(({ body }) => new RegExp(`<Live\\s+of="${scene.id}"[^>]*?says="([^"]*)"`).exec(body)?.[1])
       .find(Boolean);
     if (scene.id === 'home-roll') return;
     expect(said).toBeDefined();

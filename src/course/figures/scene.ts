@@ -12,15 +12,21 @@ import { AuthoringError } from '../authoring-error.ts';
 import { builtReader } from '../reader.ts';
 
 /** A figure of a lesson. Everything in it is replayed in a test. What it says is the lesson's; without handles it holds still. */
-export interface Scene extends Omit<LiveScene, 'says' | 'handles'> {
+export interface Scene extends Omit<LiveScene, 'says' | 'pictures' | 'handles'> {
   readonly id: string;
   readonly handles?: readonly LiveHandle[];
 }
 
-/** The scene as the table's live figure takes it, with the sentence it says. */
-export function asLive(scene: Scene, says?: string): LiveScene {
+/** What a lesson says with a figure: of its picture at rest, and, as an ICU message, of what it has measured. */
+export interface Spoken {
+  readonly pictures?: string;
+  readonly says?: string;
+}
+
+/** The scene as the table's live figure takes it, with what is said of it. */
+export function asLive(scene: Scene, spoken: Spoken = {}): LiveScene {
   const { id: _, handles = [], ...rest } = scene;
-  return { ...rest, handles, ...(says === undefined ? {} : { says }) };
+  return { ...rest, handles, ...spoken };
 }
 
 /** The picture of a scene at rest. */

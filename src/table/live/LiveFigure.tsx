@@ -34,7 +34,12 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
   return (
     <div class="live">
       <div class="live-sheet">
-        <SheetDrawing drawing={drawing} reader={reader} id={id} />
+        <SheetDrawing
+          drawing={drawing}
+          reader={reader}
+          id={id}
+          {...(scene.pictures === undefined ? {} : { says: scene.pictures })}
+        />
         <LiveHandles
           scene={scene}
           state={state}

@@ -37,6 +37,8 @@ export interface LiveScene {
   /** Fixed, so that the sheet holds still while the draft moves. */
   readonly box: Box;
   readonly handles: readonly LiveHandle[];
+  /** What the picture shows at rest, for those who hear it; without it, the names of what is drawn. */
+  readonly pictures?: string;
   /** Spoken and written under the figure: an ICU message that may use any measure or taped length of the sheet in braces. */
   readonly says?: string;
 }

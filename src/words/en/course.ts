@@ -22,8 +22,13 @@ export const course = {
     'You draw on a pattern table. Your draft is then marked line by line: what is right, what is off, by how much, which way, and why it shows on the body.',
   ),
   'course.home-try': plain('Take hold of the break point and drag it. The lapel turns on the roll line.'),
+  'course.home-pictures': plain(
+    'The two fronts of a jacket, buttoned, with their lapels turned back. The roll line of the upper one runs from the break point on its edge to the stand point beside the neck.',
+  ),
   // An author's text for the live figure: its braces are filled there, so they are quoted here.
-  'course.home-says': plain("The break point is '{break-rise}' above the waist, and the roll line '{roll-length}' long."),
+  'course.home-says': plain(
+    "The break point is '{break-rise}' above the waist, and the roll line '{roll-length}' long.",
+  ),
   'course.home-begin': plain('Begin with the overlap'),
   'course.home-draw': plain('Go straight to the roll line exercise'),
   'course.home-learner': plain('What you do as a learner'),
@@ -54,7 +59,9 @@ export const course = {
   'course.contents-exercises': plain('At the table'),
   'course.contents-read': plain('Read'),
   'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
-  'course.exercise-asleep': plain('The table needs scripting to be drawn on. Without it this page shows the order and the block.'),
+  'course.exercise-asleep': plain(
+    'The table needs scripting to be drawn on. Without it this page shows the order and the block.',
+  ),
   'course.exercise-worth': entry(['marks'], '{marks, plural, one {# mark} other {# marks}}'),
   'course.exercise-begun': plain('Begun'),
   'course.exercise-got': entry(['marks', 'of'], '{marks} of {of} marks'),
