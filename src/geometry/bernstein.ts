@@ -35,3 +35,16 @@ export function bend(c: Cubic): Bernstein {
   const v2 = subtract(c.p3, c.p2);
   return [18 * cross(v0, v1), 9 * cross(v0, v2), 18 * cross(v1, v2)];
 }
+
+/** The coefficients on either half of 0..1 (de Casteljau). */
+export function halveBernstein(coefficients: Bernstein): readonly [Bernstein, Bernstein] {
+  const before: number[] = [];
+  const after: number[] = [];
+  let row = coefficients;
+  while (row.length > 0) {
+    before.push(row[0] as number);
+    after.unshift(row.at(-1) as number);
+    row = row.slice(1).map((k, i) => 0.5 * (k + (row[i] as number)));
+  }
+  return [before, after];
+}

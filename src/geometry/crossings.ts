@@ -1,6 +1,6 @@
 import { type Cubic, derivativeAt, type Path, pointAt, reverseCubic } from './cubic.ts';
 import { COINCIDENT, TOUCH } from './epsilon.ts';
-import { distinctHits, type Hit, hitAt } from './hits.ts';
+import { distinctHits, type Hit, hitAt, pointsOf } from './hits.ts';
 import { footOn, type Line, signedDistance } from './line.ts';
 import { type Meeting, meetCubics } from './meet.ts';
 import { nearestPlace } from './nearest.ts';
@@ -27,12 +27,12 @@ export function crossLineWithPath(line: Line, path: Path): Point[] {
     ];
     for (const t of zerosOf(off, 3, COINCIDENT) ?? []) hits.push(hitAt(path, index, t));
   }
-  return distinctHits(path, hits, (p) => Math.abs(signedDistance(line, p))).map((hit) => hit.point);
+  return pointsOf(distinctHits(path, hits, (p) => Math.abs(signedDistance(line, p))));
 }
 
 /** Where two paths cross or touch, in order along the first. Stretches that run along each other give no crossing. */
 export function crossPaths(a: Path, b: Path): Point[] {
-  return meetPaths(a, b).map((meeting) => meeting.point);
+  return pointsOf(meetPaths(a, b));
 }
 
 /** A crossing of two paths: the place on the first, and the place on the second. */
@@ -111,7 +111,7 @@ export function crossCircleWithPath(centre: Point, r: number, path: Path): Point
   for (const [index, piece] of path.entries()) {
     for (const t of zerosOf(circleGap(powerOf(piece), centre, r), 6, touch) ?? []) hits.push(hitAt(path, index, t));
   }
-  return distinctHits(path, hits, (p) => Math.abs(distance(p, centre) - r)).map((hit) => hit.point);
+  return pointsOf(distinctHits(path, hits, (p) => Math.abs(distance(p, centre) - r)));
 }
 
 /** |B(t) - centre|^2 - r^2, degree 6. */

@@ -26,11 +26,11 @@ export function distinctHits<H extends Hit>(path: Path, hits: readonly H[], gap:
     if (!last || !sameHit(path, last, hit, gap)) kept.push(hit);
     else if (gap(hit.point) < gap(last.point)) kept[kept.length - 1] = hit;
   }
-  return closedTwice(path, kept) ? kept.slice(0, -1) : kept;
+  return kept;
 }
 
 function sameHit(path: Path, a: Hit, b: Hit, gap: (p: Point) => number): boolean {
-  if (distance(a.point, b.point) <= SAME_CROSSING && b.index - a.index <= 1) return true;
+  if (distance(a.point, b.point) <= SAME_CROSSING) return true;
   if (distance(a.point, b.point) > TOUCH) return false;
   if (a.index === b.index) return gap(pointAt(pieceAt(path, a.index), 0.5 * (a.t + b.t))) <= COINCIDENT;
   if (b.index - a.index !== 1) return false;
@@ -39,12 +39,11 @@ function sameHit(path: Path, a: Hit, b: Hit, gap: (p: Point) => number): boolean
   return before && after && gap(pieceAt(path, b.index).p0) <= COINCIDENT;
 }
 
-/** A closed path met where it closes is met at its start and at its end: once is enough. */
-function closedTwice(path: Path, hits: readonly Hit[]): boolean {
-  const first = hits[0];
-  const last = hits.at(-1);
-  if (!first || !last || hits.length < 2) return false;
-  const atStart = first.index === 0 && first.t <= 0.5;
-  const atEnd = last.index === path.length - 1 && last.t >= 0.5;
-  return atStart && atEnd && distance(first.point, last.point) <= SAME_CROSSING && path.length > 1;
+/** The points of the hits, none twice: a closed path met where it closes, or a loop met where it crosses itself, counts once. */
+export function pointsOf(hits: readonly Hit[]): Point[] {
+  const points: Point[] = [];
+  for (const { point } of hits) {
+    if (!points.some((p) => distance(p, point) <= SAME_CROSSING)) points.push(point);
+  }
+  return points;
 }

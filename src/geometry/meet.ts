@@ -42,15 +42,15 @@ export function meetCubics(a: Cubic, b: Cubic): Meeting[] {
 function meetCurved(a: Cubic, b: Cubic): Meeting[] {
   const meetings: Meeting[] = [];
   const pairs: Pair[] = [[whole(a), whole(b)]];
-  for (let count = 0; count < MOST; count++) {
-    const pair = pairs.pop();
-    if (!pair) break;
-    if (count === SUSPICIOUS && overlap(a, b)) return [];
+  let looks = 0;
+  for (let pair = pairs.pop(); pair && looks < MOST; pair = pairs.pop()) {
+    looks++;
+    if (looks === SUSPICIOUS && overlap(a, b)) return [];
     const found = apart(pair) ? null : settle(a, b, pair);
     if (found === 'split') pairs.push(...halves(pair));
     else if (found) meetings.push(found);
   }
-  return meetings;
+  return meetings.length > 0 && overlap(a, b) ? [] : meetings;
 }
 
 function apart([{ c: a }, { c: b }]: Pair): boolean {
@@ -117,15 +117,9 @@ function bandsApart(a: Cubic, b: Cubic): boolean {
 
 /** What a pair comes to: a meeting, null for none, or that it must be halved. */
 function settle(a: Cubic, b: Cubic, [one, other]: Pair): Meeting | null | 'split' {
-  const tiny = reach(one.c) < CONVERGED && reach(other.c) < CONVERGED;
-  if (directionsApart(one.c, other.c)) {
-    const crossing = newton(a, b, [one, other], crossingStep);
-    if (crossing) return crossing;
-    return tiny ? null : 'split';
-  }
-  if (tiny) return middles(one, other);
-  if (bow(one.c) > CONVERGED || bow(other.c) > CONVERGED) return 'split';
-  return touch(a, b, one, other);
+  const flat = bow(one.c) <= CONVERGED && bow(other.c) <= CONVERGED;
+  if (!directionsApart(one.c, other.c)) return flat ? touch(a, b, one, other) : 'split';
+  return newton(a, b, [one, other], crossingStep) ?? (flat ? null : 'split');
 }
 
 function middles(one: Stretch, other: Stretch): Meeting {

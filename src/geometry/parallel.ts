@@ -1,5 +1,5 @@
-import { bend, speedSquare } from './bernstein.ts';
-import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, splitCubic, thirdDerivative } from './cubic.ts';
+import { type Bernstein, bend, halveBernstein, speedSquare } from './bernstein.ts';
+import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, thirdDerivative } from './cubic.ts';
 import { directionAt } from './direction.ts';
 import { CONVERGED } from './epsilon.ts';
 import { add, cross, dot, norm, type Point, quarterTurn, scale } from './point.ts';
@@ -37,37 +37,52 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** Halvings enough to bring a metre down to rounding. */
-const DEEPEST = 44;
+/** Halvings enough to place an end of a stretch to 1e-8 mm on a piece 1 m long; more would only find rounding. */
+const DEEPEST = 36;
+
+/** A part of a piece, with the Bernstein coefficients on it of |B'|^2 and of d (B' x B''). */
+interface Part {
+  readonly from: number;
+  readonly to: number;
+  readonly speed: Bernstein;
+  readonly pull: Bernstein;
+}
 
 /** The stretches of the piece along which it is nowhere hollow tighter than `d`: where 1 - kappa d stays positive. */
 export function forwardStretches(c: Cubic, d: number): Stretch[] {
+  const whole = { from: 0, to: 1, speed: speedSquare(c), pull: bend(c).map((k) => k * d) };
+  const parts = forwardParts(whole, 0, (t) => (besideAt(c, d, t)?.pace ?? 0) > 0);
   const stretches: Stretch[] = [];
-  const visit = (part: Cubic, from: number, to: number, depth: number) => {
-    const way = wayOf(part, d, depth === DEEPEST);
-    if (way === 'backward') return;
-    if (way === 'mixed') {
-      const middle = 0.5 * (from + to);
-      const [left, right] = splitCubic(part, 0.5);
-      visit(left, from, middle, depth + 1);
-      visit(right, middle, to, depth + 1);
-      return;
-    }
+  for (const { from, to } of parts) {
     const last = stretches.at(-1);
     if (last?.to === from) stretches[stretches.length - 1] = { from: last.from, to };
     else stretches.push({ from, to });
-  };
-  visit(c, 0, 1, 0);
+  }
   return stretches;
 }
 
-/** Whether |B'|^3 exceeds d (B' x B'') all along, nowhere, or in part, from the bounds of both; at the last by the middle alone. */
-function wayOf(c: Cubic, d: number, last: boolean): 'forward' | 'backward' | 'mixed' {
-  const speed = speedSquare(c);
-  const pull = bend(c).map((k) => k * d);
-  const pullMost = Math.max(...pull);
-  if (pullMost <= 0 || Math.max(0, Math.min(...speed)) ** 1.5 > pullMost) return 'forward';
-  if (Math.max(...speed) ** 1.5 < Math.min(...pull)) return 'backward';
-  if (!last) return 'mixed';
-  return (besideAt(c, d, 0.5)?.pace ?? 0) > 0 ? 'forward' : 'backward';
+/** The forward parts in order; where the bounds cannot tell any more, `isForward` at the middle decides. */
+function forwardParts(part: Part, depth: number, isForward: (t: number) => boolean): Part[] {
+  const way = wayOf(part);
+  if (way === 'forward') return [part];
+  if (way === 'backward') return [];
+  if (depth === DEEPEST) return isForward(0.5 * (part.from + part.to)) ? [part] : [];
+  return halvesOf(part).flatMap((half) => forwardParts(half, depth + 1, isForward));
+}
+
+/** Whether |B'|^3 exceeds d (B' x B'') all along, nowhere, or in part, as far as the bounds of both can tell. */
+function wayOf({ speed, pull }: Part): 'forward' | 'backward' | 'mixed' {
+  const most = Math.max(...pull);
+  if (most <= 0 || Math.max(0, Math.min(...speed)) ** 1.5 > most) return 'forward';
+  return Math.max(...speed) ** 1.5 < Math.min(...pull) ? 'backward' : 'mixed';
+}
+
+function halvesOf({ from, to, speed, pull }: Part): readonly [Part, Part] {
+  const middle = 0.5 * (from + to);
+  const [speedBefore, speedAfter] = halveBernstein(speed);
+  const [pullBefore, pullAfter] = halveBernstein(pull);
+  return [
+    { from, to: middle, speed: speedBefore, pull: pullBefore },
+    { from: middle, to, speed: speedAfter, pull: pullAfter },
+  ];
 }

@@ -1,7 +1,7 @@
-import { meetPaths } from './crossings.ts';
 import { type Path, pointAt } from './cubic.ts';
 import { COINCIDENT, SAME_CROSSING } from './epsilon.ts';
 import { lengthOf } from './length.ts';
+import { meetCubics } from './meet.ts';
 import { feetOn } from './nearest.ts';
 import { endOf, joinPaths, pieceAt, startOf } from './path.ts';
 import { between, distance, type Point } from './point.ts';
@@ -12,9 +12,9 @@ import { type Place, pathBetween, pointAtStation } from './station.ts';
  * Cuts that follow on from each other are joined; the longest chain is given, null when none is left.
  */
 export function trimRuns(runs: readonly Path[], source: Path, d: number): Path | null {
-  const clear = (run: Path) => probes(run).every((p) => insideDistance(source, p) >= Math.abs(d) - SAME_CROSSING);
+  const isClear = (p: Point) => insideDistance(source, p) >= Math.abs(d) - SAME_CROSSING;
   const only = runs[0];
-  if (runs.length === 1 && only && clear(only)) return only;
+  if (runs.length === 1 && only && probes(only).every(isClear)) return only;
   const kept = cutRuns(runs).filter(
     (cut) => middleOf(cut) && insideDistance(source, middleOf(cut) as Point) >= Math.abs(d) - SAME_CROSSING,
   );
@@ -26,38 +26,25 @@ function probes(run: Path): Point[] {
   return run.map((piece) => pointAt(piece, 0.5));
 }
 
-function middleOf(cut: Path): Point | null {
-  return pointAtStation(cut, 0.5 * lengthOf(cut));
+function middleOf(cut: Path): Point {
+  return pointAtStation(cut, 0.5 * lengthOf(cut)) ?? startOf(cut);
 }
 
 /** Every run cut at every crossing with itself and the others. */
 function cutRuns(runs: readonly Path[]): Path[] {
+  const pieces = runs.flatMap((run, owner) => run.map((piece, index) => ({ owner, index, piece })));
   const places: Place[][] = runs.map(() => []);
-  for (const [i, run] of runs.entries()) {
-    for (let j = i + 1; j < runs.length; j++) {
-      for (const { index, t, other } of meetPaths(run, runs[j] as Path)) {
-        places[i]?.push({ index, t });
-        places[j]?.push(other);
+  for (const [i, one] of pieces.entries()) {
+    for (const other of pieces.slice(i + 1)) {
+      const follows = other.owner === one.owner && other.index === one.index + 1;
+      for (const { t, u } of meetCubics(one.piece, other.piece)) {
+        if (follows && distance(pointAt(one.piece, t), one.piece.p3) <= SAME_CROSSING) continue;
+        places[one.owner]?.push({ index: one.index, t });
+        places[other.owner]?.push({ index: other.index, t: u });
       }
     }
-    places[i]?.push(...selfMeetings(run));
   }
   return runs.flatMap((run, i) => cutAt(run, places[i] ?? []));
-}
-
-/** Where a run crosses itself: its pieces against those after them, shared joins left out. */
-function selfMeetings(run: Path): Place[] {
-  const places: Place[] = [];
-  for (let i = 0; i + 1 < run.length; i++) {
-    for (let j = i + 1; j < run.length; j++) {
-      const one = pieceAt(run, i);
-      for (const { point, t, other } of meetPaths([one], [pieceAt(run, j)])) {
-        if (j === i + 1 && distance(point, one.p3) <= SAME_CROSSING) continue;
-        places.push({ index: i, t }, { index: j, t: other.t });
-      }
-    }
-  }
-  return places;
 }
 
 function cutAt(run: Path, places: readonly Place[]): Path[] {

@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { arcPath } from '../../src/geometry/arc.ts';
+import { bowOf, greatestDistance } from '../../src/geometry/compare.ts';
+import { type Path, straight } from '../../src/geometry/cubic.ts';
+import { offsetPath } from '../../src/geometry/offset.ts';
+import { polyline, reversePath } from '../../src/geometry/path.ts';
+import { anyPath, anyPoint, patternCubic } from './arbitrary.ts';
+import { bruteDistance, gap, samples } from './oracle.ts';
+
+test('the greatest distance is that of brute force, both ways', () => {
+  fc.assert(
+    fc.property(patternCubic, patternCubic, (a, b) => {
+      const found = greatestDistance([a], [b]);
+      const brute = Math.max(
+        ...samples([a], 60).map((p) => bruteDistance([b], p, 60)),
+        ...samples([b], 60).map((p) => bruteDistance([a], p, 60)),
+      );
+      expect(found.distance).toBeGreaterThan(brute - 1e-6);
+      // Between samples the distance rises by no more than half the way between them.
+      expect(found.distance).toBeLessThan(brute + 600 / 60);
+      expect(Math.abs(bruteDistance(found.on === 'a' ? [b] : [a], found.at) - found.distance)).toBeLessThan(1e-6);
+      expect(bruteDistance(found.on === 'a' ? [a] : [b], found.at)).toBeLessThan(1e-6);
+    }),
+    { numRuns: 150 },
+  );
+});
+
+test('no sample of either path is further from the other, whatever the paths', () => {
+  fc.assert(
+    fc.property(anyPath, anyPath, (a, b) => {
+      const { distance } = greatestDistance(a, b);
+      for (const p of samples(a, 20)) expect(bruteDistance(b, p, 200)).toBeLessThan(distance + 1e-3);
+      for (const p of samples(b, 20)) expect(bruteDistance(a, p, 200)).toBeLessThan(distance + 1e-3);
+    }),
+    { numRuns: 150 },
+  );
+});
+
+test('it is the same in either order, nothing for a path and itself, whichever way it runs', () => {
+  fc.assert(
+    fc.property(patternCubic, patternCubic, (a, b) => {
+      expect(Math.abs(greatestDistance([a], [b]).distance - greatestDistance([b], [a]).distance)).toBeLessThan(1e-6);
+      expect(greatestDistance([a], [a]).distance).toBeLessThan(1e-7);
+      expect(greatestDistance([a], reversePath([a])).distance).toBeLessThan(1e-7);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('arcs about one centre are as far apart as their radii', () => {
+  fc.assert(
+    fc.property(
+      anyPoint,
+      fc.double({ min: 20, max: 400, noNaN: true }),
+      fc.double({ min: 0.01, max: 100, noNaN: true }),
+      (centre, r, d) => {
+        const { distance } = greatestDistance(arcPath(centre, r, 0, 1.5), arcPath(centre, r + d, 0, 1.5));
+        expect(Math.abs(distance - d)).toBeLessThan(1e-6);
+      },
+    ),
+    { numRuns: 100 },
+  );
+});
+
+test('a curve and its parallel are as far apart as it was moved', () => {
+  fc.assert(
+    fc.property(patternCubic, fc.double({ min: 0.1, max: 8, noNaN: true }), (c, d) => {
+      const made = offsetPath([c], d) as Path;
+      expect(greatestDistance([c], made).distance).toBeGreaterThan(d - 1e-6);
+      expect(greatestDistance([c], made).distance).toBeLessThan(d + 1e-6);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test('straight runs are furthest apart at an end', () => {
+  fc.assert(
+    fc.property(anyPoint, anyPoint, anyPoint, anyPoint, (p, q, r, s) => {
+      fc.pre(gap(p, q) > 1 && gap(r, s) > 1);
+      const [a, b] = [[straight(p, q)], [straight(r, s)]];
+      const wanted = Math.max(...[p, q].map((e) => bruteDistance(b, e)), ...[r, s].map((e) => bruteDistance(a, e)));
+      expect(Math.abs(greatestDistance(a, b).distance - wanted)).toBeLessThan(1e-6);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('a dent is found between the ends, on the path that has it', () => {
+  const flat = polyline([
+    { x: 0, y: 0 },
+    { x: 100, y: 0 },
+  ]) as Path;
+  const dented = polyline([
+    { x: 0, y: 0 },
+    { x: 49.9, y: 0 },
+    { x: 50, y: 7 },
+    { x: 50.1, y: 0 },
+    { x: 100, y: 0 },
+  ]) as Path;
+  expect(greatestDistance(flat, dented)).toEqual({ distance: expect.closeTo(7, 6), at: { x: 50, y: 7 }, on: 'b' });
+  expect(greatestDistance(dented, flat)).toEqual({ distance: expect.closeTo(7, 6), at: { x: 50, y: 7 }, on: 'a' });
+});
+
+test('the bow of an arc is its sagitta, positive to the left', () => {
+  fc.assert(
+    fc.property(
+      anyPoint,
+      fc.double({ min: 1, max: 500, noNaN: true }),
+      fc.double({ min: 0.05, max: 3.1, noNaN: true }),
+      (centre, r, sweep) => {
+        const sagitta = r * (1 - Math.cos(sweep / 2));
+        expect(Math.abs(bowOf(arcPath(centre, r, 0.4, sweep)) + sagitta)).toBeLessThan(1e-6);
+        expect(Math.abs(bowOf(arcPath(centre, r, 0.4, -sweep)) - sagitta)).toBeLessThan(1e-6);
+      },
+    ),
+    { numRuns: 1000 },
+  );
+});
+
+test('no sample lies further from the chord than the bow', () => {
+  fc.assert(
+    fc.property(anyPath, (path) => {
+      const [p, q] = [samples(path, 1)[0], samples(path, 1).at(-1)] as [
+        { x: number; y: number },
+        { x: number; y: number },
+      ];
+      fc.pre(gap(p, q) > 1e-3);
+      const off = (r: { x: number; y: number }) => ((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x)) / gap(p, q);
+      const furthest = Math.max(...samples(path, 200).map((r) => Math.abs(off(r))));
+      const bow = Math.abs(bowOf(path));
+      expect(bow).toBeGreaterThan(furthest - 1e-6);
+      expect(bow).toBeLessThan(furthest + 0.2);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('a straight run has no bow, and a closed path no chord', () => {
+  expect(bowOf([straight({ x: 0, y: 0 }, { x: 9, y: 9 })])).toBeCloseTo(0, 9);
+  expect(bowOf(arcPath({ x: 0, y: 0 }, 50, 0, 2 * Math.PI))).toBe(0);
+});

@@ -1,0 +1,134 @@
+import { Bezier } from 'bezier-js';
+import paper from 'paper/dist/paper-core.js';
+import type { Cubic, Path } from '../../src/geometry/cubic.ts';
+import type { Point } from '../../src/geometry/point.ts';
+
+// What the geometry is checked against: two libraries, and brute force that shares no code with it.
+
+paper.setup(new paper.Size(1000, 1000));
+
+/** The piece in bezier-js. */
+export function bezierOf(c: Cubic): Bezier {
+  return new Bezier([c.p0, c.p1, c.p2, c.p3].map(({ x, y }) => ({ x, y })));
+}
+
+/** The path in paper. */
+export function paperOf(path: Path): paper.Path {
+  const made = new paper.Path({ insert: false });
+  const first = path[0] as Cubic;
+  made.moveTo(new paper.Point(first.p0.x, first.p0.y));
+  for (const { p1, p2, p3 } of path) {
+    made.cubicCurveTo(new paper.Point(p1.x, p1.y), new paper.Point(p2.x, p2.y), new paper.Point(p3.x, p3.y));
+  }
+  return made;
+}
+
+/** The point at `t` by de Casteljau's construction. */
+export function casteljau(c: Cubic, t: number): Point {
+  let row: Point[] = [c.p0, c.p1, c.p2, c.p3];
+  while (row.length > 1) {
+    row = row.slice(1).map((p, i) => {
+      const q = row[i] as Point;
+      return { x: q.x * (1 - t) + p.x * t, y: q.y * (1 - t) + p.y * t };
+    });
+  }
+  return row[0] as Point;
+}
+
+/** Points along the path, `count` runs a piece, both ends included. */
+export function samples(path: Path, count: number): Point[] {
+  return path.flatMap((c, i) =>
+    Array.from({ length: count + 1 }, (_, k) => casteljau(c, k / count)).slice(i === 0 ? 0 : 1),
+  );
+}
+
+export function gap(a: Point, b: Point): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** The length of straight runs through the points. */
+export function runLength(points: readonly Point[]): number {
+  return points.slice(1).reduce((sum, p, i) => sum + gap(points[i] as Point, p), 0);
+}
+
+/** The length by chords, extrapolated (Richardson): for curves without cusps right to about count^-4. */
+export function chordLength(path: Path, count: number): number {
+  const coarse = runLength(samples(path, count));
+  const fine = runLength(samples(path, 2 * count));
+  return fine + (fine - coarse) / 3;
+}
+
+/** The least distance from `p` to the path: every sample that is nearer than its neighbours, bettered by golden section. */
+export function bruteDistance(path: Path, p: Point, count = 200): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const c of path) {
+    const off = (t: number) => gap(casteljau(c, t), p);
+    const row = Array.from({ length: count + 1 }, (_, k) => off(k / count));
+    for (let k = 0; k <= count; k++) {
+      const here = row[k] as number;
+      if (here > (row[k - 1] ?? here) || here > (row[k + 1] ?? here)) continue;
+      least = Math.min(least, here, golden(off, Math.max(0, (k - 1) / count), Math.min(1, (k + 1) / count)));
+    }
+  }
+  return least;
+}
+
+/** The least value of `f` between `a` and `b`, where it has one bottom. */
+export function golden(f: (t: number) => number, a: number, b: number): number {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  let low = a;
+  let high = b;
+  let c = high - ratio * (high - low);
+  let d = low + ratio * (high - low);
+  let atC = f(c);
+  let atD = f(d);
+  for (let i = 0; i < 45; i++) {
+    if (atC < atD) {
+      high = d;
+      d = c;
+      atD = atC;
+      c = high - ratio * (high - low);
+      atC = f(c);
+    } else {
+      low = c;
+      c = d;
+      atC = atD;
+      d = low + ratio * (high - low);
+      atD = f(d);
+    }
+  }
+  return Math.min(atC, atD);
+}
+
+/** The least pace of the piece as a share of its greatest: small near a cusp, where brute force loses its accuracy. */
+export function evenness(c: Cubic): number {
+  const paces = Array.from({ length: 101 }, (_, k) => {
+    const before = casteljau(c, Math.max(0, k / 100 - 1e-4));
+    return gap(before, casteljau(c, Math.min(1, k / 100 + 1e-4)));
+  });
+  return Math.min(...paces) / Math.max(...paces);
+}
+
+/** The length of the parabola with control points q0, q1, q2, by the closed form of its arc length. */
+export function parabolaLength(q0: Point, q1: Point, q2: Point): number {
+  const ax = q0.x - 2 * q1.x + q2.x;
+  const ay = q0.y - 2 * q1.y + q2.y;
+  const bx = 2 * (q1.x - q0.x);
+  const by = 2 * (q1.y - q0.y);
+  // |q'(t)|^2 = A t^2 + B t + C.
+  const A = 4 * (ax * ax + ay * ay);
+  const B = 4 * (ax * bx + ay * by);
+  const C = bx * bx + by * by;
+  if (A < 1e-12) return Math.sqrt(C);
+  const h = B / (2 * A);
+  const k = Math.max(0, C / A - h * h);
+  const antiderivative = (u: number) => {
+    const root = Math.sqrt(u * u + k);
+    return 0.5 * (u * root + (k > 0 ? k * Math.asinh(u / Math.sqrt(k)) : 0));
+  };
+  return Math.sqrt(A) * (antiderivative(1 + h) - antiderivative(h));
+}
+
+export function paperPoint({ x, y }: Point): paper.Point {
+  return new paper.Point(x, y);
+}
