@@ -5,6 +5,7 @@ import { gradeDraft } from '../grader/grade.ts';
 import type { Order } from '../grader/order.ts';
 import type { Grade } from '../grader/result.ts';
 import type { Strictness } from '../grader/tolerance.ts';
+import { keepMarks } from './store/marks.ts';
 
 /** The draft as it was marked. */
 export interface Marked {
@@ -19,13 +20,14 @@ export interface Marking {
   readonly rubOut: () => void;
 }
 
-/** The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. */
+/** The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. The best marks stay for the contents page. */
 export function useMarking(exercise: Exercise, order: Order, strictness: Strictness): Marking {
   const [marked, setMarked] = useState<Marked | null>(null);
   return {
     marked,
     check: (steps) => {
       const made = { grade: gradeDraft(exercise, order, steps, strictness), steps, order };
+      keepMarks(exercise.id, made.grade);
       setMarked(made);
       return made;
     },
