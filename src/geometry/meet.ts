@@ -46,15 +46,11 @@ function meetCurved(a: Cubic, b: Cubic): Meeting[] {
   for (let pair = pairs.pop(); pair && looks < MOST; pair = pairs.pop()) {
     looks++;
     if (looks === SUSPICIOUS && overlap(a, b)) return [];
-    const found = apart(pair) ? null : settle(a, b, pair);
+    const found = settle(a, b, pair);
     if (found === 'split') pairs.push(...halves(pair));
     else if (found) meetings.push(found);
   }
   return meetings.length > 0 && overlap(a, b) ? [] : meetings;
-}
-
-function apart([{ c: a }, { c: b }]: Pair): boolean {
-  return boxesApart(a, b) || bandsApart(a, b) || bandsApart(b, a);
 }
 
 function whole(c: Cubic): Stretch {
@@ -117,6 +113,7 @@ function bandsApart(a: Cubic, b: Cubic): boolean {
 
 /** What a pair comes to: a meeting, null for none, or that it must be halved. */
 function settle(a: Cubic, b: Cubic, [one, other]: Pair): Meeting | null | 'split' {
+  if (boxesApart(one.c, other.c) || bandsApart(one.c, other.c) || bandsApart(other.c, one.c)) return null;
   const flat = bow(one.c) <= CONVERGED && bow(other.c) <= CONVERGED;
   if (!directionsApart(one.c, other.c)) return flat ? touch(a, b, one, other) : 'split';
   return newton(a, b, [one, other], crossingStep) ?? (flat ? null : 'split');

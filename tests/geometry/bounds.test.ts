@@ -30,7 +30,7 @@ function least(path: Path, off: (p: Point) => number): number {
     ...path.flatMap((c) => {
       const at = (t: number) => off(casteljau(c, t));
       const row = Array.from({ length: 401 }, (_, k) => at(k / 400));
-      const lows = row.keys().filter((k) => lowAt(row, k));
+      const lows = [...row.keys()].filter((k) => lowAt(row, k));
       return [...lows.map((k) => golden(at, Math.max(0, k - 1) / 400, Math.min(400, k + 1) / 400)), ...row];
     }),
   );

@@ -5,6 +5,7 @@ import { bowOf, greatestDistance } from '../../src/geometry/compare.ts';
 import { type Path, straight } from '../../src/geometry/cubic.ts';
 import { offsetPath } from '../../src/geometry/offset.ts';
 import { polyline, reversePath } from '../../src/geometry/path.ts';
+import type { Point } from '../../src/geometry/point.ts';
 import { anyPath, anyPoint, patternCubic } from './arbitrary.ts';
 import { bruteDistance, gap, samples } from './oracle.ts';
 
@@ -121,12 +122,9 @@ test('the bow of an arc is its sagitta, positive to the left', () => {
 test('no sample lies further from the chord than the bow', () => {
   fc.assert(
     fc.property(anyPath, (path) => {
-      const [p, q] = [samples(path, 1)[0], samples(path, 1).at(-1)] as [
-        { x: number; y: number },
-        { x: number; y: number },
-      ];
+      const [p, q] = [samples(path, 1)[0], samples(path, 1).at(-1)] as [Point, Point];
       fc.pre(gap(p, q) > 1e-3);
-      const off = (r: { x: number; y: number }) => ((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x)) / gap(p, q);
+      const off = (r: Point) => ((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x)) / gap(p, q);
       const furthest = Math.max(...samples(path, 200).map((r) => Math.abs(off(r))));
       const bow = Math.abs(bowOf(path));
       expect(bow).toBeGreaterThan(furthest - 1e-6);

@@ -237,29 +237,39 @@ test('no crossing that chords of two curves show plainly is missed, and none is 
   );
 });
 
+interface Chord {
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: number;
+  /** How far the curve stands off the chord in its middle. */
+  readonly bow: number;
+}
+
+function chords(c: Cubic, count: number): Chord[] {
+  const row = samples([c], count);
+  return row.slice(1).map((to, i) => {
+    const from = row[i] as Point;
+    return { from, to, length: gap(from, to), bow: gap(casteljau(c, (i + 0.5) / count), mid(from, to)) };
+  });
+}
+
 /** Crossings of chords between samples, where they meet at more than 6 degrees well within both. */
 function chordCrossings(a: Cubic, b: Cubic): { point: Point; slack: number }[] {
-  const count = 120;
-  const [p, q] = [samples([a], count), samples([b], count)];
-  const crossings: { point: Point; slack: number }[] = [];
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) {
-      const [p0, p1, q0, q1] = [p[i], p[i + 1], q[j], q[j + 1]] as [Point, Point, Point, Point];
-      if (Math.max(p0.x, p1.x) < Math.min(q0.x, q1.x) || Math.max(q0.x, q1.x) < Math.min(p0.x, p1.x)) continue;
-      const [ux, uy, vx, vy] = [p1.x - p0.x, p1.y - p0.y, q1.x - q0.x, q1.y - q0.y];
-      const turn = ux * vy - uy * vx;
-      if (Math.abs(turn) < 0.1 * Math.hypot(ux, uy) * Math.hypot(vx, vy)) continue;
-      const s = ((q0.x - p0.x) * vy - (q0.y - p0.y) * vx) / turn;
-      const t = ((q0.x - p0.x) * uy - (q0.y - p0.y) * ux) / turn;
-      if (Math.min(s, t) < 0.2 || Math.max(s, t) > 0.8) continue;
-      // The curves must be nearly their chords there, or their crossing may not exist.
-      const bows =
-        gap(casteljau(a, (i + 0.5) / count), mid(p0, p1)) + gap(casteljau(b, (j + 0.5) / count), mid(q0, q1));
-      if (bows > 0.01 * Math.min(Math.hypot(ux, uy), Math.hypot(vx, vy))) continue;
-      crossings.push({ point: { x: p0.x + s * ux, y: p0.y + s * uy }, slack: 1e-6 + 40 * bows });
-    }
-  }
-  return crossings;
+  const others = chords(b, 120);
+  return chords(a, 120).flatMap((one) => others.flatMap((other) => chordCrossing(one, other) ?? []));
+}
+
+function chordCrossing(one: Chord, other: Chord): { point: Point; slack: number } | null {
+  const [p, q] = [one.from, other.from];
+  const [ux, uy, vx, vy] = [one.to.x - p.x, one.to.y - p.y, other.to.x - q.x, other.to.y - q.y];
+  const turn = ux * vy - uy * vx;
+  if (!(Math.abs(turn) > 0.1 * one.length * other.length)) return null;
+  const s = ((q.x - p.x) * vy - (q.y - p.y) * vx) / turn;
+  const t = ((q.x - p.x) * uy - (q.y - p.y) * ux) / turn;
+  // The curves must be nearly their chords there, or their crossing may not exist.
+  const bows = one.bow + other.bow;
+  const plain = Math.min(s, t) > 0.2 && Math.max(s, t) < 0.8 && bows < 0.01 * Math.min(one.length, other.length);
+  return plain ? { point: { x: p.x + s * ux, y: p.y + s * uy }, slack: 1e-6 + 40 * bows } : null;
 }
 
 function mid(p: Point, q: Point): Point {

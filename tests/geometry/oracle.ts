@@ -1,5 +1,5 @@
 import { Bezier } from 'bezier-js';
-import paper from 'paper/dist/paper-core.js';
+import paper from 'paper/dist/paper-core';
 import type { Cubic, Path } from '../../src/geometry/cubic.ts';
 import type { Point } from '../../src/geometry/point.ts';
 
@@ -24,15 +24,14 @@ export function paperOf(path: Path): paper.Path {
 }
 
 /** The point at `t` by de Casteljau's construction. */
-export function casteljau(c: Cubic, t: number): Point {
-  let row: Point[] = [c.p0, c.p1, c.p2, c.p3];
-  while (row.length > 1) {
-    row = row.slice(1).map((p, i) => {
-      const q = row[i] as Point;
-      return { x: q.x * (1 - t) + p.x * t, y: q.y * (1 - t) + p.y * t };
-    });
-  }
-  return row[0] as Point;
+export function casteljau({ p0, p1, p2, p3 }: Cubic, t: number): Point {
+  return { x: constructed([p0.x, p1.x, p2.x, p3.x], t), y: constructed([p0.y, p1.y, p2.y, p3.y], t) };
+}
+
+function constructed([a, b, c, d]: readonly [number, number, number, number], t: number): number {
+  const u = 1 - t;
+  const [ab, bc, cd] = [u * a + t * b, u * b + t * c, u * c + t * d];
+  return u * (u * ab + t * bc) + t * (u * bc + t * cd);
 }
 
 /** Points along the path, `count` runs a piece, both ends included. */
@@ -131,4 +130,9 @@ export function parabolaLength(q0: Point, q1: Point, q2: Point): number {
 
 export function paperPoint({ x, y }: Point): paper.Point {
   return new paper.Point(x, y);
+}
+
+/** The second derivative by bezier-js; its types leave the method out. */
+export function secondOf(b: Bezier, t: number): Point {
+  return (b as Bezier & { dderivative(t: number): Point }).dderivative(t);
 }

@@ -4,6 +4,7 @@ import { arcPath } from '../../src/geometry/arc.ts';
 import { type Cubic, type Path, splitCubic, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { joinPaths, polyline, reversePath } from '../../src/geometry/path.ts';
+import type { Point } from '../../src/geometry/point.ts';
 import { breaksOf, inflectionsOf, turnOf } from '../../src/geometry/smooth.ts';
 import { pointAtStation } from '../../src/geometry/station.ts';
 import { anyAngle, anyPath, anyPoint, cuspCubic, fraction, patternCubic } from './arbitrary.ts';
@@ -16,7 +17,7 @@ function zigzag(runs: readonly { run: number; turn: number }[]): Path {
   const points = [{ x: 0, y: 0 }];
   let way = 0.3;
   for (const { run, turn } of runs) {
-    const last = points.at(-1) as { x: number; y: number };
+    const last = points.at(-1) as Point;
     points.push({ x: last.x + run * Math.cos(way), y: last.y + run * Math.sin(way) });
     way += turn;
   }
@@ -93,7 +94,7 @@ test('the turn is the sum of small turns of the direction, loops included', () =
       const other = bezierOf(c);
       const ways = Array.from({ length: 2001 }, (_, i) => other.derivative(i / 2000));
       const steps = ways.slice(1).map((v, i) => {
-        const u = ways[i] as { x: number; y: number };
+        const u = ways[i] as Point;
         return Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y);
       });
       // Near a cusp the direction turns too fast for samples.
@@ -158,9 +159,7 @@ test('inflections of pattern curves are those of bezier-js', () => {
       fc.pre(theirs.every((t) => [c, ...splitCubic(c, t)].every((part) => Math.abs(turnOf([part])) > 1e-3)));
       for (const t of theirs) {
         const p = bezierOf(c).get(t);
-        expect(Math.min(...ours.map((s) => gap(pointAtStation([c], s) as { x: number; y: number }, p)))).toBeLessThan(
-          1e-3,
-        );
+        expect(Math.min(...ours.map((s) => gap(pointAtStation([c], s) as Point, p)))).toBeLessThan(1e-3);
       }
     }),
     { numRuns: 1000 },
@@ -172,8 +171,7 @@ test('two bows that face opposite ways have one inflection where they meet, or a
   const turn = left.at(-1) as Cubic;
   const out = { x: Math.cos(1), y: Math.sin(1) };
   const far = { x: turn.p3.x + 40 * out.x, y: turn.p3.y + 40 * out.y };
-  const rightFrom = (p: { x: number; y: number }) =>
-    arcPath({ x: p.x + 80 * out.y, y: p.y - 80 * out.x }, 80, Math.PI / 2 + 1, -1);
+  const rightFrom = (p: Point) => arcPath({ x: p.x + 80 * out.y, y: p.y - 80 * out.x }, 80, Math.PI / 2 + 1, -1);
   expect(inflectionsOf(joinPaths([left, rightFrom(turn.p3)]) as Path)).toEqual([expect.closeTo(100, 6)]);
   expect(inflectionsOf(joinPaths([left, [straight(turn.p3, far)], rightFrom(far)]) as Path)).toEqual([
     expect.closeTo(140, 6),
