@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { LineCounter, parseDocument } from 'yaml';
+import { type Document, LineCounter, parseDocument } from 'yaml';
+import { refusalOf } from '../exchange/refusal.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { readExercise } from '../grader/read-exercise.ts';
-import { type Fault, placeText } from '../grader/reading/fault.ts';
+import type { Place } from '../grader/reading/fault.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
-import { message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
 
@@ -46,23 +46,29 @@ export function parseExercise(name: string, text: string): Exercise {
     return `${name}.yaml${at === undefined ? '' : `:${at.line}:${at.col}`}: ${said.split('\n')[0]}`;
   });
   if (broken.length > 0) throw new CommandError(broken.join('\n'));
-  const read = readExercise(name, document.toJS());
+  const read = readExercise(name, dataOf(name, document));
   if (read.ok) return read.exercise;
-  throw new CommandError(read.faults.map((fault) => lineFor(fault)).join('\n'));
+  const told = read.faults.map((fault) => {
+    const { line, col } = lines.linePos(offsetOf(document, fault.at));
+    return `${name}.yaml:${line}:${col}: ${say(refusalOf([fault]), reader)}`;
+  });
+  throw new CommandError(told.join('\n'));
+}
 
-  function lineFor({ at, message: said }: Fault): string {
-    const offset = offsetOf(at);
-    const { line, col } = lines.linePos(offset);
-    const where = at.length === 0 ? { said } : { said: message('files.at', { place: placeText(at), said: { said } }) };
-    return `${name}.yaml:${line}:${col}: ${say(where.said, reader)}`;
+/** Where a place starts in the text: the place itself, or the nearest thing around it that is there. */
+function offsetOf(document: Document, at: Place): number {
+  for (let length = at.length; length > 0; length -= 1) {
+    const node = document.getIn(at.slice(0, length), true) as { readonly range?: readonly number[] } | undefined;
+    if (node?.range?.[0] !== undefined) return node.range[0];
   }
+  return 0;
+}
 
-  /** Where a place starts in the text: the place itself, or the nearest thing around it that is there. */
-  function offsetOf(at: Fault['at']): number {
-    for (let length = at.length; length > 0; length -= 1) {
-      const node = document.getIn(at.slice(0, length), true) as { readonly range?: readonly number[] } | undefined;
-      if (node?.range?.[0] !== undefined) return node.range[0];
-    }
-    return 0;
+/** The data of a YAML document; a CommandError where its aliases would make it grow without end. */
+function dataOf(name: string, document: Document): unknown {
+  try {
+    return document.toJS();
+  } catch (error) {
+    throw new CommandError(`${name}.yaml: ${(error as Error).message}`, { cause: error });
   }
 }

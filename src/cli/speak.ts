@@ -2,25 +2,44 @@ import { once } from 'node:events';
 import process from 'node:process';
 import { CommandError, UsageError } from './command-error.ts';
 
-/** Writes and waits until the stream can take more, so that memory does not grow with what is printed. */
-export async function write(stream: NodeJS.WriteStream, text: string): Promise<void> {
-  if (!stream.write(text)) await once(stream, 'drain');
+/** What a command speaks to and hears from: the process's own streams, or a test's. */
+export interface Talk {
+  readonly say: (text: string) => Promise<void>;
+  readonly complain: (text: string) => Promise<void>;
+  readonly input: AsyncIterable<string>;
+  /** Whether a person reads what is said, and not a program. */
+  readonly terminal: boolean;
 }
 
-/**
- * Runs a command: what a person can mend is printed on standard error without a trace, with status 2 where the command
- * was called wrongly and 1 otherwise. A reader that stops reading, as `head` does, ends the command quietly.
- */
-export async function runCommand(command: () => Promise<number>): Promise<void> {
+/** A command: its arguments, and the exit status it comes to. */
+export type Command = (args: readonly string[], talk: Talk) => Promise<number>;
+
+/** Runs a command; what a person can mend is told without a trace, with status 2 where the command was called wrongly and 1 otherwise. */
+export async function attempt(command: Command, args: readonly string[], talk: Talk): Promise<number> {
+  try {
+    return await command(args, talk);
+  } catch (error) {
+    if (!(error instanceof CommandError)) throw error;
+    await talk.complain(`${error.message}\n`);
+    return error instanceof UsageError ? 2 : 1;
+  }
+}
+
+/** Runs a command for the person at the command line. A reader that stops reading, as `head` does, ends it quietly. */
+export async function runCommand(command: Command): Promise<void> {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(0);
     throw error;
   });
-  try {
-    process.exitCode = await command();
-  } catch (error) {
-    if (!(error instanceof CommandError)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    process.exitCode = error instanceof UsageError ? 2 : 1;
-  }
+  process.exitCode = await attempt(command, process.argv.slice(2), {
+    say: (text) => write(process.stdout, text),
+    complain: (text) => write(process.stderr, text),
+    input: process.stdin.setEncoding('utf8') as AsyncIterable<string>,
+    terminal: process.stdout.isTTY,
+  });
+}
+
+/** Writes and waits until the stream can take more, so that memory does not grow with what is printed. */
+async function write(stream: NodeJS.WriteStream, text: string): Promise<void> {
+  if (!stream.write(text)) await once(stream, 'drain');
 }

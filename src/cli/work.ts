@@ -1,7 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { readdir, stat } from 'node:fs/promises';
 import path from 'node:path';
-import process from 'node:process';
 import { piecesIn } from '../exchange/pieces.ts';
 import { type Message, message } from '../words/message.ts';
 
@@ -20,11 +19,6 @@ export async function* workIn(paths: readonly string[], input: AsyncIterable<str
     if (one === '-') yield* piecesOf('standard input', input);
     else yield* workAt(one);
   }
-}
-
-/** Standard input as text. */
-export function standardInput(): AsyncIterable<string> {
-  return process.stdin.setEncoding('utf8') as AsyncIterable<string>;
 }
 
 async function* workAt(file: string): AsyncGenerator<Work> {

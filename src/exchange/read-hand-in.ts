@@ -54,7 +54,7 @@ function whyForeign(json: unknown): HandInReading | null {
   const version = isRecord(json) ? json['version'] : undefined;
   if (version === HAND_IN_VERSION) return null;
   if (typeof version === 'number' && Number.isInteger(version) && version > HAND_IN_VERSION) {
-    return refused(message('files.version-newer', { found: version, known: HAND_IN_VERSION }), ['version']);
+    return refused(message('files.version-newer', { found: version, known: HAND_IN_VERSION }));
   }
   return refused(message('files.version', { found: { said: foundWords(version) }, known: HAND_IN_VERSION }), [
     'version',

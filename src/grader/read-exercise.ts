@@ -1,4 +1,5 @@
 import { safeParse } from 'valibot';
+import { foundWords } from '../drafting/read/found.ts';
 import { readSteps } from '../drafting/read.ts';
 import { isRecord } from '../drafting/record.ts';
 import { replay } from '../drafting/replay.ts';
@@ -42,6 +43,12 @@ export function readExercise(id: string, data: unknown): ExerciseReading {
 }
 
 function readForm(id: string, data: unknown): ExerciseReading {
+  // A list would only be said to lack every field.
+  if (!isRecord(data))
+    return {
+      ok: false,
+      faults: [{ at: [], message: message('author.not-exercise', { found: { said: foundWords(data) } }) }],
+    };
   const parsed = safeParse(exerciseForm, data);
   const { read, faults } = readLists(data);
   const strange = strangeKeys(data, ['reference', 'instead', 'first']);
@@ -102,11 +109,13 @@ function groundFaults(exercise: Exercise): readonly Fault[] {
       ? []
       : [{ at: ['shows', index], message: unknownName('what.block-object', name, givens.shapes.keys()) }],
   );
+  const broken = referenceFaults(exercise, reference);
   const faults = [
     ...shown,
     ...textFaults(exercise, [...givens.measures.keys()]),
-    ...referenceFaults(exercise, reference),
-    ...checkFaults(exercise, givens, reference),
+    ...broken,
+    // Of a reference that stops half-way, checks would only be said to name what is not there.
+    ...(broken.length > 0 ? [] : checkFaults(exercise, givens, reference)),
   ];
   if (faults.length > 0) return faults;
   const unread = unreadChecks(exercise, reference);

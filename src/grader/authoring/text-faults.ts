@@ -1,6 +1,6 @@
 import { nearestSpelling } from '../../drafting/spelling.ts';
 import { readAuthored } from '../../words/authored.ts';
-import { message } from '../../words/message.ts';
+import { type Message, message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Fault, Place } from '../reading/fault.ts';
 
@@ -48,14 +48,12 @@ function faultsIn({ at, text, values }: Text): readonly Fault[] {
   }
   return read.uses
     .filter((name) => !values.includes(name))
-    .map((name) => {
-      const meant = nearestSpelling(name, values);
-      return {
-        at,
-        message:
-          meant === null
-            ? message('author.text-unknown', { name, known: values.join(', ') })
-            : message('author.text-unknown-meant', { name, meant }),
-      };
-    });
+    .map((name) => ({ at, message: unknownValue(name, values) }));
+}
+
+function unknownValue(name: string, values: readonly string[]): Message {
+  if (values.length === 0) return message('author.text-bare', { name });
+  const meant = nearestSpelling(name, values);
+  if (meant !== null) return message('author.text-unknown-meant', { name, meant });
+  return message('author.text-unknown', { name, known: values.join(', ') });
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { EXPRESSION_LENGTH, NAME_LENGTH } from '../../drafting/limits.ts';
 import { NAME_PATTERN } from '../../drafting/name.ts';
+import { isRecord } from '../../drafting/record.ts';
 import type { Key } from '../../words/message.ts';
 
 /**
@@ -65,5 +66,6 @@ const LIST_LENGTH = 200;
 
 /** Names of the author's choosing, each with a value. */
 export function named<S extends v.GenericSchema>(value: S, wanted: Wanted) {
-  return v.record(name('wants.name'), value, wanted);
+  // A list passes for a record, whose names would be its positions.
+  return v.pipe(v.custom<Record<string, unknown>>(isRecord, wanted), v.record(name('wants.name'), value, wanted));
 }

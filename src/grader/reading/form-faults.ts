@@ -2,21 +2,27 @@ import type { BaseIssue } from 'valibot';
 import { foundWords } from '../../drafting/read/found.ts';
 import { nearestSpelling } from '../../drafting/spelling.ts';
 import { type Key, type Message, message, type Value } from '../../words/message.ts';
-import type { Fault } from './fault.ts';
+import type { Fault, Place } from './fault.ts';
 
 type Issue = BaseIssue<unknown>;
 
 /** What the form of a file does not allow, as sentences. The schemas are made by `fields` and its kin, whose messages are keys. */
-export function faultsOf(issues: readonly Issue[]): readonly Fault[] {
-  return issues.map((issue) => ({
-    at: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
-    message: sentenceFor(issue),
-  }));
+export function faultsOf(issues: readonly Issue[], around: Place = []): readonly Fault[] {
+  return issues.flatMap((issue) => {
+    const at = [...around, ...(issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)))];
+    const inner = issue.type === 'union' ? issuesInside(issue) : [];
+    return inner.length > 0 ? faultsOf(inner, at) : [{ at, message: sentenceFor(issue) }];
+  });
+}
+
+/** Of an object that fits none of several forms: what is wrong inside the form whose field it has. */
+function issuesInside({ issues }: Issue): readonly Issue[] {
+  return (issues ?? []).filter(({ type }) => type !== 'strict_object');
 }
 
 function sentenceFor(issue: Issue): Message {
   const [first = '', ...rest] = issue.message.split(' ');
-  if (first === 'missing') return message('read.missing', { wanted: wantedWords(rest[0] ?? '') });
+  if (first === 'missing') return message('author.missing', { wanted: wantedWords(rest[0] ?? '') });
   if (first === 'unknown') return unknownField(String(issue.path?.at(-1)?.key), rest);
   const options = [...(issue.expected ?? '').matchAll(/"([^"]+)"/g)].map(([, option]) => option ?? '');
   if (options.length > 1) return choice(issue, options);

@@ -2,6 +2,11 @@ import { entry, plain } from '../entry.ts';
 
 /** What the readers of exercise files and hand-in files say: to authors and teachers, about a file they can open and mend. */
 export const authoring = {
+  'author.not-exercise': entry(
+    ['found'],
+    'An exercise is a group of fields such as title, brief and targets; {found} was found.',
+  ),
+  'author.missing': entry(['wanted'], 'This is missing: {wanted}.'),
   'author.no-field': entry(['known'], 'There is no such field here. Take it out; the fields are: {known}.'),
   'author.no-field-meant': entry(
     ['known', 'meant'],
@@ -82,6 +87,10 @@ export const authoring = {
   'author.text-tag': entry(
     ['near'],
     'Near “{near}” something reads as a tag. Texts are plain: leave out angle brackets.',
+  ),
+  'author.text-bare': entry(
+    ['name'],
+    'This text uses “{name}” in braces, and it can use no values. Write the words themselves.',
   ),
   'author.text-unknown': entry(
     ['name', 'known'],

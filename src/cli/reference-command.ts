@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import { dealOrder } from '../grader/deal.ts';
+import type { Exercise } from '../grader/exercise.ts';
+import { message } from '../words/message.ts';
+import { say } from '../words/say.ts';
+import { pairOf, readArguments, usageError } from './arguments.ts';
+import { CommandError } from './command-error.ts';
+import { exerciseNames, loadExercise } from './exercises.ts';
+import { orderAsked } from './reference-order.ts';
+import { referenceSheet } from './reference-sheet.ts';
+import type { Command } from './speak.ts';
+import { whyUnreadable } from './work.ts';
+
+const usage = message('command.reference-usage');
+const reader = { language: 'en', unit: 'in' } as const;
+
+/** Draws the reference of an exercise and prints it as JSON. */
+export const referenceCommand: Command = async (args, talk) => {
+  const { values, positionals } = readArguments(
+    args,
+    {
+      figure: { type: 'string' },
+      style: { type: 'string', multiple: true, default: [] },
+      house: { type: 'string', multiple: true, default: [] },
+      seed: { type: 'string', default: 'reference' },
+      help: { type: 'boolean', short: 'h' },
+    },
+    usage,
+  );
+  if (values.help) {
+    await talk.say(`${say(usage, reader)}\n`);
+    return 0;
+  }
+  const exercise = exerciseFrom(positionals);
+  const order = orderAsked(exercise, {
+    figure: values.figure === undefined ? null : { file: values.figure, text: textOf(values.figure) },
+    style: values.style.map((text) => pairOf('--style', text, usage)),
+    house: values.house.map((text) => pairOf('--house', text, usage)),
+    seed: values.seed,
+  });
+  const dealt = dealOrder(order);
+  if (!dealt.ok) throw new CommandError(say(dealt.message, reader));
+  const sheet = referenceSheet(exercise, order.figure, Object.keys(order.style), dealt.givens);
+  await talk.say(`${JSON.stringify(sheet, null, talk.terminal ? 2 : 0)}\n`);
+  return 0;
+};
+
+function exerciseFrom([name, second]: readonly string[]): Exercise {
+  if (name === undefined)
+    throw usageError(message('command.no-exercise', { known: exerciseNames().join(', ') }), usage);
+  if (second !== undefined) throw usageError(message('command.one-exercise', { found: second }), usage);
+  return loadExercise(name);
+}
+
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    const why = { said: whyUnreadable(error) };
+    throw new CommandError(say(message('command.figure', { file, why }), reader), { cause: error });
+  }
+}

@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { CommandError } from '../../src/cli/command-error.ts';
+import { exercisesFolder, loadExercise, parseExercise } from '../../src/cli/exercises.ts';
+
+const text = readFileSync(path.join(exercisesFolder, 'overlap.yaml'), 'utf8');
+
+function complaint(make: () => unknown): string {
+  try {
+    make();
+  } catch (error) {
+    if (error instanceof CommandError) return error.message;
+    throw error;
+  }
+  return 'no complaint';
+}
+
+describe('an exercise file', () => {
+  test('is read once', () => {
+    expect(loadExercise('overlap')).toBe(loadExercise('overlap'));
+  });
+
+  test('is found by name only', () => {
+    for (const name of ['../package', 'overlap.yaml', '', '__proto__']) {
+      expect(complaint(() => loadExercise(name))).toMatch(/^No exercise is called/);
+    }
+  });
+
+  test('with faults is told line by line, where an editor can go', () => {
+    const faulty = text
+      .replace('lesson: overlap', 'lesson: overlop')
+      .replace('side: right, answers', 'side: left, answers')
+      .replace('from: centre-front\n', 'from: center-front\n');
+    const known = complaint(() => parseExercise('overlap', faulty));
+    expect(known).toMatchInlineSnapshot(
+      `"overlap.yaml:2:9: lesson: No lesson is called “overlop”. Did you mean “overlap”?"`,
+    );
+    expect(faulty.split('\n')[Number(/:(\d+):/.exec(known)?.[1]) - 1]).toContain('overlop');
+    const mended = faulty.replace('overlop', 'overlap');
+    expect(complaint(() => parseExercise('overlap', mended))).toMatchInlineSnapshot(
+      `"overlap.yaml:49:11: checks[0].from: No object of the block or the reference is called “center-front”. Did you mean “centre-front”?"`,
+    );
+    expect(complaint(() => parseExercise('overlap', mended.replace('center', 'centre')))).toMatchInlineSnapshot(
+      `"overlap.yaml:71:5: misreadings[0]: Done this way, the target “overlap-edge” still comes out right: its worst check is 0 in off on one of the orders tried, and 1/4 in is allowed at the most lenient. Replace a step that matters more, or narrow the ranges of the style."`,
+    );
+  });
+
+  test('that is not YAML is told where it stops', () => {
+    expect(complaint(() => parseExercise('overlap', text.replace('style:', 'style: [')))).toMatch(
+      /^overlap\.yaml:\d+:\d+: /,
+    );
+    expect(complaint(() => parseExercise('overlap', ''))).toMatchInlineSnapshot(
+      `"overlap.yaml:1:1: An exercise is a group of fields such as title, brief and targets; nothing was found."`,
+    );
+  });
+
+  test('that repeats itself without end is refused', () => {
+    const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]'];
+    for (const [at, before] of ['ba', 'cb', 'dc', 'ed', 'fe']) {
+      bomb.push(`${at}: &${at} [${Array.from({ length: 9 }, () => `*${before}`).join(', ')}]`);
+    }
+    expect(complaint(() => parseExercise('bomb', bomb.join('\n')))).toMatch(/^bomb\.yaml: .*alias/);
+  });
+});

@@ -1,0 +1,269 @@
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { loadExercise } from '../../src/cli/exercises.ts';
+import { gradeCommand } from '../../src/cli/grade-command.ts';
+import { whyUnreadable } from '../../src/cli/work.ts';
+import { gradeRow } from '../../src/exchange/grade-row.ts';
+import type { HandIn } from '../../src/exchange/hand-in.ts';
+import { orderFrom } from '../../src/exchange/order-from.ts';
+import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
+import { gradeDraft } from '../../src/grader/grade.ts';
+import { misread } from '../../src/grader/misreading.ts';
+import { say } from '../../src/words/say.ts';
+import { rightOverlap } from '../exchange/hand-ins.ts';
+import { runAsPerson, runHere } from './run-command.ts';
+
+const base = mkdtempSync(path.join(tmpdir(), 'grade-'));
+const at = (...parts: readonly string[]) => path.join(base, ...parts);
+const rowsIn = (out: string) =>
+  out
+    .trim()
+    .split('\n')
+    .filter(Boolean)
+    .map((line) => JSON.parse(line));
+
+const roll = loadExercise('roll-line');
+const throughNeck = roll.misreadings.find(({ id }) => id === 'through-neck-point') ?? never();
+
+/** A roll line ruled through the neck point, by somebody invented. */
+const wrongRoll: HandIn = {
+  ...rightOverlap,
+  student: 'Bo Achterberg',
+  set: null,
+  exercise: 'roll-line',
+  order: { figure: { sampled: 'women', seed: 'bo' }, style: {}, house: {} },
+  unit: 'in',
+  steps: misread(roll.reference, throughNeck),
+  hints: {},
+  saved: null,
+};
+
+const line = (handIn: HandIn) => JSON.stringify(handInJson(handIn));
+
+beforeAll(() => {
+  mkdirSync(at('class', 'late'), { recursive: true });
+  mkdirSync(at('class', '.hidden'));
+  mkdirSync(at('empty'));
+  writeFileSync(at('class', 'b.json'), writeHandIn(wrongRoll));
+  writeFileSync(at('class', 'a.json'), writeHandIn(rightOverlap));
+  writeFileSync(at('class', 'cut.json'), writeHandIn(rightOverlap).slice(0, 200));
+  writeFileSync(at('class', 'notes.txt'), 'not for marking');
+  writeFileSync(at('class', '.hidden', 'x.json'), 'not for marking');
+  writeFileSync(at('class', 'late', 'more.jsonl'), `${line(rightOverlap)}\n\n{"format": 3}\n${line(wrongRoll)}\n`);
+});
+
+afterAll(() => rmSync(base, { recursive: true }));
+
+describe('marking a folder', () => {
+  test('prints one JSON line for every piece of work, sorted by name, and tells what it could not read', async () => {
+    const { status, out, err } = await runAsPerson('grade', [at('class')]);
+    const rows = rowsIn(out);
+    expect(rows.map(({ student, exercise, marks, of }) => [student, exercise, marks, of])).toEqual([
+      ['Ilse Maringa', 'overlap', 6, 6],
+      ['Bo Achterberg', 'roll-line', 10, 14],
+      ['Ilse Maringa', 'overlap', 6, 6],
+      ['Bo Achterberg', 'roll-line', 10, 14],
+    ]);
+    const told = err.trim().split('\n');
+    expect(told).toHaveLength(2);
+    expect(told[0]).toMatch(/cut\.json: This is not a whole file of the course: at line \d+, column \d+/);
+    expect(told[1]).toMatch(
+      /more\.jsonl:3: This is not a hand-in: “format” should be “gorgeline hand-in”, and the number 3 was found\./,
+    );
+    expect(status).toBe(1);
+  });
+
+  test('gives exactly these fields', async () => {
+    const { out } = await runHere(gradeCommand, [at('class', 'b.json')]);
+    const [row] = rowsIn(out);
+    expect(Object.keys(row)).toEqual([
+      'student',
+      'set',
+      'exercise',
+      'marks',
+      'of',
+      'problems',
+      'checks',
+      'otherFigures',
+    ]);
+    expect(Object.keys(row.checks[0])).toEqual([
+      ...['target', 'check', 'status', 'measured', 'expected', 'off', 'tolerance', 'unit'],
+      ...['marks', 'of', 'carried', 'misreading'],
+    ]);
+    expect(row.checks.at(-1)).toMatchObject({
+      target: 'roll-line',
+      check: 'line',
+      status: 'beyond',
+      marks: 0,
+      of: 4,
+      carried: false,
+      misreading: 'through-neck-point',
+    });
+    expect(row.otherFigures).toEqual({ tried: 6, held: 6 });
+    expect(row.set).toBeNull();
+  });
+
+  test('agrees with the grader to the last digit', async () => {
+    const { out } = await runHere(gradeCommand, [at('class', 'b.json')]);
+    const made = orderFrom(wrongRoll, roll);
+    if (!made.ok) throw new Error('no order');
+    const grade = gradeDraft(roll, made.order, wrongRoll.steps, wrongRoll.strictness);
+    expect(rowsIn(out)).toEqual([JSON.parse(JSON.stringify(gradeRow(wrongRoll, grade)))]);
+  });
+
+  test('of nothing says so and fails nobody', async () => {
+    expect(await runHere(gradeCommand, [at('empty')])).toEqual({
+      status: 0,
+      out: '',
+      err: `${at('empty')}: Nothing to mark here: the folder holds no .json, .jsonl or .ndjson file.\n`,
+    });
+  });
+});
+
+describe('marking standard input', () => {
+  test('takes one document', async () => {
+    const { status, out } = await runAsPerson('grade', ['-'], writeHandIn(rightOverlap));
+    expect([status, rowsIn(out).length]).toEqual([0, 1]);
+  });
+
+  test('takes one a line, and goes on after a broken one', async () => {
+    const input = [line(rightOverlap), '{"oops', line(wrongRoll)].join('\n');
+    const { status, out, err } = await runHere(gradeCommand, ['-'], input);
+    expect([status, rowsIn(out).length]).toEqual([1, 2]);
+    expect(err).toMatch(/^standard input:2: This is not a whole file/);
+  });
+
+  test('takes it among files', async () => {
+    const { status, out } = await runHere(
+      gradeCommand,
+      [at('class', 'a.json'), '-', at('class', 'b.json')],
+      line(wrongRoll),
+    );
+    expect([status, rowsIn(out).map(({ exercise }) => exercise)]).toEqual([0, ['overlap', 'roll-line', 'roll-line']]);
+  });
+
+  test('stops quietly when nobody reads on', async () => {
+    const file = path.resolve(import.meta.dirname, '../../src/cli/grade.ts');
+    const child = spawn(process.execPath, [file, '-']);
+    let err = '';
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      err += text;
+    });
+    child.stdin.on('error', () => undefined);
+    child.stdout.once('data', () => child.stdout.destroy());
+    const closed = new Promise((resolve) => child.on('close', resolve));
+    for (let i = 0; i < 400; i += 1) child.stdin.write(`${line(rightOverlap)}\n`);
+    child.stdin.end();
+    expect([await closed, err]).toEqual([0, '']);
+  });
+});
+
+describe('a path that cannot be read', () => {
+  test('is told in one line, and the rest go on', async () => {
+    const { status, out, err } = await runHere(gradeCommand, [at('nowhere.json'), at('class', 'a.json')]);
+    expect([status, rowsIn(out).length]).toEqual([1, 1]);
+    expect(err).toBe(`${at('nowhere.json')}: There is no such file or folder.\n`);
+  });
+
+  test.each([
+    ['EACCES', 'This may not be read: its permissions forbid it.'],
+    ['EISDIR', 'This is a folder, and a file is wanted.'],
+    ['EIO', 'This cannot be read (EIO).'],
+  ])('because of %s is told in words', (code, said) => {
+    expect(say(whyUnreadable(Object.assign(new Error('no'), { code })), { language: 'en', unit: 'cm' })).toBe(said);
+  });
+
+  test.each([
+    [
+      'an exercise there is none of',
+      { exercise: 'roll-lin' },
+      /No exercise is called “roll-lin”\. Did you mean “roll-line”\?/,
+    ],
+    ['an exercise that is a path', { exercise: 'constructor' }, /No exercise is called “constructor”/],
+    ['targets of another exercise', { shown: ['notch'] }, /shown\[0\]: No target of this exercise is called “notch”/],
+    ['a figure of a child', { order: { figure: { measures: { 'neck-base': 200 } } } }, /order\.style: This is missing/],
+  ])('holds %s', async (_, change, said) => {
+    const { status, out, err } = await runHere(
+      gradeCommand,
+      ['-'],
+      JSON.stringify({ ...handInJson(rightOverlap), ...change }),
+    );
+    expect([status, out]).toEqual([1, '']);
+    expect(err).toMatch(said);
+    expect(err.trim().split('\n')).toHaveLength(1);
+  });
+});
+
+describe('the command line', () => {
+  test('may choose another strictness than the student had', async () => {
+    const slightlyOff = {
+      ...rightOverlap,
+      steps: rightOverlap.steps.map((step) => ({ ...step, distance: 'overlap + 5 mm' })),
+    } as HandIn;
+    const marks = async (...words: readonly string[]) => {
+      const [row] = rowsIn((await runHere(gradeCommand, [...words, '-'], line(slightlyOff))).out);
+      return [row.marks, row.checks[0].tolerance];
+    };
+    expect(await marks()).toEqual([4, 3]);
+    expect(await marks('--strictness', 'learner')).toEqual([6, 6]);
+    expect(await marks('--strictness', 'sample-room')).toEqual([2, 1.5]);
+  });
+
+  test('is explained on request', async () => {
+    const { status, out, err } = await runHere(gradeCommand, ['--help']);
+    expect([status, err]).toEqual([0, '']);
+    expect(out).toContain('npm run --silent grade -- [options] PATH...');
+  });
+
+  test.each([
+    [[], 'Say what is to be marked: a file, a folder, or - for standard input.'],
+    [['--fast', 'x'], 'There is no option “--fast”.'],
+    [['--strictness'], 'The option “--strictness” needs a value after it.'],
+    [['--json=1', 'x'], 'The option “--json” takes no value.'],
+    [['--strictness', 'hard', 'x'], 'No strictness is called “hard”. There are: learner, workroom, sample-room.'],
+  ])('called with %j is explained, with status 2', async (words, said) => {
+    const { status, out, err } = await runHere(gradeCommand, words);
+    expect([status, out, err.split('\n')[0]]).toEqual([2, '', said]);
+    expect(err).toContain('npm run --silent grade');
+  });
+});
+
+describe('at a terminal', () => {
+  const unfinished = { ...wrongRoll, student: ' ', steps: wrongRoll.steps.slice(0, 3) };
+  const parallel = { verb: 'cross', name: 'nowhere', one: 'waist', other: 'collarbone-level' } as const;
+  const stuck = { ...rightOverlap, student: 'A name that is a good deal longer than the column', steps: [parallel] };
+  const input = [rightOverlap, wrongRoll, unfinished, stuck].map(line).join('\n');
+
+  test('the work is a table', async () => {
+    const { out } = await runHere(gradeCommand, ['-'], `${input}\n{}`, true);
+    expect(out).toMatchInlineSnapshot(`
+      "student                    exercise             marks       other figures
+      Ilse Maringa               overlap              6 / 6       6 of 6 hold
+      Bo Achterberg              roll-line            10 / 14     6 of 6 hold
+        roll-line            line         beyond    31.7 mm off, 3 allowed; through-neck-point
+      (no name)                  roll-line            7 / 14      6 of 6 hold
+        stand-point          position     missing   nothing handed in
+        stand-point          distance     missing   nothing handed in
+        roll-line            line         missing   nothing handed in
+      A name that is a good dea… overlap              0 / 6       not tried
+        Step 1: waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
+        overlap-edge         parallel     missing   nothing handed in
+        overlap-edge         squareness   missing   nothing handed in
+
+      4 pieces of work marked. One could not be read.
+      "
+    `);
+  });
+
+  test('JSON may be asked for', async () => {
+    const { out } = await runHere(gradeCommand, ['--json', '-'], input, true);
+    expect(rowsIn(out)).toHaveLength(4);
+  });
+});
+
+function never(): never {
+  throw new Error('not there');
+}

@@ -1,0 +1,194 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { exerciseNames } from '../../src/cli/exercises.ts';
+import { referenceCommand } from '../../src/cli/reference-command.ts';
+import { geometryOf } from '../../src/cli/reference-sheet.ts';
+import { runAsPerson, runHere } from './run-command.ts';
+
+const base = mkdtempSync(path.join(tmpdir(), 'reference-'));
+afterAll(() => rmSync(base, { recursive: true }));
+
+function figureFile(name: string, text: string): string {
+  const file = path.join(base, name);
+  writeFileSync(file, text);
+  return file;
+}
+
+const regular = { 'neck-base': 380, shoulder: 130, 'shoulder-slope': 20, 'front-waist': 350, 'back-waist': 410 };
+const regularFile = figureFile('regular.json', JSON.stringify(regular));
+
+async function reference(...words: readonly string[]) {
+  const { status, out, err } = await runHere(referenceCommand, words);
+  expect([status, err]).toEqual([0, '']);
+  return JSON.parse(out);
+}
+
+describe('the reference of an exercise', () => {
+  test.each(exerciseNames())('%s is one JSON object of these fields', async (name) => {
+    const sheet = await reference(name);
+    expect(Object.keys(sheet)).toEqual(['exercise', 'figure', 'style', 'block', 'targets', 'lengths']);
+    expect(sheet.exercise).toBe(name);
+    expect(Object.keys(sheet.block).sort()).toEqual([
+      ...['back-neck-point', 'back-neckline', 'centre-back', 'centre-front', 'collarbone-level'],
+      ...['front-neck-point', 'front-neckline', 'neck-point', 'shoulder-line', 'shoulder-tip', 'waist'],
+    ]);
+    for (const geometry of [...Object.values(sheet.block), ...Object.values(sheet.targets)]) {
+      expect(['point', 'line', 'curve']).toContain(Object.keys(geometry as object).join());
+    }
+  });
+
+  test('on a figure of one’s own lies where plain trigonometry says', async () => {
+    const sheet = await reference(
+      'roll-line',
+      '--figure',
+      regularFile,
+      '--style',
+      'overlap=1 1/4 in',
+      '--style',
+      'stand=30 mm',
+    );
+    expect(sheet.figure).toEqual(regular);
+    expect(sheet.style).toMatchObject({ overlap: 31.75, stand: 30 });
+    const [neckX, neckY] = sheet.block['neck-point'].point;
+    const slope = (20 * Math.PI) / 180;
+    const stand = [neckX - 30 * Math.cos(slope), neckY + 30 * Math.sin(slope)];
+    const [breakX, breakY] = [-31.75, 1.5 * 25.4];
+    expect(sheet.targets['overlap-edge'].line.through[0]).toBeCloseTo(-31.75, 9);
+    expect(sheet.targets['break-point'].point[0]).toBeCloseTo(breakX, 9);
+    expect(sheet.targets['break-point'].point[1]).toBeCloseTo(breakY, 9);
+    expect(sheet.targets['stand-point'].point[0]).toBeCloseTo(stand[0] ?? 0, 9);
+    expect(sheet.targets['stand-point'].point[1]).toBeCloseTo(stand[1] ?? 0, 9);
+    const lean = Math.atan2((stand[0] ?? 0) - breakX, (stand[1] ?? 0) - breakY);
+    expect(sheet.targets['roll-line'].line.direction[0]).toBeCloseTo(Math.sin(lean), 9);
+    expect(sheet.targets['roll-line'].line.direction[1]).toBeCloseTo(Math.cos(lean), 9);
+  });
+
+  test('follows the house rule asked for', async () => {
+    const neckTo = async (...words: readonly string[]) => {
+      const { block, targets } = await reference('stand-point', '--style', 'stand=1 1/2 in', ...words);
+      const [[x, y], [standX, standY]] = [block['neck-point'].point, targets['stand-point'].point];
+      return Math.hypot(standX - x, standY - y);
+    };
+    expect(await neckTo()).toBeCloseTo(1.5 * 25.4, 9);
+    expect(await neckTo('--house', 'stand-rule=quarter-inch-less')).toBeCloseTo(1.25 * 25.4, 9);
+  });
+
+  test('follows the button by each of the three rules', async () => {
+    const overlapBy = async (rule: string) => {
+      const words = ['--style', 'button=1 in', '--style', 'overlap=40 mm', '--house', `overlap-rule=${rule}`];
+      return -(await reference('overlap-button', ...words)).targets['overlap-edge'].line.through[0];
+    };
+    expect(await overlapBy('button-half-plus-quarter-inch')).toBeCloseTo(0.75 * 25.4, 9);
+    expect(await overlapBy('twice-the-button')).toBeCloseTo(2 * 25.4, 9);
+    expect(await overlapBy('given')).toBeCloseTo(40, 9);
+  });
+
+  test('is printed on one line for a program, and set out for a person', async () => {
+    const forProgram = await runAsPerson('reference', ['overlap']);
+    const forPerson = await runHere(referenceCommand, ['overlap'], '', true);
+    expect(forProgram.out.trim().split('\n')).toHaveLength(1);
+    expect(forPerson.out.trim().split('\n').length).toBeGreaterThan(50);
+    expect(JSON.parse(forPerson.out)).toEqual(JSON.parse(forProgram.out));
+  });
+
+  test('samples the same figure for the same seed', async () => {
+    const [one, same, other] = await Promise.all([
+      reference('roll-line', '--seed', 'a'),
+      reference('roll-line', '--seed', 'a'),
+      reference('roll-line', '--seed', 'b'),
+    ]);
+    expect(one).toEqual(same);
+    expect(other.figure).not.toEqual(one.figure);
+  });
+
+  test('may use style measures in those of others', async () => {
+    const { style } = await reference('roll-line', '--style', 'fall=stand + 16 mm');
+    expect(style.fall - style.stand).toBeCloseTo(16, 9);
+  });
+});
+
+describe('what cannot be drawn is refused with the reason', () => {
+  test.each([
+    ['an exercise there is none of', ['rol-line'], 'No exercise is called “rol-line”. Did you mean “roll-line”?'],
+    [
+      'a style measure the exercise does not use',
+      ['overlap', '--style', 'stand=1 in'],
+      'No style measure of this exercise is called “stand”. There are: overlap.',
+    ],
+    [
+      'a style value without a unit',
+      ['overlap', '--style', 'overlap=3'],
+      'The overlap, “overlap”, has to come to a length; “3” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.',
+    ],
+    [
+      'a figure file that is not there',
+      ['overlap', '--figure', path.join(base, 'none.json')],
+      `The figure in ${path.join(base, 'none.json')} cannot be used. There is no such file or folder.`,
+    ],
+    [
+      'a figure file that is not JSON',
+      ['overlap', '--figure', figureFile('broken.json', '{"neck-base": 380,')],
+      `The figure in ${path.join(base, 'broken.json')} cannot be used. It is not JSON.`,
+    ],
+    [
+      'a house rule there is none of',
+      ['overlap', '--house', 'roll-rule=x'],
+      '“roll-rule” is not a house rule. The house rules are: overlap-rule, stand-rule.',
+    ],
+  ])('%s', async (_, words, said) => {
+    expect(await runHere(referenceCommand, words)).toEqual({ status: 1, out: '', err: `${said}\n` });
+  });
+
+  test('a figure with measures missing, misspelt or in another unit: a line each', async () => {
+    const file = figureFile('odd.json', JSON.stringify({ ...regular, 'neck-base': 38, sholder: 130 }));
+    const { status, out, err } = await runHere(referenceCommand, ['overlap', '--figure', file]);
+    expect([status, out]).toEqual([1, '']);
+    expect(err.replaceAll(file, 'FILE')).toMatchInlineSnapshot(`
+      "The figure in FILE cannot be used. “sholder” is not a measure of a figure. The measures are: neck-base, shoulder, shoulder-slope, front-waist, back-waist.
+      The figure in FILE cannot be used. The neck-base girth, “neck-base”, is 38 mm. An adult’s lies between 270 and 600 mm: look at the tape again, and at the unit.
+      "
+    `);
+  });
+
+  test.each([
+    [
+      [],
+      'Say which exercise. There are: break-point, break-point-button, overlap, overlap-button, overlap-double, roll-line, roll-line-pair, stand-point.',
+    ],
+    [['overlap', 'roll-line'], 'One exercise at a time; “roll-line” is one too many.'],
+    [
+      ['overlap', '--style', 'overlap'],
+      '“--style” is followed by a name, an equals sign and a value; “overlap” was found.',
+    ],
+    [['overlap', '--figur', 'x'], 'There is no option “--figur”.'],
+    [['overlap', '--figure'], 'The option “--figure” needs a value after it.'],
+  ])('called with %j is explained, with status 2', async (words, said) => {
+    const { status, out, err } = await runHere(referenceCommand, words);
+    expect([status, out, err.split('\n')[0]]).toEqual([2, '', said]);
+    expect(err).toContain('npm run --silent reference');
+  });
+
+  test('is explained on request', async () => {
+    const { status, out } = await runAsPerson('reference', ['-h']);
+    expect(status).toBe(0);
+    expect(out).toContain('The origin lies where the centre front crosses the waist');
+  });
+});
+
+test('a curve is a list of cubics, a length lies nowhere', () => {
+  const at = (x: number, y: number) => ({ x, y });
+  const path = [{ p0: at(0, 0), p1: at(1, 0), p2: at(2, 1), p3: at(3, 1) }];
+  expect(geometryOf({ kind: 'curve', path })).toEqual({
+    curve: [
+      [
+        [0, 0],
+        [1, 0],
+        [2, 1],
+        [3, 1],
+      ],
+    ],
+  });
+  expect(geometryOf({ kind: 'length', length: 5 })).toBeNull();
+});
