@@ -24,5 +24,9 @@ export const CURVE_PIECES = 2000;
 /** Most steps in one draft. */
 export const DRAFT_LENGTH = 500;
 
-/** Longest handle of a curve, as a fraction of its chord. */
+/**
+ * Longest and shortest handle of a curve, as fractions of its chord. A shorter one would leave the curve without a
+ * direction for all practical purposes, and cannot be taken hold of.
+ */
 export const HANDLE_REACH = 10;
+export const HANDLE_LEAST = 0.01;

@@ -1,4 +1,12 @@
-import { DRAFT_LENGTH, EXPRESSION_LENGTH, HANDLE_REACH, LIST_LENGTH, NAME_LENGTH, SHEET_REACH } from './limits.ts';
+import {
+  DRAFT_LENGTH,
+  EXPRESSION_LENGTH,
+  HANDLE_LEAST,
+  HANDLE_REACH,
+  LIST_LENGTH,
+  NAME_LENGTH,
+  SHEET_REACH,
+} from './limits.ts';
 import { directions, NAME_PATTERN, unitWords } from './name.ts';
 import type { Blank, Form } from './verbs.ts';
 import { forms } from './verbs.ts';
@@ -73,8 +81,8 @@ const shared: Readonly<Record<string, Schema>> = {
     description: 'A turn in radians, and handle lengths as fractions of the chords before and after.',
     ...record({
       turn: { type: 'number', minimum: -2 * Math.PI, maximum: 2 * Math.PI },
-      before: { type: 'number', exclusiveMinimum: 0, maximum: HANDLE_REACH },
-      after: { type: 'number', exclusiveMinimum: 0, maximum: HANDLE_REACH },
+      before: { type: 'number', minimum: HANDLE_LEAST, maximum: HANDLE_REACH },
+      after: { type: 'number', minimum: HANDLE_LEAST, maximum: HANDLE_REACH },
     }),
   },
   'part-of': {

@@ -40,8 +40,8 @@ export const place = fc.tuple(
 const direction = fc.constantFrom('left', 'right', 'up', 'down');
 export const passing = fc.record({
   turn: fc.double({ min: -6, max: 6, noNaN: true }),
-  before: fc.double({ min: 1e-9, max: 10, noNaN: true }),
-  after: fc.double({ min: 1e-9, max: 10, noNaN: true }),
+  before: fc.double({ min: 0.01, max: 10, noNaN: true }),
+  after: fc.double({ min: 0.01, max: 10, noNaN: true }),
 });
 
 /** What fits in a blank by its form, whatever it names. */

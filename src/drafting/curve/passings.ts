@@ -1,6 +1,6 @@
 import type { Path } from '../../geometry/cubic.ts';
 import { cross, distance, dot, norm, type Point, subtract } from '../../geometry/point.ts';
-import { HANDLE_REACH } from '../limits.ts';
+import { HANDLE_LEAST, HANDLE_REACH } from '../limits.ts';
 import type { Passing } from '../step.ts';
 import { chordAt } from './directions.ts';
 
@@ -39,12 +39,9 @@ export function passingMoved(
   if (!neighbour) return was;
   const handle = side === 'after' ? subtract(place, here) : subtract(here, place);
   const length = norm(handle) / distance(here, neighbour);
-  if (!(length >= LEAST)) return { ...was, [side]: LEAST };
+  if (!(length >= HANDLE_LEAST)) return { ...was, [side]: HANDLE_LEAST };
   return { ...was, turn: turnFrom(chordAt(points, at), handle), [side]: Math.min(length, HANDLE_REACH) };
 }
-
-/** The shortest handle that can be drawn, as a fraction of its chord: a hundredth is still easy to take hold of. */
-const LEAST = 0.01;
 
 /** The angle from one direction to another in radians, anticlockwise, from -pi to pi. */
 const turnFrom = (from: Point, to: Point): number => Math.atan2(cross(from, to), dot(from, to));

@@ -1,4 +1,4 @@
-import { HANDLE_REACH } from '../limits.ts';
+import { HANDLE_LEAST, HANDLE_REACH } from '../limits.ts';
 import { made, type Outcome } from '../outcome.ts';
 import { isRecord } from '../record.ts';
 import type { Passing } from '../step.ts';
@@ -18,7 +18,7 @@ export function isTurn(value: unknown): value is number {
   return typeof value === 'number' && Math.abs(value) <= 2 * Math.PI;
 }
 
-/** Whether this is a handle length: a fraction of the chord, more than nothing. */
+/** Whether this is a handle length: a fraction of the chord, neither too short nor too long. */
 export function isHandle(value: unknown): value is number {
-  return typeof value === 'number' && value > 0 && value <= HANDLE_REACH;
+  return typeof value === 'number' && value >= HANDLE_LEAST && value <= HANDLE_REACH;
 }

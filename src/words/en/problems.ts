@@ -325,6 +325,6 @@ export const problems = {
   'wanted.target': plain('the name of a target, such as break-point'),
   'wanted.run-entry': plain('a point, a curve, or a part of one'),
   'wanted.passing': plain('a turn and two handle lengths, or null'),
-  'wanted.handle': plain('a handle length as a fraction of the chord, above 0 and up to 10'),
+  'wanted.handle': plain('a handle length as a fraction of the chord, from 0.01 to 10'),
   'wanted.turn-angle': plain('an angle in radians, a full turn at most'),
 };
