@@ -5,7 +5,7 @@ import { orderOf, type Scene } from './scene.ts';
 /** The overlap from the button, by the house rule. */
 export const workedOverlap: Scene = {
   id: 'worked-overlap',
-  order: orderOf('tane', { button: '3/4 in' }, { 'overlap-rule': 'twice-the-button' }),
+  order: orderOf('lucia', { button: '5/8 in' }, { 'overlap-rule': 'twice-the-button' }),
   steps: [
     { verb: 'parallel', name: 'overlap-edge', to: 'centre-front', distance: 'overlap-by-rule', side: 'left' },
     { verb: 'cross', name: 'button-middle', one: 'centre-front', other: 'waist' },
