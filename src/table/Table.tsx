@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import type { Exercise } from '../grader/exercise.ts';
-import { Brief } from './parts/Brief.tsx';
-import { CheckBar } from './parts/CheckBar.tsx';
+import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
 import { Damaged } from './parts/Damaged.tsx';
 import { Files } from './parts/Files.tsx';
 import { Hints } from './parts/Hints.tsx';
@@ -30,19 +29,18 @@ export interface TableProps {
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
   const { say, bench, sheet, setting, dispatch } = table;
+  const { measures } = table.room.givens;
   return (
     <section class="table" aria-label={say('table.table')} data-awake={table.awake} onKeyDown={table.onKeyDown}>
-      {table.keeping.state === 'damaged' ? <Damaged raw={table.keeping.raw} exercise={props.exercise.id} say={say} onStart={table.startClean} /> : null}
+      {table.keeping.state === 'damaged' ? (
+        <Damaged raw={table.keeping.raw} exercise={props.exercise.id} say={say} onStart={table.startClean} />
+      ) : null}
+      <BriefWords exercise={props.exercise} setting={setting} measures={measures} say={say} />
+      <div class="table-main">
       <div class="table-bench">
         <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
-        <Sheet {...table.sheetProps} />
+        <Sheet {...table.sheetProps} bar={table.bar} />
         <Sentence {...table.sentenceProps} />
-      </div>
-      <div class="table-order">
-        <Brief exercise={props.exercise} setting={setting} sheet={sheet} measures={table.room.givens.measures} say={say} />
-        <CheckBar bench={bench} say={say} dispatch={dispatch} onCheck={table.check} />
-        <Hints targets={props.exercise.targets} measures={table.room.givens.measures} open={table.hints} say={say} onOpen={table.openHint} />
-        <Setup exercise={props.exercise} setting={setting} figure={table.figure} say={say} onSetting={table.setSetting} freshFigure={table.freshFigure} />
       </div>
       {table.marked ? (
         <Report
@@ -55,7 +53,13 @@ export function Table(props: TableProps): VNode {
         />
       ) : null}
       <Working bench={bench} room={table.room} sheet={sheet} shown={table.shown} say={say} dispatch={dispatch} onLight={table.light} />
-      <Files {...table.filesProps} />
+      </div>
+      <div class="table-order">
+        <BriefMeasures exercise={props.exercise} sheet={sheet} measures={measures} say={say} />
+        <Hints targets={props.exercise.targets} measures={measures} open={table.hints} say={say} onOpen={table.openHint} />
+        <Setup exercise={props.exercise} setting={setting} figure={table.figure} say={say} onSetting={table.setSetting} freshFigure={table.freshFigure} />
+        <Files {...table.filesProps} />
+      </div>
       <p class="unseen" role="status" aria-live="polite">
         {table.spoken}
       </p>

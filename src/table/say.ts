@@ -9,7 +9,9 @@ export interface Say {
 }
 
 export function sayFor(reader: Reader): Say {
-  const say = <K extends Key>(key: K, ...values: [Needs<K>] extends [never] ? [] : [Readonly<Record<Needs<K>, Value>>]) =>
-    sayTo(message(key, ...values), reader);
+  const say = <K extends Key>(
+    key: K,
+    ...values: [Needs<K>] extends [never] ? [] : [Readonly<Record<Needs<K>, Value>>]
+  ) => sayTo(message(key, ...values), reader);
   return Object.assign(say, { reader, message: (said: Message) => sayTo(said, reader) });
 }

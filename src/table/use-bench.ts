@@ -14,7 +14,10 @@ interface Move {
 export function useBench(room: Room): readonly [Bench, Dispatch] {
   const now = useRef(room);
   now.current = room;
-  const [bench, move] = useReducer((before: Bench, { action, room: at }: Move) => reduce(before, action, at), emptyBench);
+  const [bench, move] = useReducer(
+    (before: Bench, { action, room: at }: Move) => reduce(before, action, at),
+    emptyBench,
+  );
   const dispatch = useCallback((action: Action) => move({ action, room: now.current }), []);
   return [bench, dispatch];
 }

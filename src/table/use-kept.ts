@@ -23,7 +23,12 @@ function localStore(): Storage {
 }
 
 /** Takes up the kept draft once the page is awake, and keeps every change from then on. */
-export function useKept(exercise: Exercise, set: string | null, record: DraftRecord, takeUp: (record: DraftRecord) => void): KeptDraft {
+export function useKept(
+  exercise: Exercise,
+  set: string | null,
+  record: DraftRecord,
+  takeUp: (record: DraftRecord) => void,
+): KeptDraft {
   const [keeping, setKeeping] = useState<Keeping>({ state: 'waiting' });
   const key = keyOf(exercise.id, set);
   const written = useRef<string | null>(null);

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import { fitBox } from './drawing/draw.ts';
 import type { Bench, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
 import { fill } from './model/hand.ts';
@@ -13,7 +14,6 @@ import { sheetOf } from './model/reduce.ts';
 import { rightPlaces } from './model/right-places.ts';
 import { sayWhere } from './model/say-change.ts';
 import { bothBoxes, sheetBox } from './model/sheet-box.ts';
-import { fitBox } from './drawing/draw.ts';
 import type { Say } from './say.ts';
 import type { Dispatch } from './use-bench.ts';
 import type { Marked } from './use-marking.ts';
@@ -42,7 +42,10 @@ export function useSheet({ exercise, room, bench, dispatch, say, speak, marked, 
   const tried = hand && pointed ? fill(hand, pointed.field, pointed.value) : hand;
   const ahead = useMemo(() => previewOf({ steps, upTo }, tried, sheet, room), [steps, upTo, tried, sheet, room]);
   const home = useMemo(() => {
-    const block = sheetBox({ shapes: room.givens.shapes, measures: room.givens.measures, answers: new Map(), problems: [] }, shown);
+    const block = sheetBox(
+      { shapes: room.givens.shapes, measures: room.givens.measures, answers: new Map(), problems: [] },
+      shown,
+    );
     return sheet.shapes.size === room.givens.shapes.size ? block : bothBoxes(block, fitBox(sheet, shown, []));
   }, [room, shown, sheet]);
   const pencil = useMemo(() => redPencilOf(marked, showsRight), [marked, showsRight]);
@@ -51,7 +54,18 @@ export function useSheet({ exercise, room, bench, dispatch, say, speak, marked, 
     [marked, showsRight, exercise, room, sheet],
   );
   const drawing = useMemo(
-    () => pictureOf({ sheet, room, shows: exercise.shows, box: home, unit, lit, ahead: drawnOf(ahead), red: pencil, right }),
+    () =>
+      pictureOf({
+        sheet,
+        room,
+        shows: exercise.shows,
+        box: home,
+        unit,
+        lit,
+        ahead: drawnOf(ahead),
+        red: pencil,
+        right,
+      }),
     [sheet, room, exercise, home, unit, lit, ahead, pencil, right],
   );
   const grips = useMemo(() => gripsOf({ steps, upTo }, sheet), [steps, upTo, sheet]);
@@ -64,7 +78,8 @@ export function useSheet({ exercise, room, bench, dispatch, say, speak, marked, 
     grips,
     say,
     holding: hand !== null,
-    read: (p: Point, radius: number) => (hand ? pointAt(hand, { sheet, shown, radius, draft: { steps, upTo }, room, unit }, p) : null),
+    read: (p: Point, radius: number) =>
+      hand ? pointAt(hand, { sheet, shown, radius, draft: { steps, upTo }, room, unit }, p) : null,
     onPoint: (to: Pointed): void => {
       dispatch({ do: 'fill', field: to.field, value: to.value });
       if (to.caught.length > 0) speak(say('table.pointed', { what: { namedAll: to.caught } }));

@@ -5,8 +5,8 @@ import { writeHandIn } from '../exchange/write-hand-in.ts';
 import { download } from './download.ts';
 import type { Room, ToolId } from './model/bench.ts';
 import { newFigure } from './model/setting.ts';
-import { fileName, openDraft } from './store/files.ts';
 import { sayFor } from './say.ts';
+import { fileName, openDraft } from './store/files.ts';
 import type { TableProps } from './Table.tsx';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
@@ -47,7 +47,11 @@ export function useTable({ exercise, set = null, seed = 'first', language = 'en'
     saved,
   });
   const takeUp = (draft: HandIn, upTo: number): void => {
-    setSetting({ figure: draft.order.figure, house: { ...exercise.house, ...draft.order.house }, strictness: draft.strictness });
+    setSetting({
+      figure: draft.order.figure,
+      house: { ...exercise.house, ...draft.order.house },
+      strictness: draft.strictness,
+    });
     dispatch({ do: 'open', steps: draft.steps });
     dispatch({ do: 'go', upTo });
     setStudent(draft.student);
@@ -55,7 +59,9 @@ export function useTable({ exercise, set = null, seed = 'first', language = 'en'
     setHints(draft.hints);
     marking.rubOut();
   };
-  const kept = useKept(exercise, set, { handIn: handIn(null), upTo: bench.upTo }, (record) => takeUp(record.handIn, record.upTo));
+  const kept = useKept(exercise, set, { handIn: handIn(null), upTo: bench.upTo }, (record) =>
+    takeUp(record.handIn, record.upTo),
+  );
   const save = (suffix: string): string => {
     const draft = handIn(new Date().toISOString());
     const name = fileName(draft, suffix);
@@ -63,6 +69,13 @@ export function useTable({ exercise, set = null, seed = 'first', language = 'en'
     return name;
   };
   const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marked: marking.marked, showsRight, toFirst });
+
+  const check = (): void => {
+    const { grade } = marking.check(bench.steps);
+    setShowsRight(false);
+    dispatch({ do: 'put-down' });
+    speak(say('table.checked', { marks: grade.marks, of: grade.of }));
+  };
 
   return {
     ...sheet,
@@ -86,20 +99,23 @@ export function useTable({ exercise, set = null, seed = 'first', language = 'en'
       else marking.rubOut();
     },
     freshFigure: () => newFigure(exercise, freshSeed()),
+    bar: {
+      canUndo: bench.past.length > 0,
+      canRedo: bench.future.length > 0,
+      onUndo: (): void => dispatch({ do: 'undo' }),
+      onRedo: (): void => dispatch({ do: 'redo' }),
+      onCheck: check,
+    },
     onKeyDown: (event: KeyboardEvent): void => undoKeys(event, dispatch),
     take: (tool: ToolId, byKeys: boolean): void => {
       dispatch({ do: 'take', tool });
       if (byKeys) setToFirst(toFirst + 1);
     },
-    openHint: (target: Name): void => setHints({ ...hints, [target]: Math.min(3, (hints[target] ?? 0) + 1) as HintTier }),
-    check: (): void => {
-      const { grade } = marking.check(bench.steps);
-      setShowsRight(false);
-      dispatch({ do: 'put-down' });
-      speak(say('table.checked', { marks: grade.marks, of: grade.of }));
-    },
+    openHint: (target: Name): void =>
+      setHints({ ...hints, [target]: Math.min(3, (hints[target] ?? 0) + 1) as HintTier }),
     toggleRight: (): void => {
-      const wrong = marking.marked?.grade.reports.filter(({ status }) => status !== 'within').map(({ target }) => target) ?? [];
+      const wrong =
+        marking.marked?.grade.reports.filter(({ status }) => status !== 'within').map(({ target }) => target) ?? [];
       if (!showsRight) setShown([...new Set([...shown, ...wrong])]);
       setShowsRight(!showsRight);
       if (!showsRight) speak(say('table.shown-right'));

@@ -1,4 +1,4 @@
-import JXG from 'jsxgraph';
+import { JXG } from './jsxgraph-core.js';
 import type { Point } from '../../geometry/point.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';

@@ -1,4 +1,4 @@
-import JXG from 'jsxgraph';
+import { JXG } from './jsxgraph-core.js';
 import type { Drawing, Part } from '../drawing/drawing.ts';
 import { keyOf } from '../drawing/key.ts';
 import { classesOf } from './classes.ts';

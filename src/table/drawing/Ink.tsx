@@ -5,7 +5,15 @@ import { keyOf } from './key.ts';
 import { figure, pathData, runData } from './path-data.ts';
 
 /** The paper and everything that scales with the sheet. */
-export function Ink({ drawing, id, spread }: { readonly drawing: Drawing; readonly id: string; readonly spread: number }): VNode {
+export function Ink({
+  drawing,
+  id,
+  spread,
+}: {
+  readonly drawing: Drawing;
+  readonly id: string;
+  readonly spread: number;
+}): VNode {
   return (
     <>
       <Papers id={id} dots={drawing.dots} />

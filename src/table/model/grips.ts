@@ -20,7 +20,8 @@ export function gripsOf({ steps, upTo }: Pick<Bench, 'steps' | 'upTo'>, sheet: S
 
 function heldIn(step: Step, sheet: Sheet): Held[] {
   const shape = sheet.shapes.get(step.name);
-  if (step.verb === 'pencil' && shape?.kind === 'point') return [{ key: step.name, name: step.name, at: shape.point, handle: null }];
+  if (step.verb === 'pencil' && shape?.kind === 'point')
+    return [{ key: step.name, name: step.name, at: shape.point, handle: null }];
   if (step.verb !== 'curve' || shape?.kind !== 'curve') return [];
   return handlesOf(shape.path).map(({ point, side, at, root }, index) => ({
     key: `${step.name}/${point}/${side}`,

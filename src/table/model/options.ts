@@ -65,7 +65,7 @@ function measures(sheet: Sheet, dimension: 'length' | 'angle' | 'number'): Optio
     .filter(([, quantity]) => quantity.dimension === dimension)
     .map(([name, quantity]) => ({
       value: name,
-      words: message('table.measure-option', { name, value: worth(quantity.value, dimension) }),
+      words: message('table.measure-option', { name: { named: name }, value: worth(quantity.value, dimension) }),
       lights: null,
     }));
 }

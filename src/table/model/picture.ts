@@ -32,7 +32,10 @@ const REACH = 1500;
 export function pictureOf({ sheet, room, shows, box, unit, lit, ahead, red, right }: Picture): Drawing {
   const given = new Set(room.givens.shapes.keys());
   const made = [...sheet.shapes.keys()].filter((name) => !given.has(name));
-  const wide = { min: { x: box.min.x - REACH, y: box.min.y - REACH }, max: { x: box.max.x + REACH, y: box.max.y + REACH } };
+  const wide = {
+    min: { x: box.min.x - REACH, y: box.min.y - REACH },
+    max: { x: box.max.x + REACH, y: box.max.y + REACH },
+  };
   const lights = lit.flatMap((name): Part[] => {
     const shape = sheet.shapes.get(name);
     return shape && shape.kind !== 'length' ? shapeParts(shape, 'cue', wide, name) : [];
@@ -46,6 +49,10 @@ export function pictureOf({ sheet, room, shows, box, unit, lit, ahead, red, righ
     reach: REACH,
     red: red.marks,
     notes: red.notes,
-    more: [...lights, ...right.flatMap((shape) => shapeParts(shape, 'right', wide)), ...(ahead ? shapeParts(ahead, 'preview', wide) : [])],
+    more: [
+      ...lights,
+      ...right.flatMap((shape) => shapeParts(shape, 'right', wide)),
+      ...(ahead ? shapeParts(ahead, 'preview', wide) : []),
+    ],
   });
 }

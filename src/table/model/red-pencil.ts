@@ -1,5 +1,5 @@
+import { between, distance, type Point } from '../../geometry/point.ts';
 import type { CheckResult, RedMark } from '../../grader/result.ts';
-import { distance, between, type Point } from '../../geometry/point.ts';
 import { message } from '../../words/message.ts';
 import type { Label } from '../drawing/drawing.ts';
 
@@ -32,13 +32,19 @@ function markFor({ red, status }: CheckResult, shown: boolean): RedMark {
   return { band: status === 'near' ? red.band : null, arrow: red.arrow && shortened(red.arrow) };
 }
 
-function shortened({ from, to }: { readonly from: Point; readonly to: Point }): { readonly from: Point; readonly to: Point } {
+function shortened({ from, to }: { readonly from: Point; readonly to: Point }): {
+  readonly from: Point;
+  readonly to: Point;
+} {
   const long = distance(from, to);
   return long <= POINTER ? { from, to } : { from, to: between(from, to, POINTER / long) };
 }
 
 function noteFor({ off, unit }: CheckResult, { arrow }: RedMark): Label[] {
   if (!arrow || off === null) return [];
-  const words = unit === 'mm' ? message('table.off-by', { off: { mm: off } }) : message('table.off-degrees', { off: Math.round(off * 10) / 10 });
+  const words =
+    unit === 'mm'
+      ? message('table.off-by', { off: { mm: off } })
+      : message('table.off-degrees', { off: Math.round(off * 10) / 10 });
   return [{ by: [arrow.from, arrow.to], words, tone: 'red' }];
 }

@@ -16,7 +16,10 @@ export function rightPlaces(exercise: Exercise, room: Room, sheet: Sheet, wanted
 
 /** What the learner answered for the targets before this one. */
 function pinsBefore({ targets }: Exercise, sheet: Sheet, target: Name): ReadonlyMap<Name, Shape> {
-  const before = targets.slice(0, targets.findIndex(({ name }) => name === target));
+  const before = targets.slice(
+    0,
+    targets.findIndex(({ name }) => name === target),
+  );
   return new Map(
     before.flatMap(({ name }): [Name, Shape][] => {
       const shape = sheet.shapes.get(sheet.answers.get(name) ?? '');

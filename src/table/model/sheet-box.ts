@@ -5,13 +5,15 @@ import { fitBox } from '../drawing/draw.ts';
 
 /** Room kept free at the front edge for what will be drawn there, mm. */
 const FRONT = 80;
+/** And over the shoulder, mm. */
+const ABOVE = 45;
 /** A sheet is at least this much taller than wide, so that its frame is filled to its height at every width of the screen. */
 const WIDEST = 0.66;
 
 /** The part of the sheet that the table shows at first: the block, and room in front of it. */
 export function sheetBox(block: Sheet, shown: (name: Name) => boolean): Box {
   const { min, max } = fitBox(block, shown, []);
-  const box = { min: { x: min.x - FRONT, y: min.y }, max };
+  const box = { min: { x: min.x - FRONT, y: min.y }, max: { x: max.x, y: max.y + ABOVE } };
   const aspect = widthOf(box) / heightOf(box);
   return aspect > WIDEST ? withAspect(box, WIDEST) : box;
 }

@@ -71,7 +71,11 @@ function BlankNote({ id, state }: { readonly id: string; readonly state: BlankSt
   const note = state.trouble ?? state.worth;
   if (note === null) return null;
   return (
-    <span id={`${id}-note`} class={state.trouble ? 'blank-note blank-note--trouble' : 'blank-note'} role={state.trouble ? 'alert' : undefined}>
+    <span
+      id={`${id}-note`}
+      class={state.trouble ? 'blank-note blank-note--trouble' : 'blank-note'}
+      role={state.trouble ? 'alert' : undefined}
+    >
       {note}
     </span>
   );

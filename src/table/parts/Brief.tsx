@@ -9,29 +9,41 @@ import { type Value, written } from '../../words/message.ts';
 import type { Setting } from '../model/setting.ts';
 import type { Say } from '../say.ts';
 
-interface BriefProps {
+interface BriefWordsProps {
   readonly exercise: Exercise;
   readonly setting: Setting;
-  readonly sheet: Sheet;
   readonly measures: ReadonlyMap<Name, Quantity>;
   readonly say: Say;
 }
 
-/** The order: what to make, for whom, in which style, and what marks are given for. */
-export function Brief({ exercise, setting, sheet, measures, say }: BriefProps): VNode {
-  const body = figureMeasures.filter((name) => measures.has(name));
-  const style = [...measures.keys()].filter((name) => !(figureMeasures as readonly string[]).includes(name));
+/** The order in words: what to make, and for whom. */
+export function BriefWords({ exercise, setting, measures, say }: BriefWordsProps): VNode {
   return (
     <section class="brief" aria-labelledby="brief-title">
       <h2 id="brief-title">{say('table.brief')}</h2>
       <p class="brief-words">{say.message(written(exercise.brief, valuesOf(measures)))}</p>
       <p class="brief-who">{whose(setting, say)}</p>
-      <div class="brief-measures">
-        <Measures title={say('table.style')} names={style} measures={measures} say={say} />
-        <Measures title={say('table.measures')} names={body} measures={measures} say={say} />
-        <Asks exercise={exercise} sheet={sheet} say={say} />
-      </div>
     </section>
+  );
+}
+
+interface BriefMeasuresProps {
+  readonly exercise: Exercise;
+  readonly sheet: Sheet;
+  readonly measures: ReadonlyMap<Name, Quantity>;
+  readonly say: Say;
+}
+
+/** The order in figures: style, body, and what marks are given for. */
+export function BriefMeasures({ exercise, sheet, measures, say }: BriefMeasuresProps): VNode {
+  const body = figureMeasures.filter((name) => measures.has(name));
+  const style = [...measures.keys()].filter((name) => !(figureMeasures as readonly string[]).includes(name));
+  return (
+    <div class="brief-measures">
+      <Measures title={say('table.style')} names={style} measures={measures} say={say} />
+      <Asks exercise={exercise} sheet={sheet} say={say} />
+      <Measures title={say('table.measures')} names={body} measures={measures} say={say} />
+    </div>
   );
 }
 
@@ -75,14 +87,24 @@ function Measures({ title, names, measures, say }: MeasuresProps): VNode {
 }
 
 /** What is asked, its marks, and what answers it so far. */
-function Asks({ exercise, sheet, say }: { readonly exercise: Exercise; readonly sheet: Sheet; readonly say: Say }): VNode {
+function Asks({
+  exercise,
+  sheet,
+  say,
+}: {
+  readonly exercise: Exercise;
+  readonly sheet: Sheet;
+  readonly say: Say;
+}): VNode {
   return (
     <div class="measures asks">
       <h3>{say('table.asks')}</h3>
       <dl>
         {exercise.targets.map(({ name }) => {
           const by = sheet.answers.get(name);
-          const marks = exercise.checks.filter(({ target }) => target === name).reduce((sum, check) => sum + check.marks, 0);
+          const marks = exercise.checks
+            .filter(({ target }) => target === name)
+            .reduce((sum, check) => sum + check.marks, 0);
           return (
             <div key={name} data-answered={by !== undefined}>
               <dt>{say('table.label', { name: { named: name } })}</dt>

@@ -14,13 +14,17 @@ interface ChipsProps {
 }
 
 /** What the blank in hand offers, laid out in a row under the sentence: one press fills it. */
-export function Chips({ hand, options, say, dispatch }: ChipsProps): VNode | null {
+export function Chips({ hand, options, say, dispatch }: ChipsProps): VNode {
   const { at } = hand;
-  if (at === null || options.length === 0) return null;
   return (
     <div class="chips">
       {options.map((option) => (
-        <button key={String(option.value)} type="button" class="chip" onClick={() => dispatch({ do: 'fill', field: at, value: option.value })}>
+        <button
+          key={String(option.value)}
+          type="button"
+          class="chip"
+          onClick={() => at !== null && dispatch({ do: 'fill', field: at, value: option.value })}
+        >
           {say.message(option.words)}
         </button>
       ))}

@@ -15,7 +15,12 @@ export function Damaged({ raw, exercise, say, onStart }: DamagedProps): VNode {
     <div class="notice" role="alert">
       <p>{say('table.damaged')}</p>
       <div class="files-ends">
-        <button type="button" class="button" data-do="save-raw" onClick={() => download(`${exercise}.damaged.txt`, raw)}>
+        <button
+          type="button"
+          class="button"
+          data-do="save-raw"
+          onClick={() => download(`${exercise}.damaged.txt`, raw)}
+        >
           {say('table.damaged-save')}
         </button>
         <button type="button" class="button button--first" data-do="start-clean" onClick={onStart}>

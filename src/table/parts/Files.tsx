@@ -42,19 +42,40 @@ export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOp
       <KeptNote keeping={keeping} say={say} />
       <label class="field">
         <span>{say('table.student')}</span>
-        <input ref={name} type="text" name="student" autocomplete="name" maxLength={200} value={student} onInput={(event) => onStudent(event.currentTarget.value)} />
+        <input
+          ref={name}
+          type="text"
+          name="student"
+          autocomplete="name"
+          maxLength={200}
+          value={student}
+          onInput={(event) => onStudent(event.currentTarget.value)}
+        />
       </label>
       <div class="files-ends">
         <button type="button" class="button button--first" data-do="hand-in" onClick={handIn}>
           {say('table.hand-in')}
         </button>
-        <button type="button" class="button" data-do="save" onClick={() => setNote(say('table.saved', { file: onSave() }))}>
+        <button
+          type="button"
+          class="button"
+          data-do="save"
+          onClick={() => setNote(say('table.saved', { file: onSave() }))}
+        >
           {say('table.save')}
         </button>
         <button type="button" class="button" data-do="open" onClick={() => chooser.current?.click()}>
           {say('table.open')}
         </button>
-        <input ref={chooser} class="unseen" type="file" accept=".json,application/json" aria-label={say('table.open')} tabIndex={-1} onChange={open} />
+        <input
+          ref={chooser}
+          class="unseen"
+          type="file"
+          accept=".json,application/json"
+          aria-label={say('table.open')}
+          tabIndex={-1}
+          onChange={open}
+        />
       </div>
       <p class="files-note" role="status">
         {note}

@@ -27,7 +27,9 @@ export function GripKeys({ grips, view, say, onDrag, onLetGo }: GripKeysProps): 
             class="grip-key"
             data-grip={held.key}
             style={{ insetInlineStart: `${at.x}px`, insetBlockStart: `${at.y}px` }}
-            aria-label={held.handle ? say('table.handle', { name, number: held.handle.number }) : say('table.free-mark', { name })}
+            aria-label={
+              held.handle ? say('table.handle', { name, number: held.handle.number }) : say('table.free-mark', { name })
+            }
             onBlur={onLetGo}
             onKeyDown={(event) => {
               const way = arrowWay(event);

@@ -20,9 +20,16 @@ export function Overlay({ drawing, view, cross, caught, say }: OverlayProps): VN
   const steady = steadyScale(view.scale);
   const placed = useMemo(() => placeLabels(drawing, steady, say.message), [drawing, steady, say]);
   return (
-    <svg class="sheet-words" aria-hidden="true" focusable="false">
+    <svg class="sheet-words" data-view={`${view.scale} ${view.origin.x} ${view.origin.y}`} aria-hidden="true" focusable="false">
       {drawing.parts.map((part) =>
-        part.kind === 'arrow' ? <Head key={JSON.stringify(part)} from={toPixels(view, part.from)} to={toPixels(view, part.to)} tone={part.tone} /> : null,
+        part.kind === 'arrow' ? (
+          <Head
+            key={JSON.stringify(part)}
+            from={toPixels(view, part.from)}
+            to={toPixels(view, part.to)}
+            tone={part.tone}
+          />
+        ) : null,
       )}
       {placed.map(({ text, tone, anchor, shift }) => {
         const at = toPixels(view, anchor);
@@ -46,7 +53,13 @@ function steadyScale(scale: number): number {
 
 function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; readonly tone: string }): VNode {
   const turn = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
-  return <path class={`head head--${tone}`} transform={`translate(${figure(to.x)} ${figure(to.y)}) rotate(${figure(turn)})`} d="M0 0-8-3.2-6.2 0-8 3.2Z" />;
+  return (
+    <path
+      class={`head head--${tone}`}
+      transform={`translate(${figure(to.x)} ${figure(to.y)}) rotate(${figure(turn)})`}
+      d="M0 0-8-3.2-6.2 0-8 3.2Z"
+    />
+  );
 }
 
 function Ring({ at }: { readonly at: Point }): VNode {
@@ -54,5 +67,11 @@ function Ring({ at }: { readonly at: Point }): VNode {
 }
 
 function Cross({ at }: { readonly at: Point }): VNode {
-  return <path class="cue-cross" transform={`translate(${figure(at.x)} ${figure(at.y)})`} d="M-14 0H-4M4 0H14M0-14V-4M0 4V14" />;
+  return (
+    <path
+      class="cue-cross"
+      transform={`translate(${figure(at.x)} ${figure(at.y)})`}
+      d="M-14 0H-4M4 0H14M0-14V-4M0 4V14"
+    />
+  );
 }

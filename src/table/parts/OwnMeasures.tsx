@@ -63,7 +63,8 @@ export function readTypedFigure(figure: Figure, typed: Readonly<Partial<Record<F
     if (!amount.ok) return { ok: false, message: amount.message };
     const { dimension, value } = amount.quantity;
     const wanted = measureRanges[name as FigureMeasure].unit === 'mm' ? 'length' : 'angle';
-    if (dimension !== wanted) return { ok: false, message: message('expression.wanted', { text, found: dimension, wanted }) };
+    if (dimension !== wanted)
+      return { ok: false, message: message('expression.wanted', { text, found: dimension, wanted }) };
     measures[name] = wanted === 'length' ? value : (value * 180) / Math.PI;
   }
   const read = readFigure(measures);

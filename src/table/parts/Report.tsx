@@ -69,7 +69,7 @@ function Note({ report, say }: { readonly report: TargetReport; readonly say: Sa
   return (
     <div class="note" data-status={report.status} data-target={report.target}>
       <h3>
-        {say('table.label', { name: { named: report.target } })}
+        <span class="note-target">{say('table.label', { name: { named: report.target } })}</span>
         <span class="note-status">{say('table.status', { status: report.status })}</span>
       </h3>
       <p>{report.sentences.map((sentence) => say.message(sentence)).join(' ')}</p>

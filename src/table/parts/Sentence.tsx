@@ -13,8 +13,8 @@ import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
 import { BlankBox } from './BlankBox.tsx';
 import { labelAfter, wantedIn } from './blank-words.ts';
-import { type Piece, piecesOf } from './sentence-pieces.ts';
 import { Chips } from './Chips.tsx';
+import { type Piece, piecesOf } from './sentence-pieces.ts';
 
 interface SentenceProps {
   readonly hand: Hand | null;
@@ -34,11 +34,15 @@ interface SentenceProps {
 export function Sentence(props: SentenceProps): VNode {
   const { hand, say, toFirst } = props;
   const line = useRef<HTMLDivElement>(null);
+  const inHand = hand !== null;
+  useEffect(() => {
+    if (inHand) line.current?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
+  }, [inHand]);
   useEffect(() => {
     if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
   }, [toFirst]);
   return (
-    <section class="sentence" aria-label={say('table.sentence')} ref={line}>
+    <section class="sentence" data-holding={inHand} aria-label={say('table.sentence')} ref={line}>
       {hand ? <InHand {...props} hand={hand} line={line} /> : <p class="sentence-idle">{say('table.sentence-idle')}</p>}
     </section>
   );
@@ -63,7 +67,11 @@ function InHand(props: InHandProps): VNode {
       <Ways hand={hand} say={say} dispatch={dispatch} />
       <p class="sentence-line">
         {piecesOf(hand.tool, hand.filled, sheet, say).map((piece) =>
-          piece.kind === 'words' ? <span key={piece.key}>{piece.text}</span> : <HandBlank key={piece.field.field} piece={piece} draw={draw} {...props} />,
+          piece.kind === 'words' ? (
+            <span key={piece.key}>{piece.text}</span>
+          ) : (
+            <HandBlank key={piece.field.field} piece={piece} draw={draw} {...props} />
+          ),
         )}
         {reading ? <output class="sentence-reading">{say.message(reading)}</output> : null}
       </p>
@@ -93,7 +101,15 @@ function InHand(props: InHandProps): VNode {
 }
 
 /** Other ways to use the same tool. */
-function Ways({ hand, say, dispatch }: { readonly hand: Hand; readonly say: Say; readonly dispatch: Dispatch }): VNode | null {
+function Ways({
+  hand,
+  say,
+  dispatch,
+}: {
+  readonly hand: Hand;
+  readonly say: Say;
+  readonly dispatch: Dispatch;
+}): VNode | null {
   const { uses } = toolFor(hand.tool);
   if (uses.length < 2) return null;
   return (
@@ -101,7 +117,12 @@ function Ways({ hand, say, dispatch }: { readonly hand: Hand; readonly say: Say;
       <legend>{say('table.ways')}</legend>
       {uses.map((use) => (
         <label key={use} class="way">
-          <input type="radio" name="way" checked={use === hand.tool} onChange={() => dispatch({ do: 'take', tool: use })} />
+          <input
+            type="radio"
+            name="way"
+            checked={use === hand.tool}
+            onChange={() => dispatch({ do: 'take', tool: use })}
+          />
           <span>{say(`table.use.${use}`)}</span>
         </label>
       ))}
@@ -167,9 +188,11 @@ function chipOptions({ hand, sheet, shown }: InHandProps): readonly Option[] {
 function noteOf({ hand, preview, say }: InHandProps, complete: boolean): string {
   if (preview.kind === 'problem') return say.message(preview.message);
   const field = fieldsOf(hand.tool).find((one) => one.field === hand.at);
-  if (complete && hand.tool !== 'measure') return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');
+  if (complete && hand.tool !== 'measure')
+    return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');
   if (!field) return '';
   if (field.blank.takes === 'length') return say('table.number-stays');
+  if (field.blank.takes === 'toward' || field.blank.takes === 'turn') return say('table.side-hint');
   return say('table.point-hint', { what: wantedIn({ ...field, optional: false }, say) });
 }
 
@@ -181,7 +204,10 @@ function CallIt({ hand, sheet, targets, say, dispatch }: InHandProps): VNode | n
   return (
     <label class="call-it">
       <span>{say('table.call-it')}</span>
-      <select value={hand.answers ?? ''} onChange={(event) => dispatch({ do: 'call', target: event.currentTarget.value || null })}>
+      <select
+        value={hand.answers ?? ''}
+        onChange={(event) => dispatch({ do: 'call', target: event.currentTarget.value || null })}
+      >
         <option value="">{say('table.call-none')}</option>
         {fitting.map(({ name }) => (
           <option key={name} value={name}>

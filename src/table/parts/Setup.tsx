@@ -28,13 +28,22 @@ export function Setup({ exercise, setting, figure, say, onSetting, freshFigure }
   return (
     <details class="setup">
       <summary>{say('table.setup')}</summary>
-      <FigureChoice setting={setting} figure={figure} say={say} onFigure={(taken) => onSetting({ ...setting, figure: taken })} freshFigure={freshFigure} />
+      <FigureChoice
+        setting={setting}
+        figure={figure}
+        say={say}
+        onFigure={(taken) => onSetting({ ...setting, figure: taken })}
+        freshFigure={freshFigure}
+      />
       {Object.keys(exercise.house).map((rule) => (
         <HouseChoice key={rule} rule={rule} exercise={exercise} setting={setting} say={say} onSetting={onSetting} />
       ))}
       <label class="field">
         <span>{say('table.strictness')}</span>
-        <select value={setting.strictness} onChange={(event) => onSetting({ ...setting, strictness: event.currentTarget.value as Strictness })}>
+        <select
+          value={setting.strictness}
+          onChange={(event) => onSetting({ ...setting, strictness: event.currentTarget.value as Strictness })}
+        >
           {STRICTNESSES.map((name) => (
             <option key={name} value={name}>
               {say(`table.strictness.${name}`)}
@@ -56,7 +65,8 @@ interface FigureChoiceProps {
 
 function FigureChoice({ setting, figure, say, onFigure, freshFigure }: FigureChoiceProps): VNode {
   const [typing, setTyping] = useState(false);
-  const value = typing || 'measures' in setting.figure ? 'own' : 'named' in setting.figure ? setting.figure.named : 'sampled';
+  const value =
+    typing || 'measures' in setting.figure ? 'own' : 'named' in setting.figure ? setting.figure.named : 'sampled';
   const take = (chosen: string): void => {
     setTyping(chosen === 'own');
     if (chosen === 'sampled') onFigure(freshFigure());
@@ -81,7 +91,9 @@ function FigureChoice({ setting, figure, say, onFigure, freshFigure }: FigureCho
           {say('table.figure-another')}
         </button>
       ) : null}
-      {value === 'own' ? <OwnMeasures figure={figure} say={say} onFigure={(measures) => onFigure({ measures })} /> : null}
+      {value === 'own' ? (
+        <OwnMeasures figure={figure} say={say} onFigure={(measures) => onFigure({ measures })} />
+      ) : null}
       <p class="setup-note">{say('table.figure-kept')}</p>
     </div>
   );
@@ -105,7 +117,12 @@ function HouseChoice({ rule, exercise, setting, say, onSetting }: HouseChoicePro
       <legend>{say(`house.${rule}` as Key & 'house.stand-rule')}</legend>
       {choices.map(({ name, source }) => (
         <label key={name} class="house-choice">
-          <input type="radio" name={rule} checked={setting.house[rule] === name} onChange={() => onSetting({ ...setting, house: { ...setting.house, [rule]: name } })} />
+          <input
+            type="radio"
+            name={rule}
+            checked={setting.house[rule] === name}
+            onChange={() => onSetting({ ...setting, house: { ...setting.house, [rule]: name } })}
+          />
           <span>
             {say(`house.${rule}.${name}` as Key & 'house.stand-rule.full')} <cite>{source}</cite>
           </span>

@@ -13,7 +13,7 @@ import { GripKeys } from './GripKeys.tsx';
 import { Overlay } from './Overlay.tsx';
 import { useBoard } from './use-board.ts';
 import { useFrame } from './use-frame.ts';
-import { ViewButtons } from './ViewButtons.tsx';
+import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
 
 export interface SheetProps {
   readonly id: string;
@@ -30,6 +30,8 @@ export interface SheetProps {
   readonly onLetGo: () => void;
   readonly onSay: (text: string) => void;
   readonly where: (p: Point) => string;
+  /** What the bar under the sheet does beside moving it. */
+  readonly bar: Pick<SheetBarProps, 'canUndo' | 'canRedo' | 'onUndo' | 'onRedo' | 'onCheck'>;
   readonly called: (names: readonly Name[]) => string;
 }
 
@@ -44,26 +46,47 @@ export function Sheet(props: SheetProps): VNode {
   const [view, setView] = useState<View | null>(null);
   const frame = useRef<HTMLDivElement>(null);
   const host = useRef<HTMLDivElement>(null);
-  const board = useBoard({ host, frame, id, home, drawing, grips, say, onView: setView, onDrag: props.onDrag, onLetGo: props.onLetGo });
+  const board = useBoard({
+    host,
+    frame,
+    id,
+    home,
+    drawing,
+    grips,
+    say,
+    onView: setView,
+    onDrag: props.onDrag,
+    onLetGo: props.onLetGo,
+  });
   const gestures = useFrame({ ...props, board: board.sheet, view, frame });
   return (
-    <div class="sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
+    <div class="table-sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet is pointed at with the arrow keys. */}
-      <div class="sheet-frame" ref={frame} tabIndex={0} role="application" aria-label={say('table.sheet')} aria-describedby={`${id}-keys`} {...gestures.handlers}>
+      <div
+        class="sheet-frame"
+        ref={frame}
+        tabIndex={0}
+        role="application"
+        aria-label={say('table.sheet')}
+        aria-describedby={`${id}-keys`}
+        {...gestures.handlers}
+      >
         {view === null ? (
           <div class="sheet-still">
             <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={HEIGHTS} spread={SPREAD} />
           </div>
         ) : null}
         <div class="sheet-board" ref={host} />
-        {view ? <Overlay drawing={drawing} view={view} cross={gestures.cross} caught={gestures.caught} say={say} /> : null}
+        {view ? (
+          <Overlay drawing={drawing} view={view} cross={gestures.cross} caught={gestures.caught} say={say} />
+        ) : null}
         {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
       </div>
       <p id={`${id}-keys`} class="unseen">
         {say('table.sheet-keys')}
       </p>
       <p class="unseen">{drawing.says.map((said) => say.message(said)).join(' ')}</p>
-      <ViewButtons board={board.sheet} home={home} failed={board.failed} say={say} />
+      <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />
     </div>
   );
 }

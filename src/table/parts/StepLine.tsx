@@ -56,7 +56,13 @@ export function StepLine(props: StepLineProps): VNode {
             onName={(typed) => dispatch({ do: 'rename', index, name: spelt(typed) })}
           />
           <StepAnswer {...props} />
-          <button type="button" class="button button--quiet" data-do="erase" aria-label={say('table.erase-step', { name })} onClick={() => dispatch({ do: 'erase', index })}>
+          <button
+            type="button"
+            class="button button--quiet"
+            data-do="erase"
+            aria-label={say('table.erase-step', { name })}
+            onClick={() => dispatch({ do: 'erase', index })}
+          >
             {say('table.erase')}
           </button>
         </div>
@@ -65,9 +71,19 @@ export function StepLine(props: StepLineProps): VNode {
   );
 }
 
-function StepLength({ name, sheet, say }: { readonly name: Name; readonly sheet: Sheet; readonly say: Say }): VNode | null {
+function StepLength({
+  name,
+  sheet,
+  say,
+}: {
+  readonly name: Name;
+  readonly sheet: Sheet;
+  readonly say: Say;
+}): VNode | null {
   const shape = sheet.shapes.get(name);
-  return shape?.kind === 'length' ? <output class="step-length">{say('table.makes-length', { length: { mm: shape.length } })}</output> : null;
+  return shape?.kind === 'length' ? (
+    <output class="step-length">{say('table.makes-length', { length: { mm: shape.length } })}</output>
+  ) : null;
 }
 
 /** The sentence, its blanks as words that can be pressed and changed in place. */
@@ -80,13 +96,16 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
     dispatch({ do: 'amend', index, field, value });
     setEditing(null);
   };
-  const pieces = piecesOf(form.id, filled, sheet, say).filter((piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || piece.field.field === editing);
+  const pieces = piecesOf(form.id, filled, sheet, say).filter(
+    (piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || piece.field.field === editing,
+  );
   return (
     <>
       {pieces.map((piece) => {
         if (piece.kind === 'words') return <span key={piece.key}>{piece.text}</span>;
         const { field } = piece.field;
-        if (field !== editing) return <BlankWords key={field} piece={piece} say={say} onPress={() => setEditing(field)} />;
+        if (field !== editing)
+          return <BlankWords key={field} piece={piece} say={say} onPress={() => setEditing(field)} />;
         const before = replay(room.givens, bench.steps.slice(0, index));
         const wanted = wantedIn(piece.field, say);
         const value = filled[field];

@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Say } from '../say.ts';
 import type { ToolId } from '../model/bench.ts';
 import { type Tool, toolFor, toolGroups, tools } from '../model/tools.ts';
+import type { Say } from '../say.ts';
 import { ToolDrawing } from './ToolDrawing.tsx';
 
 interface ToolsProps {
@@ -17,7 +17,13 @@ export function Tools({ inHand, say, onTake }: ToolsProps): VNode {
   const held = inHand === null ? null : toolFor(inHand);
   const stop = held ?? tools[0];
   return (
-    <div class="tools" role="toolbar" aria-label={say('table.tools')} ref={edge} onKeyDown={(event) => goAlong(event, edge.current)}>
+    <div
+      class="tools"
+      role="toolbar"
+      aria-label={say('table.tools')}
+      ref={edge}
+      onKeyDown={(event) => goAlong(event, edge.current)}
+    >
       {toolGroups.map((group) => (
         <div key={group.id} class="tools-group">
           <p class="tools-name">{say(`table.group.${group.id}`)}</p>
@@ -61,7 +67,8 @@ function goAlong(event: KeyboardEvent, edge: HTMLElement | null): void {
   const buttons = [...(edge?.querySelectorAll<HTMLButtonElement>('.tool') ?? [])];
   const at = buttons.indexOf(document.activeElement as HTMLButtonElement);
   const step = STEPS[event.key];
-  const to = event.key === 'Home' ? 0 : event.key === 'End' ? buttons.length - 1 : step === undefined ? null : at + step;
+  const to =
+    event.key === 'Home' ? 0 : event.key === 'End' ? buttons.length - 1 : step === undefined ? null : at + step;
   if (to === null || at < 0) return;
   event.preventDefault();
   buttons[(to + buttons.length) % buttons.length]?.focus();

@@ -36,7 +36,12 @@ export function Working(props: WorkingProps): VNode {
         </ol>
       )}
       {steps.length > 0 ? (
-        <button type="button" class="button button--quiet" data-do="clear-sheet" onClick={() => dispatch({ do: 'clear-sheet' })}>
+        <button
+          type="button"
+          class="button button--quiet"
+          data-do="clear-sheet"
+          onClick={() => dispatch({ do: 'clear-sheet' })}
+        >
           {say('table.clear-sheet')}
         </button>
       ) : null}
@@ -55,14 +60,32 @@ interface WalkProps {
 function Walk({ upTo, of, say, dispatch }: WalkProps): VNode {
   return (
     <div class="walk">
-      <button type="button" class="button" data-do="step-back" disabled={upTo === 0} onClick={() => dispatch({ do: 'go', upTo: upTo - 1 })}>
+      <button
+        type="button"
+        class="button"
+        data-do="step-back"
+        disabled={upTo === 0}
+        onClick={() => dispatch({ do: 'go', upTo: upTo - 1 })}
+      >
         {say('table.step-back')}
       </button>
       <span class="walk-place">{say('table.standing', { step: upTo, of })}</span>
-      <button type="button" class="button" data-do="step-on" disabled={upTo === of} onClick={() => dispatch({ do: 'go', upTo: upTo + 1 })}>
+      <button
+        type="button"
+        class="button"
+        data-do="step-on"
+        disabled={upTo === of}
+        onClick={() => dispatch({ do: 'go', upTo: upTo + 1 })}
+      >
         {say('table.step-on')}
       </button>
-      <button type="button" class="button" data-do="step-end" disabled={upTo === of} onClick={() => dispatch({ do: 'go', upTo: of })}>
+      <button
+        type="button"
+        class="button"
+        data-do="step-end"
+        disabled={upTo === of}
+        onClick={() => dispatch({ do: 'go', upTo: of })}
+      >
         {say('table.step-end')}
       </button>
     </div>

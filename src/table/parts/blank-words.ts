@@ -4,13 +4,16 @@ import type { Say } from '../say.ts';
 
 /** What a blank asks for, short enough to stand in it. */
 export function wantedIn({ blank, optional }: Field, say: Say): string {
-  const what = blank.takes === 'object' ? say('table.blank.object', { kinds: kindsKey(blank.kinds) }) : say(`table.blank.${blank.takes}` as 'table.blank.length');
+  const what =
+    blank.takes === 'object'
+      ? say('table.blank.object', { kinds: kindsKey(blank.kinds) })
+      : say(`table.blank.${blank.takes}` as 'table.blank.length');
   return optional ? say('table.blank.optional', { what }) : what;
 }
 
 function kindsKey(kinds: readonly ShapeKind[]): string {
   if (kinds.includes('point')) return kinds.length === 1 ? 'point' : 'any';
-  return kinds.length === 1 ? (kinds[0] as string) : 'line-curve';
+  return kinds.length === 1 ? (kinds[0] as string) : 'either';
 }
 
 /** What a blank is called to those who hear it: the words before it in the sentence, and what it takes. */

@@ -10,12 +10,24 @@ import type { Say } from '../say.ts';
 /** Words, or a blank of the sentence in hand. */
 export type Piece =
   | { readonly kind: 'words'; readonly text: string; readonly key: string }
-  | { readonly kind: 'blank'; readonly field: Field; readonly text: string; readonly filled: boolean; readonly before: string };
+  | {
+      readonly kind: 'blank';
+      readonly field: Field;
+      readonly text: string;
+      readonly filled: boolean;
+      readonly before: string;
+    };
 
 /** The sentence of a tool as it is filled, in pieces. Optional blanks that are empty stand at the end, so that they can be filled. */
 export function piecesOf(tool: ToolId, filled: Readonly<Record<string, Filling>>, sheet: Sheet, say: Say): Piece[] {
   const fields = fieldsOf(tool);
-  const parts = tool === 'measure' ? measureParts(filled, say) : sentenceParts({ verb: formById(tool).verb, ...filled } as HalfStep, say.reader, { measures: sheet.measures, form: tool });
+  const parts =
+    tool === 'measure'
+      ? measureParts(filled, say)
+      : sentenceParts({ verb: formById(tool).verb, ...filled } as HalfStep, say.reader, {
+          measures: sheet.measures,
+          form: tool,
+        });
   const pieces: Piece[] = [];
   let before = '';
   for (const [index, part] of parts.entries()) {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Blank } from '../../drafting/verbs.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
+import type { Blank } from '../../drafting/verbs.ts';
 import type { Filling } from '../model/bench.ts';
 import type { Option } from '../model/options.ts';
 import { readTyped } from '../model/typed.ts';
@@ -52,7 +52,10 @@ export function useBlank(control: BlankControl): BlankState {
   const [focused, setFocused] = useState(false);
   const { blank, options, sheet, say } = control;
   const amount = isAmount(blank);
-  const shown = words === null || words === '' ? options : options.filter((option) => matches(say.message(option.words), words, amount));
+  const shown =
+    words === null || words === ''
+      ? options
+      : options.filter((option) => matches(say.message(option.words), words, amount));
   const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
 
   const settle = (): void => {
@@ -103,7 +106,8 @@ export function useBlank(control: BlankControl): BlankState {
     value: words ?? (focused && amount ? control.typed : control.text),
     open: open && shown.length > 0,
     active,
-    trouble: read && !read.ok && (amount || blank.takes === 'place' || shown.length === 0) ? say.message(read.message) : null,
+    trouble:
+      read && !read.ok && (amount || blank.takes === 'place' || shown.length === 0) ? say.message(read.message) : null,
     worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
     shown,
     focus: () => setFocused(true),
@@ -123,8 +127,8 @@ export function useBlank(control: BlankControl): BlankState {
     },
     blur: () => {
       setFocused(false);
-      if (!take()) setOpen(false);
-      else settle();
+      if (take()) settle();
+      else setOpen(false);
     },
     toggle: () => setOpen(!open),
   };
@@ -136,11 +140,19 @@ function isAmount(blank: Blank): boolean {
 
 /** A list of objects narrows by what is typed; an amount's list narrows by the word being typed last. */
 function matches(option: string, typed: string, amount: boolean): boolean {
-  const word = (amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed).trim().toLowerCase().replaceAll('-', ' ');
+  const word = (amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed)
+    .trim()
+    .toLowerCase()
+    .replaceAll('-', ' ');
   return word === '' ? !amount : option.toLowerCase().replaceAll('-', ' ').includes(word);
 }
 
 function amountText({ dimension, value }: { readonly dimension: string; readonly value: number }, say: Say): string {
-  const amount = dimension === 'length' ? { mm: value } : dimension === 'angle' ? { radians: value } : Math.round(value * 1000) / 1000;
+  const amount =
+    dimension === 'length'
+      ? { mm: value }
+      : dimension === 'angle'
+        ? { radians: value }
+        : Math.round(value * 1000) / 1000;
   return say('table.amount-is', { amount });
 }

@@ -65,7 +65,8 @@ export function useBoard(inputs: BoardInputs): BoardState {
     if (!sheet || !frame.current) return;
     const watch = new ResizeObserver(([entry]) => {
       const size = entry?.contentRect;
-      if (size && (size.width !== sheet.size().width || size.height !== sheet.size().height)) sheet.resize({ width: size.width, height: size.height });
+      if (size && (size.width !== sheet.size().width || size.height !== sheet.size().height))
+        sheet.resize({ width: size.width, height: size.height });
     });
     watch.observe(frame.current);
     return () => watch.disconnect();

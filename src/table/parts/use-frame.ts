@@ -6,7 +6,8 @@ import { toPixels, toSheet, type View } from '../board/view.ts';
 import type { Pointed } from '../model/point-at.ts';
 import type { SheetProps } from './Sheet.tsx';
 
-interface FrameInputs extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding'> {
+interface FrameInputs
+  extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding'> {
   readonly board: AwakeSheet | null;
   readonly view: View | null;
   readonly frame: { readonly current: HTMLElement | null };
@@ -62,7 +63,12 @@ export function useFrame(inputs: FrameInputs): FrameGestures {
     setCross(to);
     keepInSight(board, view, to);
     const pointed = look(to, MOUSE_REACH);
-    onSay(say('table.pointer-at', { place: inputs.where(to), caught: pointed && pointed.caught.length > 0 ? inputs.called(pointed.caught) : 'none' }));
+    onSay(
+      say('table.pointer-at', {
+        place: inputs.where(to),
+        caught: pointed && pointed.caught.length > 0 ? inputs.called(pointed.caught) : 'none',
+      }),
+    );
     return true;
   };
   const keys: Readonly<Record<string, () => void>> = {
@@ -77,16 +83,19 @@ export function useFrame(inputs: FrameInputs): FrameGestures {
     caught,
     handlers: {
       onPointerDown: (event: PointerEvent) => {
-        press.current = event.button === 0 && press.current === null ? { id: event.pointerId, at: pixelsOf(event) } : null;
+        press.current =
+          event.button === 0 && press.current === null ? { id: event.pointerId, at: pixelsOf(event) } : null;
       },
       onPointerMove: (event: PointerEvent) => {
-        if (view && event.pointerType === 'mouse' && event.buttons === 0 && holding) look(toSheet(view, pixelsOf(event)), MOUSE_REACH);
+        if (view && event.pointerType === 'mouse' && event.buttons === 0 && holding)
+          look(toSheet(view, pixelsOf(event)), MOUSE_REACH);
       },
       onPointerUp: (event: PointerEvent) => {
         const down = press.current;
         press.current = null;
         const at = pixelsOf(event);
-        if (!view || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL) return;
+        if (!view || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL)
+          return;
         setCross(null);
         point(toSheet(view, at), event.pointerType === 'mouse' ? MOUSE_REACH : FINGER_REACH);
       },

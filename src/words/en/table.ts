@@ -69,7 +69,7 @@ export const table = {
   // Blanks: what each asks for, and what it is called to those who hear it
   'table.blank.object': entry(
     ['kinds'],
-    '{kinds, select, point {a mark} line {a line} curve {a curve} line-curve {a line or curve} other {anything drawn}}',
+    '{kinds, select, point {a mark} line {a line} curve {a curve} either {a line or curve} other {anything drawn}}',
   ),
   'table.blank.objects': plain('marks, in order'),
   'table.blank.run': plain('marks and curves, in order'),
@@ -138,6 +138,7 @@ export const table = {
   'table.draw': plain('Draw it'),
   'table.put-down': plain('Put the tool down'),
   'table.point-hint': entry(['what'], 'Point at {what} on the sheet, or choose, or type.'),
+  'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
   'table.ready': plain('Every blank is filled. Draw it.'),
   'table.more-or-draw': plain('Point at the next one, or draw it.'),
   'table.take-out': entry(['what'], 'Take out {what}'),
@@ -193,7 +194,10 @@ export const table = {
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
   'table.asks': plain('Marks are given for'),
-  'table.asks-marks': entry(['marks', 'answered'], '{marks, plural, one {# mark} other {# marks}}{answered, select, yes {, answered} other {}}'),
+  'table.asks-marks': entry(
+    ['marks', 'answered'],
+    '{marks, plural, one {# mark} other {# marks}}{answered, select, yes {, answered} other {}}',
+  ),
   'table.unit': plain('Measure in'),
   'table.unit-cm': plain('centimetres'),
   'table.unit-in': plain('inches'),
