@@ -27,14 +27,20 @@ export function chanceOf(seed: string | number): Chance {
   return { whole, normal };
 }
 
-const utf8 = new TextEncoder();
-
 /**
  * FNV-1a, 32 bits (Fowler, Noll and Vo; RFC 9923), of the text in UTF-8. The text is brought to Unicode form NFC first,
  * so that a name gives the same figures however its accents were typed.
  */
 export function hashOf(text: string): number {
   let hash = 0x811c9dc5;
-  for (const byte of utf8.encode(text.normalize('NFC'))) hash = Math.imul(hash ^ byte, 0x01000193);
+  for (const byte of utf8Of(text.normalize('NFC'))) hash = Math.imul(hash ^ byte, 0x01000193);
   return hash | 0;
+}
+
+/** The bytes of a text in UTF-8, with the names of the language alone: a TextEncoder is the platform's. */
+function utf8Of(text: string): readonly number[] {
+  const escaped = encodeURIComponent(text.toWellFormed());
+  return (escaped.match(/%[0-9A-F]{2}|[^%]/g) ?? []).map((piece) =>
+    piece.length === 1 ? piece.charCodeAt(0) : Number.parseInt(piece.slice(1), 16),
+  );
 }

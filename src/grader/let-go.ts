@@ -106,6 +106,6 @@ function reason(suspect: Suspect | null, where: { step: number; name: Name; targ
   if (suspect.field === null) return message('grader.lets-go-by-eye', { step, name, target });
   const { typed, instead } = suspect;
   return instead === null
-    ? message('grader.lets-go-number', { step, name, target, typed })
-    : message('grader.lets-go-number-named', { step, name, target, typed, instead });
+    ? message('grader.lets-go-number', { step, target, typed })
+    : message('grader.lets-go-number-named', { step, target, typed, instead });
 }

@@ -79,7 +79,7 @@ describe('the form of the file', () => {
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
       "reference[0].verb: Step 1 (overlap-edge), “verb”: A verb of the language is expected, and “paralel” was found. Did you mean “parallel”?
-      reference[1].other: Step 2 (waist-point), “other”: This is missing. Put a line or a curve there.
+      reference[1].other: Step 2 (waist-point), “other”: This is missing. It takes a line or a curve.
       misreadings[1].instead[0].distnce: Step 1 (overlap-edge), “distnce”: There is no such field here. Did you mean “distance”?"
     `);
   });
@@ -131,10 +131,10 @@ describe('names', () => {
       targets[3].name: No step of the reference answers the target “button”. Write “answers: button” on the step that makes it.
       targets[4].name: Two targets are called “break-point”. Give each its own name.
       reference[1].answers: No target of this exercise is called “break-levl”. Did you mean “break-level”?
-      misreadings[2].instead[0]: This step replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
-      misreadings[3].instead[0]: This step replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
-      misreadings[4].instead[0]: This step replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
-      misreadings[5].instead[0]: This step replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it."
+      misreadings[2].instead[0]: The step “break-level” replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
+      misreadings[3].instead[0]: The step “break-level” replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
+      misreadings[4].instead[0]: The step “break-level” replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it.
+      misreadings[5].instead[0]: The step “break-level” replaces the one that answers “break-levl”, so it has to answer it too. Write “answers: break-levl” on it."
     `);
   });
 
@@ -171,7 +171,7 @@ describe('names', () => {
       "misreadings[0].target: No target of this exercise is called “edge”. There are: overlap-edge, break-level, break-point.
       misreadings[1].id: Two misreadings are called “body-side”. Give each its own name.
       misreadings[1].instead[0].name: No step of the reference is called “overlap-edg”. Did you mean “overlap-edge”?
-      misreadings[2].instead[0]: This step replaces the one that answers “break-level”, so it has to answer it too. Write “answers: break-level” on it.
+      misreadings[2].instead[0]: The step “break-level” replaces the one that answers “break-level”, so it has to answer it too. Write “answers: break-level” on it.
       misreadings[2].first[0].name: “waist-point” is already the name of a step of the reference. Under “first” give new marks new names.
       misreadings[3].instead: A misreading has to replace at least one step of the reference. Write it under “instead”."
     `);

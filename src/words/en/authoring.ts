@@ -113,7 +113,7 @@ export const authoring = {
   ),
   'author.misreading-answers': entry(
     ['name', 'target'],
-    'This step replaces the one that answers “{target}”, so it has to answer it too. Write “answers: {target}” on it.',
+    'The step “{name}” replaces the one that answers “{target}”, so it has to answer it too. Write “answers: {target}” on it.',
   ),
   'author.misreading-empty': entry(
     ['target', 'why'],

@@ -92,11 +92,11 @@ export const grader = {
     'On other figures the {target} lets go at step {step}: {name} is a mark made by eye, and stays where it is when the figure changes. Lay it off from the block with a distance and a direction instead.',
   ),
   'grader.lets-go-number': entry(
-    ['step', 'name', 'target', 'typed'],
+    ['step', 'target', 'typed'],
     'On other figures the {target} lets go at step {step}: {typed} is a typed number, and stays the same on every figure. Use the measure it stands for.',
   ),
   'grader.lets-go-number-named': entry(
-    ['step', 'name', 'target', 'typed', 'instead'],
+    ['step', 'target', 'typed', 'instead'],
     'On other figures the {target} lets go at step {step}: {typed} is a typed number, and stays the same on every figure. Here it happens to equal {instead}: use that name, and the draft follows the figure.',
   ),
   'grader.lets-go': entry(
