@@ -59,6 +59,7 @@ export const course = {
   'course.contents-exercises': plain('At the table'),
   'course.contents-read': plain('Read'),
   'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
+  'course.exercise-next': entry(['title'], 'Next at the table: {title}'),
   'course.exercise-asleep': plain(
     'The table needs scripting to be drawn on. Without it this page shows the order and the block.',
   ),
