@@ -216,8 +216,8 @@ describe('what runs off the sheet', () => {
     ).toMatchInlineSnapshot(`
       [
         "1 at: This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.",
-        "2 at: What stands in this blank cannot be read. It takes a place: two numbers in millimetres, across and up.",
-        "3 at: What stands in this blank cannot be read. It takes a place: two numbers in millimetres, across and up.",
+        "2 at: What stands in this blank cannot be read. It takes a place: two numbers in millimetres, across and up, none beyond 100000.",
+        "3 at: What stands in this blank cannot be read. It takes a place: two numbers in millimetres, across and up, none beyond 100000.",
         "4 -: This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.",
         "6 -: This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.",
         "7 -: This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.",

@@ -40,7 +40,7 @@ describe('a step reads as a drafting instruction', () => {
         "Mark where edge crosses wave, taking the highest.",
         "Mark where edge crosses wave, taking the one nearest neck point.",
         "Mark where edge crosses wave, taking the one nearest the place 2 cm left of centre front and 3.5 cm above the waist.",
-        "With the compass at neck point, open stand + fall (7.2 cm), mark on edge, taking the furthest left.",
+        "Compass at neck point, opened stand + fall (7.2 cm): mark where it cuts edge, taking the furthest left.",
         "Mark the foot of the square from neck point to centre front.",
         "Mark 1/3 of the way from neck point to shoulder tip.",
         "Mark stand ÷ fall (0.714) of the way from neck point to shoulder tip.",
@@ -95,8 +95,8 @@ describe('a step reads as a drafting instruction', () => {
         "Curve through a, b and c, leaving square to centre back, arriving along roll line.",
         "Curve through a and b, arriving square to centre front, shaped by its handles.",
         "Curve through a and b, leaving along waist.",
-        "Curve parallel to neck seam, fall − stand (1.2 cm), downward.",
-        "Seam joining back neckline, neck point and gorge from gorge corner to notch end to end.",
+        "Curve parallel to neck seam, fall − stand (1.2 cm), below it.",
+        "Seam joining, end to end: back neckline, neck point and gorge from gorge corner to notch.",
       ]
     `);
   });
@@ -121,7 +121,7 @@ describe('a step reads as a drafting instruction', () => {
     ).toMatchInlineSnapshot(`
       [
         "Fold notch worn over roll line.",
-        "Swing collar edge about neck point, edge ease measured at stand + fall (7.2 cm) out, clockwise.",
+        "Swing collar edge about neck point, edge ease at stand + fall (7.2 cm) from it, clockwise.",
         "Swing collar edge about neck point, 0.2 rad, anticlockwise.",
         "Tape back neckline.",
         "Tape roll line from break point to stand point.",
@@ -135,21 +135,21 @@ describe('an expression in a sentence', () => {
   const parallel = (distance: string) => ({ verb: 'parallel', to: 'waist', distance, side: 'up' });
 
   test('shows as typed, with its value in the reader’s unit where it is more than a number', () => {
-    expect(told(parallel('1 1/4 in'))).toBe('Line parallel to waist, 1 1/4 in, upward.');
-    expect(told(parallel('back-length + 6 mm'))).toBe('Line parallel to waist, back length + 6 mm (9.1 cm), upward.');
-    expect(told(parallel('stand'), inInches)).toBe('Line parallel to waist, stand (1 3/16 in), upward.');
-    expect(told(parallel('1 cm + 2 mm'), inInches)).toBe('Line parallel to waist, 1 cm + 2 mm (1/2 in), upward.');
+    expect(told(parallel('1 1/4 in'))).toBe('Line parallel to waist, 1 1/4 in, above it.');
+    expect(told(parallel('back-length + 6 mm'))).toBe('Line parallel to waist, back length + 6 mm (9.1 cm), above it.');
+    expect(told(parallel('stand'), inInches)).toBe('Line parallel to waist, stand (1 3/16 in), above it.');
+    expect(told(parallel('1 cm + 2 mm'), inInches)).toBe('Line parallel to waist, 1 cm + 2 mm (1/2 in), above it.');
   });
 
   test('shows no value without the measures, or where it has none', () => {
     const step = { name: 'n', ...parallel('stand - fall / 2') } as Step;
-    expect(sentenceOf(step, inCentimetres)).toBe('Line parallel to waist, stand − fall ÷ 2, upward.');
-    expect(told(parallel('no-such-thing * 2'))).toBe('Line parallel to waist, no such thing × 2, upward.');
+    expect(sentenceOf(step, inCentimetres)).toBe('Line parallel to waist, stand − fall ÷ 2, above it.');
+    expect(told(parallel('no-such-thing * 2'))).toBe('Line parallel to waist, no such thing × 2, above it.');
   });
 
   test('shows what was typed where it cannot be understood', () => {
-    expect(told(parallel('stand plus 2'))).toBe('Line parallel to waist, stand plus 2, upward.');
-    expect(told(parallel('  '))).toBe('Line parallel to waist, …, upward.');
+    expect(told(parallel('stand plus 2'))).toBe('Line parallel to waist, stand plus 2, above it.');
+    expect(told(parallel('  '))).toBe('Line parallel to waist, …, above it.');
   });
 });
 
@@ -159,7 +159,7 @@ describe('the sentence of a step half filled', () => {
 
   test('has a blank for every field, where it stands', () => {
     expect(shown(sentenceParts({ verb: 'parallel', to: 'waist', side: 'up' }, inCentimetres))).toBe(
-      'Line parallel to [to: waist], [distance: …], [side: upward].',
+      'Line parallel to [to: waist], [distance: …], [side: above it].',
     );
     expect(shown(sentenceParts({ verb: 'cross', one: 'edge' }, inCentimetres))).toBe(
       'Mark where [one: edge] crosses [other: …][near: ].',

@@ -138,7 +138,7 @@ describe('what does not fit', () => {
       json.steps.push({ verb: 'cross', name: 'top', one: 'edge' }, { verb: 'cut', name: 'x' }, null);
     };
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
-      "steps[1].other: Step 2 (top), “other”: This is missing. Put a line or a curve there.
+      "steps[1].other: Step 2 (top), “other”: This is missing. It takes a line or a curve.
       steps[2].verb: Step 3 (x), “verb”: A verb of the language is expected, and “cut” was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape.
       steps[3]: Step 4: A step is an object with a verb and a name, and nothing was found."
     `);

@@ -36,7 +36,7 @@ type Phrase = 'toward' | 'near' | 'turn' | 'place' | 'heading' | 'shape';
 function fillMessage(field: string, takes: Phrase, value: unknown, reader: Reader): Message | null {
   switch (takes) {
     case 'toward':
-      return wayMessage(value, field === 'side' ? 'fill.side' : 'fill.toward');
+      return field === 'side' ? sideMessage(value) : towardMessage(value);
     case 'near':
       return nearMessage(value, reader);
     case 'turn':
@@ -62,9 +62,14 @@ function listText(value: unknown, reader: Reader): string | null {
   return new Intl.ListFormat(listLanguage(reader), { type: 'conjunction' }).format(words);
 }
 
-function wayMessage(value: unknown, toPoint: 'fill.side' | 'fill.toward'): Message | null {
+function towardMessage(value: unknown): Message | null {
   if (typeof value !== 'string') return null;
-  return isDirection(value) ? message(`way.${value}`) : message(toPoint, { point: { named: value } });
+  return isDirection(value) ? message(`way.${value}`) : message('fill.toward', { point: { named: value } });
+}
+
+function sideMessage(value: unknown): Message | null {
+  if (typeof value !== 'string') return null;
+  return isDirection(value) ? message(`fill.side-${value}`) : message('fill.side', { point: { named: value } });
 }
 
 function nearMessage(value: unknown, reader: Reader): Message | null {

@@ -270,7 +270,7 @@ export const problems = {
   'wanted.toward': plain('left, right, up, down or the name of a point'),
   'wanted.near': plain('left, right, up, down, the name of a point, or a place'),
   'wanted.turn': plain('clockwise or anticlockwise'),
-  'wanted.place': plain('a place: two numbers in millimetres, across and up'),
+  'wanted.place': plain('a place: two numbers in millimetres, across and up, none beyond 100000'),
   'wanted.heading': plain('a line to run along or square to'),
   'wanted.shape': plain('handle settings: for each point a turn and two handle lengths, or nothing'),
   'wanted.points': plain('a list of two or more points'),
@@ -304,7 +304,7 @@ export const problems = {
     ['found', 'meant'],
     'A verb of the language is expected, and {found} was found. Did you mean “{meant}”?',
   ),
-  'read.missing': entry(['wanted'], 'This is missing. Put {wanted} there.'),
+  'read.missing': entry(['wanted'], 'This is missing. It takes {wanted}.'),
   'read.wrong': entry(['wanted', 'found'], 'Expected is {wanted}; {found} was found.'),
   'read.unknown': plain('There is no such field here. Take it out.'),
   'read.unknown-in': entry(
@@ -314,7 +314,7 @@ export const problems = {
   'read.unknown-meant': entry(['meant'], 'There is no such field here. Did you mean “{meant}”?'),
   'read.other-form': entry(
     ['verb', 'fields', 'others'],
-    'This does not go with the other fields. A {verb} step has either {fields} or {others}.',
+    'This does not go with the other fields. A {verb} step has either “{fields}” or “{others}”.',
   ),
   'found.nothing': plain('nothing'),
   'found.list': entry(['count'], 'a list of {count}'),
