@@ -39,9 +39,9 @@ export async function keepFiguresAsleep(page: Page): Promise<void> {
 
 /** Brings every sleeping figure into view in turn and waits until each is awake and has loaded what it needs. */
 export async function awakeAll(page: Page): Promise<void> {
-  const sleeping = page.locator('astro-island[ssr]');
   // Handles are taken without waiting: a figure may wake by itself between two looks.
-  for (let [island] = await sleeping.elementHandles(); island; [island] = await sleeping.elementHandles()) {
+  const sleeping = () => page.$$('astro-island[ssr]');
+  for (let [island] = await sleeping(); island; [island] = await sleeping()) {
     await island.evaluate((element) => (element.firstElementChild ?? element).scrollIntoView({ block: 'center' }));
     await page.waitForFunction((element) => !element.hasAttribute('ssr'), island);
   }
