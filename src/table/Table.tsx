@@ -28,39 +28,49 @@ export interface TableProps {
  */
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
-  const { say, bench, sheet, setting, dispatch } = table;
-  const { measures } = table.room.givens;
+  const { exercise } = props;
+  const { say, bench, dispatch, marking, record, room } = table;
+  const { sheet, shown, light } = table.sheet;
+  const { setting, order } = table.order;
+  const { measures } = room.givens;
   return (
-    <section class="table" aria-label={say('table.table')} data-awake={table.awake} onKeyDown={table.onKeyDown}>
-      {table.keeping.state === 'damaged' ? (
-        <Damaged raw={table.keeping.raw} exercise={props.exercise.id} say={say} onStart={table.startClean} />
+    <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown}>
+      {record.keeping.state === 'damaged' ? (
+        <Damaged raw={record.keeping.raw} exercise={exercise.id} say={say} onStart={record.startClean} />
       ) : null}
-      <BriefWords exercise={props.exercise} setting={setting} measures={measures} say={say} />
+      <BriefWords exercise={exercise} setting={setting} measures={measures} say={say} />
       <div class="table-main">
-      <div class="table-bench">
-        <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
-        <Sheet {...table.sheetProps} bar={table.bar} />
-        <Sentence {...table.sentenceProps} />
-      </div>
-      {table.marked ? (
-        <Report
-          grade={table.marked.grade}
-          stale={table.stale}
-          shown={table.showsRight}
-          say={say}
-          onShow={table.toggleRight}
-          onAgain={table.rubOut}
-        />
-      ) : null}
-      <Working bench={bench} room={table.room} sheet={sheet} shown={table.shown} say={say} dispatch={dispatch} onLight={table.light} />
+        <div class="table-bench">
+          <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
+          <Sheet {...table.sheet.sheetProps} bar={table.bar} />
+          <Sentence {...table.sheet.sentenceProps} onLight={light} />
+        </div>
+        {marking.marked ? (
+          <Report
+            grade={marking.marked.grade}
+            stale={table.stale}
+            shown={marking.showsRight}
+            say={say}
+            onShow={table.toggleRight}
+            onAgain={marking.rubOut}
+          />
+        ) : null}
+        <Working bench={bench} room={room} sheet={sheet} shown={shown} say={say} dispatch={dispatch} onLight={light} />
       </div>
       <div class="table-order">
-        <BriefMeasures exercise={props.exercise} sheet={sheet} measures={measures} say={say} />
-        <Hints targets={props.exercise.targets} measures={measures} open={table.hints} say={say} onOpen={table.openHint} />
-        <Setup exercise={props.exercise} setting={setting} figure={table.figure} say={say} onSetting={table.setSetting} freshFigure={table.freshFigure} />
-        <Files {...table.filesProps} />
+        <BriefMeasures exercise={exercise} sheet={sheet} measures={measures} say={say} />
+        <Hints targets={exercise.targets} measures={measures} open={record.hints} say={say} onOpen={record.openHint} />
+        <Setup
+          exercise={exercise}
+          setting={setting}
+          figure={order.figure}
+          say={say}
+          onSetting={table.setSetting}
+          freshFigure={table.freshFigure}
+        />
+        <Files {...table.files} />
       </div>
-      <p class="unseen" role="status" aria-live="polite">
+      <p class="unseen" role="status" aria-live="polite" data-spoken>
         {table.spoken}
       </p>
     </section>

@@ -16,26 +16,45 @@ export interface Marked {
 
 export interface Marking {
   readonly marked: Marked | null;
-  readonly check: (steps: readonly Step[]) => Marked;
+  /** Whether the learner asked to see where things should be. */
+  readonly showsRight: boolean;
+  readonly check: (steps: readonly Step[]) => Grade;
+  readonly showRight: (shows: boolean) => void;
   readonly rubOut: () => void;
 }
 
 /** The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. The best marks stay for the contents page. */
 export function useMarking(exercise: Exercise, order: Order, strictness: Strictness): Marking {
   const [marked, setMarked] = useState<Marked | null>(null);
+  const [showsRight, setShowsRight] = useState(false);
+  const put = (now: Marked | null): void => {
+    setMarked(now);
+    setShowsRight(false);
+  };
   return {
     marked,
+    showsRight,
     check: (steps) => {
-      const made = { grade: gradeDraft(exercise, order, steps, strictness), steps, order };
-      keepMarks(exercise.id, made.grade);
-      setMarked(made);
-      return made;
+      const grade = gradeDraft(exercise, order, steps, strictness);
+      keepMarks(exercise.id, grade);
+      put({ grade, steps, order });
+      return grade;
     },
-    rubOut: () => setMarked(null),
+    showRight: setShowsRight,
+    rubOut: () => put(null),
   };
 }
 
-/** The targets that were answered rightly, and the rest, as the marker reports them. */
+/** The targets that were answered rightly. */
 export function rightTargets(grade: Grade): readonly Name[] {
-  return grade.reports.filter(({ status }) => status === 'within').map(({ target }) => target);
+  return targetsBy(grade, true);
+}
+
+/** The targets that were not. */
+export function wrongTargets(grade: Grade): readonly Name[] {
+  return targetsBy(grade, false);
+}
+
+function targetsBy({ reports }: Grade, right: boolean): readonly Name[] {
+  return reports.filter(({ status }) => (status === 'within') === right).map(({ target }) => target);
 }

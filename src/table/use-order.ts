@@ -5,7 +5,7 @@ import { dealOrder } from '../grader/deal.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Order } from '../grader/order.ts';
 import type { Message } from '../words/message.ts';
-import { recipeOf, type Setting, startSetting } from './model/setting.ts';
+import { type Setting, startSetting } from './model/setting.ts';
 
 export type Laid =
   | { readonly ok: true; readonly order: Order; readonly givens: Givens }
@@ -13,7 +13,7 @@ export type Laid =
 
 /** Lays the order of a setting on the table. */
 export function lay(exercise: Exercise, setting: Setting): Laid {
-  const made = orderOf(recipeOf(setting), exercise);
+  const made = orderOf(setting, exercise);
   if (!made.ok) return made;
   const dealt = dealOrder(made.order);
   return dealt.ok ? { ok: true, order: made.order, givens: dealt.givens } : dealt;

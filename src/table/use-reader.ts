@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Reader } from '../words/say.ts';
 import type { Unit } from '../words/unit.ts';
 
@@ -13,5 +13,5 @@ export function useReader(language: string): Reader {
     watch.observe(root, { attributes: true, attributeFilter: ['data-unit'] });
     return () => watch.disconnect();
   }, []);
-  return { language, unit };
+  return useMemo(() => ({ language, unit }), [language, unit]);
 }

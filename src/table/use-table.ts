@@ -1,141 +1,79 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Name } from '../drafting/step.ts';
-import type { HandIn, HintTier } from '../exchange/hand-in.ts';
-import { writeHandIn } from '../exchange/write-hand-in.ts';
-import { download } from './download.ts';
+import { useMemo, useState } from 'preact/hooks';
+import type { HandIn } from '../exchange/hand-in.ts';
+import { filesOf } from './files-of.ts';
 import type { Room, ToolId } from './model/bench.ts';
-import { newFigure } from './model/setting.ts';
+import { newFigure, type Setting, settingOf } from './model/setting.ts';
 import { sayFor } from './say.ts';
-import { fileName, openDraft } from './store/files.ts';
 import type { TableProps } from './Table.tsx';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
-import { useKept } from './use-kept.ts';
-import { useMarking } from './use-marking.ts';
+import { useMarking, wrongTargets } from './use-marking.ts';
 import { useOrder } from './use-order.ts';
 import { useReader } from './use-reader.ts';
+import { useRecord } from './use-record.ts';
 import { useSheet } from './use-sheet.ts';
 import { useSpoken } from './use-spoken.ts';
 
-/** Everything the table holds, and everything that can be done to it. */
-export function useTable({ exercise, set = null, seed = 'first', language = 'en' }: TableProps) {
+/** Everything the table holds. What can be done to it comes from `actionsOn`. */
+function useHoldings({ exercise, set = null, seed = 'first', language = 'en' }: TableProps) {
   const reader = useReader(language);
-  const say = useMemo(() => sayFor(reader), [reader.language, reader.unit]);
-  const { setting, order, givens, setSetting } = useOrder(exercise, seed);
-  const room = useMemo<Room>(() => ({ givens, targets: exercise.targets }), [givens, exercise]);
+  const say = useMemo(() => sayFor(reader), [reader]);
+  const order = useOrder(exercise, seed);
+  const room = useMemo<Room>(() => ({ givens: order.givens, targets: exercise.targets }), [order.givens, exercise]);
   const [bench, dispatch] = useBench(room);
   const [spoken, speak] = useSpoken(bench, say);
-  const [student, setStudent] = useState('');
-  const [shown, setShown] = useState<readonly Name[]>([]);
-  const [hints, setHints] = useState<Readonly<Record<Name, HintTier>>>({});
-  const marking = useMarking(exercise, order, setting.strictness);
-  const [showsRight, setShowsRight] = useState(false);
+  const marking = useMarking(exercise, order.order, order.setting.strictness);
   const [toFirst, setToFirst] = useState(0);
-  const [awake, setAwake] = useState(false);
-  useEffect(() => setAwake(true), []);
-
-  const handIn = (saved: string | null): HandIn => ({
-    student: student.trim(),
-    set,
-    exercise: exercise.id,
-    order: { figure: setting.figure, style: {}, house: setting.house },
-    strictness: setting.strictness,
-    unit: reader.unit,
-    steps: bench.steps,
-    shown,
-    hints,
-    saved,
-  });
-  const takeUp = (draft: HandIn, upTo: number): void => {
-    setSetting({
-      figure: draft.order.figure,
-      house: { ...exercise.house, ...draft.order.house },
-      strictness: draft.strictness,
-    });
-    dispatch({ do: 'open', steps: draft.steps });
-    dispatch({ do: 'go', upTo });
-    setStudent(draft.student);
-    setShown(draft.shown);
-    setHints(draft.hints);
+  const { setting } = order;
+  const onTakeUp = (draft: HandIn, upTo: number | null): void => {
+    order.setSetting(settingOf(draft.order, draft.strictness, exercise));
+    dispatch(upTo === null ? { do: 'open', steps: draft.steps } : { do: 'lay', steps: draft.steps, upTo });
     marking.rubOut();
   };
-  const kept = useKept(exercise, set, { handIn: handIn(null), upTo: bench.upTo }, (record) =>
-    takeUp(record.handIn, record.upTo),
-  );
-  const save = (suffix: string): string => {
-    const draft = handIn(new Date().toISOString());
-    const name = fileName(draft, suffix);
-    download(name, writeHandIn(draft));
-    return name;
-  };
-  const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marked: marking.marked, showsRight, toFirst });
+  const record = useRecord({ exercise, set, setting, bench, unit: reader.unit, onTakeUp });
+  const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
+  return { exercise, say, order, room, bench, dispatch, spoken, speak, marking, record, sheet, toFirst, setToFirst };
+}
 
-  const check = (): void => {
-    const { grade } = marking.check(bench.steps);
-    setShowsRight(false);
-    dispatch({ do: 'put-down' });
-    speak(say('table.checked', { marks: grade.marks, of: grade.of }));
-  };
+type TableState = ReturnType<typeof useHoldings>;
 
+/** Everything the table holds, and everything that can be done to it. */
+export function useTable(props: TableProps) {
+  const state = useHoldings(props);
+  return { ...state, ...actionsOn(state) };
+}
+
+function actionsOn({ exercise, say, order, bench, dispatch, speak, marking, record, toFirst, setToFirst }: TableState) {
+  const { marked } = marking;
   return {
-    ...sheet,
-    say,
-    bench,
-    room,
-    setting,
-    dispatch,
-    spoken,
-    awake,
-    hints,
-    showsRight,
-    figure: order.figure,
-    keeping: kept.keeping,
-    startClean: kept.startClean,
-    marked: marking.marked,
-    stale: marking.marked !== null && (marking.marked.steps !== bench.steps || marking.marked.order !== order),
-    setSetting: (next: typeof setting): void => {
-      const trouble = setSetting(next);
+    files: filesOf(exercise, record, say),
+    stale: marked !== null && (marked.steps !== bench.steps || marked.order !== order.order),
+    setSetting: (next: Setting): void => {
+      const trouble = order.setSetting(next);
       if (trouble) speak(say.message(trouble));
       else marking.rubOut();
     },
     freshFigure: () => newFigure(exercise, freshSeed()),
+    take: (tool: ToolId, byKeys: boolean): void => {
+      dispatch({ do: 'take', tool });
+      if (byKeys) setToFirst(toFirst + 1);
+    },
+    onKeyDown: (event: KeyboardEvent): void => undoKeys(event, dispatch),
+    toggleRight: (): void => {
+      marking.showRight(!marking.showsRight);
+      if (marking.showsRight || !marked) return;
+      record.noteShown(wrongTargets(marked.grade));
+      speak(say('table.shown-right'));
+    },
     bar: {
       canUndo: bench.past.length > 0,
       canRedo: bench.future.length > 0,
       onUndo: (): void => dispatch({ do: 'undo' }),
       onRedo: (): void => dispatch({ do: 'redo' }),
-      onCheck: check,
-    },
-    onKeyDown: (event: KeyboardEvent): void => undoKeys(event, dispatch),
-    take: (tool: ToolId, byKeys: boolean): void => {
-      dispatch({ do: 'take', tool });
-      if (byKeys) setToFirst(toFirst + 1);
-    },
-    openHint: (target: Name): void =>
-      setHints({ ...hints, [target]: Math.min(3, (hints[target] ?? 0) + 1) as HintTier }),
-    toggleRight: (): void => {
-      const wrong =
-        marking.marked?.grade.reports.filter(({ status }) => status !== 'within').map(({ target }) => target) ?? [];
-      if (!showsRight) setShown([...new Set([...shown, ...wrong])]);
-      setShowsRight(!showsRight);
-      if (!showsRight) speak(say('table.shown-right'));
-    },
-    rubOut: (): void => {
-      marking.rubOut();
-      setShowsRight(false);
-    },
-    filesProps: {
-      student,
-      keeping: kept.keeping,
-      say,
-      onStudent: setStudent,
-      onSave: () => save('draft.json'),
-      onHandIn: () => save('hand-in.json'),
-      onOpen: (text: string): string | null => {
-        const opened = openDraft(text, exercise);
-        if (!opened.ok) return say.message(opened.message);
-        takeUp(opened.handIn, opened.handIn.steps.length);
-        return say('table.opened', { count: opened.handIn.steps.length });
+      onCheck: (): void => {
+        dispatch({ do: 'put-down' });
+        const { marks, of } = marking.check(bench.steps);
+        speak(say('table.checked', { marks, of }));
       },
     },
   };

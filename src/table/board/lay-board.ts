@@ -1,7 +1,7 @@
-import { JXG } from './jsxgraph-core.js';
 import type { Point } from '../../geometry/point.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import { JXG } from './jsxgraph-core.js';
 import { Painter } from './painter.ts';
 import { layPaper } from './paper.ts';
 import { boxIn, fitView, type Size, type View } from './view.ts';

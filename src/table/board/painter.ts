@@ -1,7 +1,7 @@
-import { JXG } from './jsxgraph-core.js';
 import type { Drawing, Part } from '../drawing/drawing.ts';
 import { keyOf } from '../drawing/key.ts';
 import { classesOf } from './classes.ts';
+import { JXG } from './jsxgraph-core.js';
 import type { Grip, SheetEvents } from './lay-board.ts';
 import { dataOf, type Trace } from './trace.ts';
 

@@ -20,5 +20,8 @@ export type Action =
   | { readonly do: 'move'; readonly name: Name; readonly at: readonly [number, number] }
   | { readonly do: 'bend'; readonly name: Name; readonly shape: readonly (Passing | null)[] }
   | { readonly do: 'let-go' }
+  /** A draft from a file: a change that can be undone. */
   | { readonly do: 'open'; readonly steps: readonly Step[] }
+  /** A draft that was kept: it lies there as it was left. */
+  | { readonly do: 'lay'; readonly steps: readonly Step[]; readonly upTo: number }
   | { readonly do: 'clear-sheet' };

@@ -3,7 +3,7 @@ import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Action } from './action.ts';
-import type { Bench, Draft, Room, ToolId } from './bench.ts';
+import { type Bench, type Draft, emptyBench, type Room, type ToolId } from './bench.ts';
 import { clear, fill, pickUp, stepOf, turnOver } from './hand.ts';
 import { nameTrouble } from './name-trouble.ts';
 import { sayMade, sayMoved } from './say-change.ts';
@@ -41,6 +41,8 @@ function carryOut(bench: Bench, action: Action, room: Room): Bench {
       return goTo(bench, action.upTo);
     case 'open':
       return keep(bench, { steps: action.steps, upTo: action.steps.length }, null);
+    case 'lay':
+      return { ...emptyBench, steps: action.steps, upTo: action.upTo };
     case 'clear-sheet':
       return keep(bench, { steps: [], upTo: 0 }, message('table.cleared'));
     case 'let-go':

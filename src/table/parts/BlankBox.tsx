@@ -90,24 +90,25 @@ interface BlankListProps {
 
 function BlankList({ id, label, state, say }: BlankListProps): VNode {
   return (
-    <ul id={`${id}-list`} class="blank-list" role="listbox" aria-label={label} hidden={!state.open}>
+    // A list that the combobox works: it keeps the focus and points at the active entry.
+    <div id={`${id}-list`} class="blank-list" role="listbox" aria-label={label} hidden={!state.open}>
       {state.shown.map((option: Option, index) => (
-        // biome-ignore lint/a11y/useKeyWithClickEvents: keys are taken by the combobox, which keeps the focus.
-        <li
+        // biome-ignore lint/a11y/useKeyWithClickEvents: keys are taken by the combobox.
+        <div
           key={JSON.stringify(option.value)}
           id={`${id}-${index}`}
           class="blank-option"
           role="option"
+          tabIndex={-1}
           aria-selected={index === state.active}
-          // biome-ignore lint/a11y/useFocusableInteractive: the combobox keeps the focus and points at the active entry.
           onPointerEnter={() => state.light(index)}
           // Before the input loses the focus.
           onPointerDown={(event) => event.preventDefault()}
           onClick={() => state.choose(option)}
         >
           {say.message(option.words)}
-        </li>
+        </div>
       ))}
-    </ul>
+    </div>
   );
 }

@@ -13,7 +13,7 @@ interface FilesProps {
   readonly onSave: () => string;
   readonly onHandIn: () => string;
   /** What stands in the way, if anything does. */
-  readonly onOpen: (text: string) => string | null;
+  readonly onOpen: (text: string) => string;
 }
 
 /** Saving to a file, opening one, handing in. */

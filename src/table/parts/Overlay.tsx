@@ -20,7 +20,12 @@ export function Overlay({ drawing, view, cross, caught, say }: OverlayProps): VN
   const steady = steadyScale(view.scale);
   const placed = useMemo(() => placeLabels(drawing, steady, say.message), [drawing, steady, say]);
   return (
-    <svg class="sheet-words" data-view={`${view.scale} ${view.origin.x} ${view.origin.y}`} aria-hidden="true" focusable="false">
+    <svg
+      class="sheet-words"
+      data-view={`${view.scale} ${view.origin.x} ${view.origin.y}`}
+      aria-hidden="true"
+      focusable="false"
+    >
       {drawing.parts.map((part) =>
         part.kind === 'arrow' ? (
           <Head

@@ -11,9 +11,9 @@ import type { Pointed } from '../model/point-at.ts';
 import type { Say } from '../say.ts';
 import { GripKeys } from './GripKeys.tsx';
 import { Overlay } from './Overlay.tsx';
+import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
 import { useBoard } from './use-board.ts';
 import { useFrame } from './use-frame.ts';
-import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
 
 export interface SheetProps {
   readonly id: string;
@@ -61,10 +61,10 @@ export function Sheet(props: SheetProps): VNode {
   const gestures = useFrame({ ...props, board: board.sheet, view, frame });
   return (
     <div class="table-sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet is pointed at with the arrow keys. */}
       <div
         class="sheet-frame"
         ref={frame}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet is pointed at with the arrow keys.
         tabIndex={0}
         role="application"
         aria-label={say('table.sheet')}

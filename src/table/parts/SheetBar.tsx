@@ -19,7 +19,17 @@ export interface SheetBarProps {
 const CLOSER = 1.4;
 
 /** Under the sheet: back and forth, nearer and further, and having the draft marked. */
-export function SheetBar({ board, home, failed, canUndo, canRedo, say, onUndo, onRedo, onCheck }: SheetBarProps): VNode {
+export function SheetBar({
+  board,
+  home,
+  failed,
+  canUndo,
+  canRedo,
+  say,
+  onUndo,
+  onRedo,
+  onCheck,
+}: SheetBarProps): VNode {
   const asleep = board === null;
   return (
     <div class="sheet-bar">
@@ -34,10 +44,22 @@ export function SheetBar({ board, home, failed, canUndo, canRedo, say, onUndo, o
       <button type="button" class="button" data-do="closer" disabled={asleep} onClick={() => board?.zoom(CLOSER, null)}>
         {say('table.zoom-in')}
       </button>
-      <button type="button" class="button" data-do="further" disabled={asleep} onClick={() => board?.zoom(1 / CLOSER, null)}>
+      <button
+        type="button"
+        class="button"
+        data-do="further"
+        disabled={asleep}
+        onClick={() => board?.zoom(1 / CLOSER, null)}
+      >
         {say('table.zoom-out')}
       </button>
-      <button type="button" class="button" data-do="fit" disabled={asleep} onClick={() => board?.show(fitView(home, board.size()))}>
+      <button
+        type="button"
+        class="button"
+        data-do="fit"
+        disabled={asleep}
+        onClick={() => board?.show(fitView(home, board.size()))}
+      >
         {say('table.fit')}
       </button>
       <span class="sheet-bar-gap" />

@@ -4,7 +4,7 @@ import type { Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
 import type { Filling } from '../model/bench.ts';
 import type { Option } from '../model/options.ts';
-import { readTyped } from '../model/typed.ts';
+import { readTyped, type Typed } from '../model/typed.ts';
 import type { Say } from '../say.ts';
 
 /** A blank as it is filled by hand: what it takes, what its list offers, and what to do with what was chosen. */
@@ -51,13 +51,74 @@ export function useBlank(control: BlankControl): BlankState {
   const [active, setActive] = useState(-1);
   const [focused, setFocused] = useState(false);
   const { blank, options, sheet, say } = control;
-  const amount = isAmount(blank);
-  const shown =
-    words === null || words === ''
-      ? options
-      : options.filter((option) => matches(say.message(option.words), words, amount));
+  const shown = narrowed(options, words, blank, say);
   const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
+  const light = (index: number): void => {
+    setOpen(true);
+    setActive(index);
+    control.onLight(shown[index]?.lights ?? null);
+  };
+  const hand = handOf(control, { words, read, shown, open, active }, { setWords, setOpen, setActive });
+  return {
+    value: words ?? (focused && isAmount(blank) ? control.typed : control.text),
+    open: open && shown.length > 0,
+    active,
+    trouble: read && !read.ok && isWrong(blank, shown) ? say.message(read.message) : null,
+    worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
+    shown,
+    focus: () => setFocused(true),
+    type: (text) => {
+      setWords(text);
+      setOpen(true);
+      setActive(-1);
+    },
+    choose: hand.choose,
+    light,
+    key: (event) => {
+      const act = keyAct(event.key, { hand, light, open, active, last: shown.length - 1 });
+      if (!act) return;
+      event.preventDefault();
+      event.stopPropagation();
+      act();
+    },
+    blur: () => {
+      setFocused(false);
+      if (hand.take()) hand.settle();
+      else setOpen(false);
+    },
+    toggle: () => setOpen(!open),
+  };
+}
 
+interface Typing {
+  readonly words: string | null;
+  readonly read: Typed | null;
+  readonly shown: readonly Option[];
+  readonly open: boolean;
+  readonly active: number;
+}
+
+interface Setters {
+  readonly setWords: (words: string | null) => void;
+  readonly setOpen: (open: boolean) => void;
+  readonly setActive: (active: number) => void;
+}
+
+/** What a key or a press comes to in the end. */
+interface BlankHand {
+  readonly settle: () => void;
+  readonly choose: (option: Option) => void;
+  /** Takes what was typed; false when it cannot be read. */
+  readonly take: () => boolean;
+  readonly enter: () => void;
+  readonly leave: () => void;
+}
+
+function handOf(
+  control: BlankControl,
+  { words, read, shown, open, active }: Typing,
+  { setWords, setOpen, setActive }: Setters,
+): BlankHand {
   const settle = (): void => {
     setWords(null);
     setOpen(false);
@@ -68,11 +129,6 @@ export function useBlank(control: BlankControl): BlankState {
     settle();
     control.onFill(option.value);
   };
-  const light = (index: number): void => {
-    setActive(index);
-    control.onLight(shown[index]?.lights ?? null);
-  };
-  /** Takes what was typed; false when it cannot be read. */
   const take = (): boolean => {
     if (words === null) return true;
     if (words.trim() === '') control.onClear();
@@ -90,48 +146,34 @@ export function useBlank(control: BlankControl): BlankState {
     else if (take()) control.onNext();
     else setOpen(shown.length > 0);
   };
-  const keys: Readonly<Record<string, () => void>> = {
-    ArrowDown: () => {
-      setOpen(true);
-      light(Math.min(shown.length - 1, open ? active + 1 : Math.max(active, 0)));
-    },
-    ArrowUp: () => {
-      setOpen(true);
-      light(Math.max(0, open ? active - 1 : shown.length - 1));
-    },
-    Enter: enter,
-    Escape: () => (open || words !== null ? settle() : control.onEscape()),
-  };
-  return {
-    value: words ?? (focused && amount ? control.typed : control.text),
-    open: open && shown.length > 0,
-    active,
-    trouble:
-      read && !read.ok && (amount || blank.takes === 'place' || shown.length === 0) ? say.message(read.message) : null,
-    worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
-    shown,
-    focus: () => setFocused(true),
-    type: (text) => {
-      setWords(text);
-      setOpen(true);
-      setActive(-1);
-    },
-    choose: (option) => choose(option),
-    light,
-    key: (event) => {
-      const act = keys[event.key];
-      if (!act) return;
-      event.preventDefault();
-      event.stopPropagation();
-      act();
-    },
-    blur: () => {
-      setFocused(false);
-      if (take()) settle();
-      else setOpen(false);
-    },
-    toggle: () => setOpen(!open),
-  };
+  const leave = (): void => (open || words !== null ? settle() : control.onEscape());
+  return { settle, choose, take, enter, leave };
+}
+
+interface KeyInputs {
+  readonly hand: BlankHand;
+  readonly light: (index: number) => void;
+  readonly open: boolean;
+  readonly active: number;
+  readonly last: number;
+}
+
+/** What a key does in a blank; null where it is only typed. */
+function keyAct(key: string, { hand, light, open, active, last }: KeyInputs): (() => void) | null {
+  if (key === 'Enter') return hand.enter;
+  if (key === 'Escape') return hand.leave;
+  if (key === 'ArrowDown') return () => light(Math.min(last, open ? active + 1 : Math.max(active, 0)));
+  return key === 'ArrowUp' ? () => light(Math.max(0, open ? active - 1 : last)) : null;
+}
+
+function narrowed(options: readonly Option[], words: string | null, blank: Blank, say: Say): readonly Option[] {
+  if (words === null || words === '') return options;
+  return options.filter((option) => matches(say.message(option.words), words, isAmount(blank)));
+}
+
+/** Whether what cannot be read is a fault already, or may still become the beginning of an entry. */
+function isWrong(blank: Blank, shown: readonly Option[]): boolean {
+  return isAmount(blank) || blank.takes === 'place' || shown.length === 0;
 }
 
 function isAmount(blank: Blank): boolean {

@@ -55,12 +55,13 @@ export function useBoard(inputs: BoardInputs): BoardState {
     };
   }, []);
 
+  const { sheet } = state;
+  const { drawing, grips } = inputs;
   useLayoutEffect(() => {
-    state.sheet?.paint(inputs.drawing, inputs.grips.map(gripOf));
-  }, [state.sheet, inputs.drawing, inputs.grips]);
+    sheet?.paint(drawing, grips.map(gripOf));
+  }, [sheet, drawing, grips]);
 
   useEffect(() => {
-    const { sheet } = state;
     const { frame } = now.current;
     if (!sheet || !frame.current) return;
     const watch = new ResizeObserver(([entry]) => {
@@ -70,7 +71,7 @@ export function useBoard(inputs: BoardInputs): BoardState {
     });
     watch.observe(frame.current);
     return () => watch.disconnect();
-  }, [state.sheet]);
+  }, [sheet]);
 
   return state;
 }

@@ -2,12 +2,12 @@ import { useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
 import { arrowWay } from '../arrow-way.ts';
 import type { AwakeSheet } from '../board/lay-board.ts';
-import { toPixels, toSheet, type View } from '../board/view.ts';
+import { fitView, toPixels, toSheet, type View } from '../board/view.ts';
 import type { Pointed } from '../model/point-at.ts';
 import type { SheetProps } from './Sheet.tsx';
 
 interface FrameInputs
-  extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding'> {
+  extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding' | 'home'> {
   readonly board: AwakeSheet | null;
   readonly view: View | null;
   readonly frame: { readonly current: HTMLElement | null };
@@ -26,102 +26,133 @@ const MOUSE_REACH = 14;
 const FINGER_REACH = 26;
 /** A press that moves further than this, px, drags the paper and does not point. */
 const STILL = 7;
-/** How far an arrow key moves the pointer, mm; with Shift a tenth of that. */
+/** How far an arrow key moves the pointer, mm; and with Shift. */
 const STRIDE = 10;
+const FINE = 1;
 const WHEEL_STEP = 1.0015;
 
 /** Pointing at the sheet: by mouse or finger, or by the arrow keys. All of them end in `onPoint`. */
 export function useFrame(inputs: FrameInputs): FrameGestures {
-  const { board, view, frame, read, onPoint, onHover, onSay, say, holding } = inputs;
   const [cross, setCross] = useState<Point | null>(null);
   const [caught, setCaught] = useState<Point | null>(null);
-  const press = useRef<{ readonly id: number; readonly at: Point } | null>(null);
-
-  const pixelsOf = (event: PointerEvent | WheelEvent): Point => {
-    const box = (frame.current as HTMLElement).getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
-  };
+  const press = useRef<Press | null>(null);
+  const { view, read, onHover, onPoint } = inputs;
   const look = (p: Point, reach: number): Pointed | null => {
     const pointed = view ? read(p, reach / view.scale) : null;
     onHover(pointed);
     setCaught(pointed?.at ?? null);
     return pointed;
   };
-  const point = (p: Point, reach: number): void => {
-    const pointed = look(p, reach);
+  const away = (): void => {
     onHover(null);
     setCaught(null);
+  };
+  const point = (p: Point, reach: number): void => {
+    const pointed = look(p, reach);
+    away();
     if (pointed) onPoint(pointed);
   };
-  const moveCross = (event: KeyboardEvent): boolean => {
-    const way = arrowWay(event);
-    if (!way || !view || !board) return false;
-    const { width, height } = board.size();
-    const from = cross ?? toSheet(view, { x: width / 2, y: height / 2 });
-    const stride = event.shiftKey ? STRIDE / 100 : STRIDE;
-    const to = { x: Math.round(from.x) + way.x * stride, y: Math.round(from.y) + way.y * stride };
-    setCross(to);
-    keepInSight(board, view, to);
-    const pointed = look(to, MOUSE_REACH);
-    onSay(
-      say('table.pointer-at', {
-        place: inputs.where(to),
-        caught: pointed && pointed.caught.length > 0 ? inputs.called(pointed.caught) : 'none',
-      }),
-    );
-    return true;
-  };
-  const keys: Readonly<Record<string, () => void>> = {
-    Enter: () => cross && point(cross, MOUSE_REACH),
-    ' ': () => cross && point(cross, MOUSE_REACH),
-    '+': () => board?.zoom(1.25, null),
-    '=': () => board?.zoom(1.25, null),
-    '-': () => board?.zoom(0.8, null),
+  const frame: Frame = { ...inputs, cross, setCross, press, look, away, point };
+  return { cross, caught, handlers: { ...pointerHandlers(frame), ...keyHandlers(frame) } as never };
+}
+
+interface Press {
+  readonly id: number;
+  readonly at: Point;
+}
+
+interface Frame extends FrameInputs {
+  readonly cross: Point | null;
+  readonly setCross: (p: Point | null) => void;
+  readonly press: { current: Press | null };
+  readonly look: (p: Point, reach: number) => Pointed | null;
+  readonly away: () => void;
+  readonly point: (p: Point, reach: number) => void;
+}
+
+function pointerHandlers({ board, view, frame, press, look, away, point, setCross, holding }: Frame) {
+  const pixelsOf = (event: PointerEvent | WheelEvent): Point => {
+    const box = (frame.current as HTMLElement).getBoundingClientRect();
+    return { x: event.clientX - box.left, y: event.clientY - box.top };
   };
   return {
-    cross,
-    caught,
-    handlers: {
-      onPointerDown: (event: PointerEvent) => {
-        press.current =
-          event.button === 0 && press.current === null ? { id: event.pointerId, at: pixelsOf(event) } : null;
-      },
-      onPointerMove: (event: PointerEvent) => {
-        if (view && event.pointerType === 'mouse' && event.buttons === 0 && holding)
-          look(toSheet(view, pixelsOf(event)), MOUSE_REACH);
-      },
-      onPointerUp: (event: PointerEvent) => {
-        const down = press.current;
-        press.current = null;
-        const at = pixelsOf(event);
-        if (!view || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL)
-          return;
-        setCross(null);
-        point(toSheet(view, at), event.pointerType === 'mouse' ? MOUSE_REACH : FINGER_REACH);
-      },
-      onPointerCancel: () => {
-        press.current = null;
-      },
-      onPointerLeave: () => {
-        onHover(null);
-        setCaught(null);
-      },
-      onWheel: (event: WheelEvent) => {
-        // Only a sheet that is being worked on takes the wheel; the page scrolls otherwise.
-        if (!board || !(event.ctrlKey || frame.current?.contains(document.activeElement))) return;
-        event.preventDefault();
-        board.zoom(WHEEL_STEP ** -event.deltaY, pixelsOf(event));
-      },
-      onKeyDown: (event: KeyboardEvent) => {
-        if (event.target !== event.currentTarget) return;
-        const act = keys[event.key];
-        if (!moveCross(event) && !act) return;
-        event.preventDefault();
-        act?.();
-      },
-      onBlur: () => setCross(null),
-    } as never,
+    onPointerDown: (event: PointerEvent): void => {
+      press.current =
+        event.button === 0 && press.current === null ? { id: event.pointerId, at: pixelsOf(event) } : null;
+    },
+    onPointerMove: (event: PointerEvent): void => {
+      if (view && event.pointerType === 'mouse' && event.buttons === 0 && holding)
+        look(toSheet(view, pixelsOf(event)), MOUSE_REACH);
+    },
+    onPointerUp: (event: PointerEvent): void => {
+      const down = press.current;
+      press.current = null;
+      const at = pixelsOf(event);
+      if (!view || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL)
+        return;
+      setCross(null);
+      point(toSheet(view, at), event.pointerType === 'mouse' ? MOUSE_REACH : FINGER_REACH);
+    },
+    onPointerCancel: (): void => {
+      press.current = null;
+    },
+    onPointerLeave: away,
+    onWheel: (event: WheelEvent): void => {
+      // Only a sheet that is being worked on takes the wheel; the page scrolls otherwise.
+      if (!board || !(event.ctrlKey || frame.current?.contains(document.activeElement))) return;
+      event.preventDefault();
+      board.zoom(WHEEL_STEP ** -event.deltaY, pixelsOf(event));
+    },
   };
+}
+
+const CLOSER = 1.25;
+
+function keyHandlers(frame: Frame) {
+  const { board, home, cross, point, setCross } = frame;
+  const acts: ReadonlyMap<string, () => void> = new Map([
+    ['Enter', () => cross && point(cross, MOUSE_REACH)],
+    [' ', () => cross && point(cross, MOUSE_REACH)],
+    ['+', () => board?.zoom(CLOSER, null)],
+    ['=', () => board?.zoom(CLOSER, null)],
+    ['-', () => board?.zoom(1 / CLOSER, null)],
+    ['0', () => board?.show(fitView(home, board.size()))],
+  ]);
+  return {
+    onKeyDown: (event: KeyboardEvent): void => {
+      // The keys of the marks and handles on the sheet are their own.
+      if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey) return;
+      const act = acts.get(event.key);
+      if (!moveCross(event, frame) && !act) return;
+      event.preventDefault();
+      act?.();
+    },
+    onBlur: (): void => setCross(null),
+  };
+}
+
+/** Moves the pointer of the arrow keys and says where it is; false for other keys. */
+function moveCross(
+  event: KeyboardEvent,
+  { board, view, cross, setCross, look, where, called, say, onSay }: Frame,
+): boolean {
+  const way = arrowWay(event);
+  if (!way || !view || !board) return false;
+  const { width, height } = board.size();
+  const from = cross ?? toSheet(view, { x: width / 2, y: height / 2 });
+  // An arrow with Shift comes ten times as long.
+  const stride = event.shiftKey ? FINE / 10 : STRIDE;
+  const to = { x: Math.round(from.x) + way.x * stride, y: Math.round(from.y) + way.y * stride };
+  setCross(to);
+  keepInSight(board, view, to);
+  const pointed = look(to, MOUSE_REACH);
+  onSay(
+    say('table.pointer-at', {
+      place: where(to),
+      caught: pointed && pointed.caught.length > 0 ? called(pointed.caught) : 'none',
+    }),
+  );
+  return true;
 }
 
 /** Moves the paper along when the pointer leaves the frame. */
