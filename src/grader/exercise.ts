@@ -70,11 +70,19 @@ export interface ParallelCheck extends CheckCommon {
 export interface LengthCheck extends CheckCommon {
   readonly measure: 'length';
 }
-/** A curve laid along another between match marks: what is left over, mm. */
+/** A curve laid along a seam between match marks: what is left over, mm. */
 export interface WalkCheck extends CheckCommon {
   readonly measure: 'walk';
-  /** The seam it is walked along: curves taken one after another. */
+  /** The seam it is walked along: curves and taped lengths, one after another. */
   readonly against: readonly Name[];
+  /** The match marks on the answer between which it is walked; without them, the whole of it. */
+  readonly between?: readonly [Name, Name];
+}
+/** A curve: how far it, or its start or end, passes from a named point, mm. */
+export interface ThroughCheck extends CheckCommon {
+  readonly measure: 'through';
+  readonly point: Name;
+  readonly where: 'start' | 'end' | 'anywhere';
 }
 /** A point or a level line: its height, mm above the waist. */
 export interface LevelCheck extends CheckCommon {
@@ -91,6 +99,8 @@ export interface ShapeCheck extends CheckCommon {
 /** A curve: the sharpest break of direction at a join, degrees. */
 export interface SmoothnessCheck extends CheckCommon {
   readonly measure: 'smoothness';
+  /** Points at which a corner is meant, and is not read. */
+  readonly corners?: readonly Name[];
 }
 /** A curve: whether it bends both ways, as the reference does; read as the depth in mm to which the reverse bend is kept. */
 export interface InflectionCheck extends CheckCommon {
@@ -105,6 +115,7 @@ export type Check =
   | ParallelCheck
   | LengthCheck
   | WalkCheck
+  | ThroughCheck
   | LevelCheck
   | BowCheck
   | ShapeCheck

@@ -32,6 +32,8 @@ function wayOff(target: Value, check: Check, reading: Reading, displacement: Poi
       return message('grader.line', { target, spot: { named: reading.spot ?? check.between[0] }, way });
     case 'level':
       return message('grader.level', { target, way });
+    case 'through':
+      return message('grader.through', { target, spot: { named: check.point }, way });
     case 'shape':
       return message('grader.shape', { target, off: { mm: reading.measured } });
     default:

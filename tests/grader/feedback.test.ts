@@ -87,7 +87,9 @@ test('an overlap a little wide is said with its size and its way, and what follo
     The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge inward; too wide a one leaves a loose strip of cloth beyond the buttons.
     Draw the edge parallel to the centre front, 3.2 cm to the left."
   `);
-  expect(paragraph(grade, 'break-point')).toMatchInlineSnapshot(`"Your break point is right, as seen from your own overlap edge: that slip was marked there and not counted again."`);
+  expect(paragraph(grade, 'break-point')).toMatchInlineSnapshot(
+    `"Your break point is right, as seen from your own overlap edge: that slip was marked there and not counted again."`,
+  );
   const lost = grade.checks.filter(({ status }) => status !== 'within');
   expect(new Set(lost.map(({ target }) => target))).toEqual(new Set(['overlap-edge']));
   expect(grade.checks.filter(({ carried }) => carried).map(({ target }) => target)).toContain('break-point');

@@ -18,12 +18,17 @@ const measures: Readonly<Record<MeasureName, { readonly reads: readonly ShapeKin
   parallel: { reads: ['line'], unit: 'mm' },
   length: { reads: ['curve', 'length'], unit: 'mm' },
   walk: { reads: ['curve'], unit: 'mm' },
+  through: { reads: ['curve'], unit: 'mm' },
   level: { reads: ['point', 'line'], unit: 'mm' },
   bow: { reads: ['curve'], unit: 'mm' },
   shape: { reads: ['curve'], unit: 'mm' },
   smoothness: { reads: ['curve'], unit: 'deg' },
   inflection: { reads: ['curve'], unit: 'mm' },
 };
+
+const point: readonly ShapeKind[] = ['point'];
+const line: readonly ShapeKind[] = ['line'];
+const seam: readonly ShapeKind[] = ['curve', 'length'];
 
 interface Named {
   readonly field: Place;
@@ -57,8 +62,6 @@ function kindFaults(check: Check, makes: ShapeKind, at: Place): readonly Fault[]
 }
 
 function objectsOf(check: Check): readonly Named[] {
-  const [point, line, curve]: readonly (readonly ShapeKind[])[] = [['point'], ['line'], ['curve']];
-  if (point === undefined || line === undefined || curve === undefined) return [];
   switch (check.measure) {
     case 'distance':
       return [{ field: ['from'], name: check.from, kinds: ['point', 'line'] }];
@@ -72,7 +75,14 @@ function objectsOf(check: Check): readonly Named[] {
         { field: ['at'], name: check.at, kinds: point },
       ];
     case 'walk':
-      return check.against.map((name, position) => ({ field: ['against', position], name, kinds: curve }));
+      return [
+        ...check.against.map((name, position) => ({ field: ['against', position], name, kinds: seam })),
+        ...(check.between ?? []).map((name, end) => ({ field: ['between', end], name, kinds: point })),
+      ];
+    case 'through':
+      return [{ field: ['point'], name: check.point, kinds: point }];
+    case 'smoothness':
+      return (check.corners ?? []).map((name, position) => ({ field: ['corners', position], name, kinds: point }));
     default:
       return [];
   }

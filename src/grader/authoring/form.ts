@@ -47,11 +47,31 @@ const check = v.variant(
     ),
     fields({ measure: v.literal('parallel'), from: object, at: object, ...common }, 'wants.check'),
     fields({ measure: v.literal('length'), ...common }, 'wants.check'),
-    fields({ measure: v.literal('walk'), against: list(object, 'wants.against', 1), ...common }, 'wants.check'),
+    fields(
+      {
+        measure: v.literal('walk'),
+        against: list(object, 'wants.against', 1),
+        between: v.exactOptional(v.strictTuple([object, object], 'wants.between')),
+        ...common,
+      },
+      'wants.check',
+    ),
+    fields(
+      {
+        measure: v.literal('through'),
+        point: object,
+        where: word(['start', 'end', 'anywhere'], 'wants.where'),
+        ...common,
+      },
+      'wants.check',
+    ),
     fields({ measure: v.literal('level'), ...common }, 'wants.check'),
     fields({ measure: v.literal('bow'), ...common }, 'wants.check'),
     fields({ measure: v.literal('shape'), ...common }, 'wants.check'),
-    fields({ measure: v.literal('smoothness'), ...common }, 'wants.check'),
+    fields(
+      { measure: v.literal('smoothness'), corners: v.exactOptional(list(object, 'wants.corners', 1)), ...common },
+      'wants.check',
+    ),
     fields({ measure: v.literal('inflection'), ...common }, 'wants.check'),
   ],
   'wants.measure',

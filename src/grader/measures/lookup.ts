@@ -1,7 +1,6 @@
 import type { Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
-import type { Path } from '../../geometry/cubic.ts';
 import type { Line } from '../../geometry/line.ts';
 import { type Point, quarterTurn, scale } from '../../geometry/point.ts';
 
@@ -19,11 +18,6 @@ export function pointNamed(sheet: Sheet, name: Name): Point | null {
 export function lineNamed(sheet: Sheet, name: Name): Line | null {
   const shape = shapeNamed(sheet, name);
   return shape?.kind === 'line' ? shape.line : null;
-}
-
-export function pathNamed(sheet: Sheet, name: Name): Path | null {
-  const shape = shapeNamed(sheet, name);
-  return shape?.kind === 'curve' ? shape.path : null;
 }
 
 /** The line's normal that looks right across the sheet, or up for a level line, so that signs do not hang on how a line was drawn. */

@@ -24,5 +24,10 @@ export interface Reading {
   readonly arrow: RedMark['arrow'];
 }
 
+/** A reading that is an amount and has no direction on the sheet. */
+export function plainReading(measured: number, expected: number, unit: MeasureUnit = 'mm'): Reading {
+  return { measured, expected, unit, displacement: null, spot: null, arrow: null };
+}
+
 /** Takes a reading; null when the answer or the sheet does not allow it. */
 export type Take<C> = (check: C, subject: Subject) => Reading | null;

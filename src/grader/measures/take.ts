@@ -1,11 +1,12 @@
 import type { Check } from '../exercise.ts';
-import { takeBow, takeInflection, takeLength, takeShape, takeSmoothness, takeWalk } from './curves.ts';
+import { takeBow, takeInflection, takeShape, takeSmoothness } from './curves.ts';
 import { takeDistance } from './distance.ts';
 import { takeLevel } from './level.ts';
 import { takeLine } from './line.ts';
 import { takeParallel } from './parallel.ts';
 import { takePosition } from './position.ts';
 import type { Reading, Subject } from './reading.ts';
+import { takeLength, takeThrough, takeWalk } from './seams.ts';
 import { takeSquareness } from './squareness.ts';
 
 /** The reading of any check; null when it cannot be taken. */
@@ -25,6 +26,8 @@ export function takeReading(check: Check, subject: Subject): Reading | null {
       return takeLength(check, subject);
     case 'walk':
       return takeWalk(check, subject);
+    case 'through':
+      return takeThrough(check, subject);
     case 'level':
       return takeLevel(check, subject);
     case 'bow':

@@ -59,6 +59,7 @@ export const grader = {
     ['target', 'measured', 'expected', 'off'],
     'Walked along its seam, your {target} comes {off} short: it measures {measured} and the seam {expected}.',
   ),
+  'grader.through': entry(['target', 'spot', 'way'], 'Your {target} should pass the {spot}; there it runs {way}.'),
   'grader.bow': entry(
     ['target', 'measured', 'expected'],
     'Your {target} bows {measured} from the straight, where {expected} is wanted.',

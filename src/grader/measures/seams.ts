@@ -1,0 +1,60 @@
+import type { Shape } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
+import type { Path } from '../../geometry/cubic.ts';
+import { lengthOf } from '../../geometry/length.ts';
+import { nearestOn } from '../../geometry/nearest.ts';
+import { endOf, startOf } from '../../geometry/path.ts';
+import { distance, type Point, subtract } from '../../geometry/point.ts';
+import type { LengthCheck, ThroughCheck, WalkCheck } from '../exercise.ts';
+import { pointNamed, shapeNamed } from './lookup.ts';
+import { plainReading, type Take } from './reading.ts';
+
+function lengthOfShape(shape: Shape | null): number | null {
+  if (shape === null) return null;
+  if (shape.kind === 'length') return shape.length;
+  return shape.kind === 'curve' ? lengthOf(shape.path) : null;
+}
+
+export const takeLength: Take<LengthCheck> = (_check, { answer, right }) => {
+  const measured = lengthOfShape(answer);
+  const expected = lengthOfShape(right);
+  return measured === null || expected === null ? null : plainReading(measured, expected);
+};
+
+export const takeWalk: Take<WalkCheck> = (check, { answer, reference }) => {
+  if (answer.kind !== 'curve') return null;
+  const seam = check.against.map((name) => lengthOfShape(shapeNamed(reference, name)));
+  const walked = walkedLength(answer.path, check, reference);
+  if (walked === null || seam.includes(null)) return null;
+  return plainReading(
+    walked,
+    seam.reduce<number>((sum, length) => sum + (length ?? 0), 0),
+  );
+};
+
+/** The length of a curve between its match marks. */
+function walkedLength(path: Path, { between }: WalkCheck, reference: Sheet): number | null {
+  if (between === undefined) return lengthOf(path);
+  const [from, to] = between.map((name) => pointNamed(reference, name));
+  if (!from || !to) return null;
+  return Math.abs(nearestOn(path, to).station - nearestOn(path, from).station);
+}
+
+export const takeThrough: Take<ThroughCheck> = (check, { answer, reference }) => {
+  const point = pointNamed(reference, check.point);
+  if (answer.kind !== 'curve' || point === null) return null;
+  const met = meetingPlace(answer.path, check.where, point);
+  return {
+    measured: distance(met, point),
+    expected: 0,
+    unit: 'mm',
+    displacement: subtract(met, point),
+    spot: check.point,
+    arrow: { from: met, to: point },
+  };
+};
+
+function meetingPlace(path: Path, where: ThroughCheck['where'], point: Point): Point {
+  if (where === 'start') return startOf(path);
+  return where === 'end' ? endOf(path) : nearestOn(path, point).point;
+}
