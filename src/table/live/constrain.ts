@@ -60,23 +60,23 @@ function onGrain(value: number, unit: Unit): number {
   return Math.round(value / grainOf(unit)) * grainOf(unit);
 }
 
-/** How often the search for a measure halves its range: a hand's breadth comes down to well under a grain. */
-const HALVINGS = 11;
-
-/** The value of a measure that brings its mark nearest to a place, by narrowing the range; on the grain. */
+/** The value of a measure that brings its mark nearest to a place: the range is narrowed by thirds, on the grain. */
 function nearestValue(scene: LiveScene, state: LiveState, handle: MeasureHandle, to: Point, unit: Unit): number {
-  const away = (value: number): number => {
-    const at = markOn(liveSheet(scene, withMeasure(state, handle.measure, value)), handle.by);
+  const grain = grainOf(unit);
+  const value = (count: number): number => within(handle, count * grain);
+  const away = (count: number): number => {
+    const at = markOn(liveSheet(scene, withMeasure(state, handle.measure, value(count))), handle.by);
     return at ? distance(at, to) : Number.POSITIVE_INFINITY;
   };
-  let low = handle.from;
-  let high = handle.to;
-  for (let turn = 0; turn < HALVINGS; turn++) {
-    const third = (high - low) / 3;
+  let low = Math.floor(handle.from / grain);
+  let high = Math.ceil(handle.to / grain);
+  while (high - low > 2) {
+    const third = Math.floor((high - low) / 3);
     if (away(low + third) <= away(high - third)) high -= third;
     else low += third;
   }
-  return within(handle, onGrain((low + high) / 2, unit));
+  const left = [low, low + 1, high].filter((count) => count <= high);
+  return value(left.reduce((best, count) => (away(count) < away(best) ? count : best)));
 }
 
 function constrained(scene: LiveScene, state: LiveState, { within: box, along }: MarkHandle, to: Point): Point {
