@@ -102,9 +102,7 @@ export const course = {
   'course.button-column': plain('Button'),
 
   'course.glossary-title': plain('Glossary'),
-  'course.glossary-lead': plain(
-    'The words of the trade that the lessons use, each explained where it first appears and again here.',
-  ),
+  'course.glossary-lead': plain('The words of the trade that the lessons and the table use.'),
   'course.glossary-also': entry(['names'], 'Also: {names}.'),
   'course.glossary-see': plain('See'),
   'course.about-sources': plain('Sources'),
