@@ -100,9 +100,10 @@ function bothSides(id: string, higher: string): Scene {
       { verb: 'parallel', name: other('run'), to: other('line'), distance: 'lapel-width', side: 'left' },
       { verb: 'cross', name: other('point'), one: 'gorge', other: other('run') },
       ...otherLapel({ roll: other('line'), breakPoint: other('break'), tip: other('point'), top: other('end') }),
+      { verb: 'fold', name: 'other-neck', what: 'neck-edge', over: 'centre-front' },
     ],
     shows: [],
-    given: [],
+    given: ['neck-edge', 'other-neck'],
     hides: [
       ...hides,
       'overlap-edge',
