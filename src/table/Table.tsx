@@ -1,5 +1,8 @@
 import type { VNode } from 'preact';
+import { gradeRow } from '../exchange/grade-row.ts';
+import type { HandIn } from '../exchange/hand-in.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import type { Grade } from '../grader/result.ts';
 import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
 import { Damaged } from './parts/Damaged.tsx';
 import { Files } from './parts/Files.tsx';
@@ -50,6 +53,7 @@ export function Table(props: TableProps): VNode {
             grade={marking.marked.grade}
             stale={table.stale}
             shown={marking.showsRight}
+            row={rowOf(record.handIn(null), marking.marked.grade)}
             say={say}
             onShow={table.toggleRight}
             onAgain={marking.rubOut}
@@ -75,4 +79,9 @@ export function Table(props: TableProps): VNode {
       </p>
     </section>
   );
+}
+
+function rowOf(handIn: HandIn, grade: Grade): string {
+  const { checks, otherFigures } = gradeRow(handIn, grade);
+  return JSON.stringify({ checks, otherFigures });
 }

@@ -47,7 +47,7 @@ export function placeLabels(drawing: Drawing, scale: number, speak: (words: Mess
   const field = fieldOf(drawing, scale);
   const placed: Placed[] = [];
   const taken: Rectangle[] = [];
-  for (const label of marksFirst(drawing.labels)) {
+  for (const label of hardestFirst(drawing.labels)) {
     const text = speak(label.words);
     const seat = best(seatsOf(label, text, field), taken, field);
     if (!seat) continue;
@@ -71,9 +71,10 @@ function fieldOf(drawing: Drawing, scale: number): Field {
   return { box, scale, runs, toPixels };
 }
 
-/** Marks have fewest seats to choose from, so they are seated first. */
-function marksFirst(labels: readonly Label[]): Label[] {
-  return [...labels.filter((label) => 'x' in label.by), ...labels.filter((label) => !('x' in label.by))];
+/** The marker's words must be read; marks have fewest seats to choose from; lines have many. */
+function hardestFirst(labels: readonly Label[]): Label[] {
+  const rank = ({ tone, by }: Label): number => (tone === 'red' ? 0 : 'x' in by ? 1 : 2);
+  return [0, 1, 2].flatMap((now) => labels.filter((label) => rank(label) === now));
 }
 
 function seatsOf({ by }: Label, text: string, field: Field): Seat[] {

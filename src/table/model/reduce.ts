@@ -93,8 +93,14 @@ function onStep(bench: Bench, action: StepAction, room: Room): Bench {
   if (action.do === 'erase') return keep(bench, erase(bench, action.index), message('table.erased', { name }));
   if (action.do === 'rename') return giveName(bench, action.index, action.name, room);
   if (action.do === 'answer') return giveAnswer(bench, action.index, action.target, step);
+  // Is it what stands there already?
+  if (same(step[action.field as keyof Step], action.value)) return bench;
   const draft = amend(bench, action.index, action.field, action.value);
   return keep(bench, draft, message('table.amended', { name, problems: sheetOf(draft, room).problems.length }));
+}
+
+function same(now: unknown, next: unknown): boolean {
+  return JSON.stringify(now ?? null) === JSON.stringify(next);
 }
 
 function giveName(bench: Bench, index: number, name: string, room: Room): Bench {

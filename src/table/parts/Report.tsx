@@ -9,13 +9,15 @@ interface ReportProps {
   /** Whether the draft has been changed since. */
   readonly stale: boolean;
   readonly shown: boolean;
+  /** The marks as programs read them, so that the page can be held against the command. */
+  readonly row: string;
   readonly say: Say;
   readonly onShow: () => void;
   readonly onAgain: () => void;
 }
 
 /** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
-export function Report({ grade, stale, shown, say, onShow, onAgain }: ReportProps): VNode {
+export function Report({ grade, stale, shown, row, say, onShow, onAgain }: ReportProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
   useEffect(() => head.current?.focus(), [grade]);
@@ -23,7 +25,7 @@ export function Report({ grade, stale, shown, say, onShow, onAgain }: ReportProp
   const rest = grade.reports.filter(({ status }) => status !== 'within');
   const allRight = rest.length === 0;
   return (
-    <section class="report" aria-labelledby="report-title">
+    <section class="report" data-row={row} aria-labelledby="report-title">
       <h2 id="report-title" tabIndex={-1} ref={head}>
         {say('table.marks-of', { marks: grade.marks, of: grade.of })}
       </h2>

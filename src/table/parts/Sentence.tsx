@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Target } from '../../grader/exercise.ts';
@@ -35,22 +35,37 @@ export function Sentence(props: SentenceProps): VNode {
   const { hand, say, toFirst } = props;
   const line = useRef<HTMLDivElement>(null);
   const inHand = hand !== null;
+  const follow = useRef(false);
+  // A blank filled by keys hands the focus on, as soon as the next one is drawn.
+  useLayoutEffect(() => {
+    if (follow.current && line.current) focusNext(line.current);
+    follow.current = false;
+  });
   useEffect(() => {
-    if (inHand) line.current?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
+    // The sheet and the sentence are worked on together.
+    if (inHand)
+      for (const part of [line.current?.parentElement, line.current])
+        part?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
   }, [inHand]);
   useEffect(() => {
     if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
   }, [toFirst]);
   return (
     <section class="sentence" data-holding={inHand} aria-label={say('table.sentence')} ref={line}>
-      {hand ? <InHand {...props} hand={hand} line={line} /> : <p class="sentence-idle">{say('table.sentence-idle')}</p>}
+      {hand ? (
+        <InHand {...props} hand={hand} line={line} follow={follow} />
+      ) : (
+        <p class="sentence-idle">{say('table.sentence-idle')}</p>
+      )}
     </section>
   );
 }
 
 interface InHandProps extends SentenceProps {
   readonly hand: Hand;
-  readonly line: { readonly current: HTMLDivElement | null };
+  readonly line: { readonly current: HTMLElement | null };
+  /** Set when the focus is to go on to the next blank. */
+  readonly follow: { current: boolean };
 }
 
 function InHand(props: InHandProps): VNode {
@@ -135,7 +150,7 @@ interface HandBlankProps extends InHandProps {
   readonly draw: () => void;
 }
 
-function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, line, draw }: HandBlankProps): VNode {
+function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, follow, draw }: HandBlankProps): VNode {
   const { field, text } = piece;
   const wanted = wantedIn(field, say);
   const value = hand.filled[field.field];
@@ -157,7 +172,7 @@ function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, line, dr
       onFocus={() => dispatch({ do: 'turn-to', field: field.field })}
       onLight={onLight}
       onNext={() => {
-        if (!takesMore(hand, field.field)) focusNext(line.current, field.field);
+        follow.current = !takesMore(hand, field.field);
       }}
       onEnter={draw}
       onEscape={() => dispatch({ do: 'put-down' })}
@@ -165,15 +180,10 @@ function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, line, dr
   );
 }
 
-/** On to the next empty blank that must be filled; when none is left, to the drawing of it. */
-function focusNext(line: HTMLElement | null, from: string): void {
-  // After the fill has been drawn into the page.
-  requestAnimationFrame(() => {
-    const next = line?.querySelector<HTMLInputElement>('.blank[data-current="true"] .blank-input');
-    const blank = next?.closest<HTMLElement>('.blank');
-    if (next && blank?.dataset['field'] !== from) next.focus();
-    else line?.querySelector<HTMLElement>('[data-do="draw"]')?.focus();
-  });
+/** On to the blank that is next; when none is left, to the drawing of it. */
+function focusNext(line: HTMLElement): void {
+  const next = line.querySelector<HTMLElement>('.blank[data-current="true"] .blank-input');
+  (next ?? line.querySelector<HTMLElement>('[data-do="draw"]'))?.focus();
 }
 
 /** Few enough to stand in a row: measures by name, ways and turns. */

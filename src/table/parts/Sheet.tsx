@@ -36,7 +36,7 @@ export interface SheetProps {
 }
 
 /** Heights the built sheet is drawn for, wide and narrow, px: what the style sheet gives the frame. */
-const HEIGHTS: readonly [number, number] = [640, 480];
+const HEIGHTS: readonly [number, number] = [560, 456];
 /** The paper goes on this far around the box, mm, so that it fills any frame. */
 const SPREAD = 1200;
 

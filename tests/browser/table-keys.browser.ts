@@ -1,0 +1,181 @@
+import { axe, expect, layoutShift, type Page, test } from './fixture.ts';
+import { act, drawStep, openTable, rollLineSteps, spoken } from './table-hand.ts';
+
+/** Goes on with Tab until the element is reached; a learner with a keyboard has no other way. */
+async function tabTo(page: Page, selector: string): Promise<void> {
+  for (let presses = 0; presses < 80; presses++) {
+    if (await page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, selector)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`${selector} is not reached by Tab.`);
+}
+
+/** Takes a tool from the table's edge with the arrow keys; the focus goes to its first blank. */
+async function take(page: Page, tool: string): Promise<void> {
+  await page.keyboard.press('Control+Home');
+  await page.locator('h1').evaluate((title) => {
+    title.setAttribute('tabindex', '-1');
+    title.focus();
+  });
+  await tabTo(page, '.tool');
+  await page.keyboard.press('Home');
+  for (let presses = 0; presses < 20; presses++) {
+    if (await page.evaluate((id) => document.activeElement?.getAttribute('data-tool') === id, tool)) break;
+    await page.keyboard.press('ArrowRight');
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.blank-input').first()).toBeFocused();
+}
+
+/** Fills the blank in focus: types, and takes what was typed or the first entry of the list. */
+async function fill(page: Page, text: string): Promise<void> {
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+/** Says what the step answers, and draws it. */
+async function draw(page: Page, answers: string | null): Promise<void> {
+  await expect(act(page, 'draw')).toBeFocused();
+  if (answers) {
+    await page.keyboard.press('Shift+Tab');
+    await page.keyboard.type(answers);
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Enter');
+}
+
+test('a learner draws the roll line by keyboard alone, to full marks', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await take(page, 'parallel');
+  await fill(page, 'centre front');
+  await fill(page, 'overlap');
+  await fill(page, 'left');
+  await draw(page, 'overlap edge');
+  await expect(spoken(page)).toHaveText(/^overlap edge made/);
+
+  await take(page, 'parallel');
+  // From the list this time.
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await fill(page, 'break-rise');
+  await fill(page, 'up');
+  await draw(page, null);
+
+  await take(page, 'pencil');
+  await fill(page, 'overlap edge');
+  await fill(page, 'line 1');
+  // Which crossing is meant is left open: there is only one.
+  await tabTo(page, '[data-do="draw"]');
+  await draw(page, 'break point');
+  await expect(spoken(page)).toHaveText(/^break point made, on overlap edge and line 1, 3\.8 cm above the waist/);
+
+  await take(page, 'tape');
+  await fill(page, 'shoulder line');
+  await fill(page, 'neck point');
+  await fill(page, 'stand-by-rule');
+  await fill(page, 'left');
+  await draw(page, 'stand point');
+
+  await take(page, 'rule');
+  await fill(page, 'break point');
+  await fill(page, 'stand point');
+  await draw(page, 'roll line');
+
+  await tabTo(page, '[data-do="check"]');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeFocused();
+});
+
+test('the sheet is pointed at with the arrow keys, and says what is under the pointer', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await take(page, 'parallel');
+  await page.locator('.sheet-frame').focus();
+  // From the middle of the frame down to the waist, a centimetre at a time.
+  for (let presses = 0; presses < 40 && !(await spoken(page).textContent())?.startsWith('waist:'); presses++) {
+    await page.keyboard.press('ArrowDown');
+    await expect(spoken(page)).toHaveText(/the waist and/);
+  }
+  await page.keyboard.press('Enter');
+  await expect(spoken(page)).toHaveText(/^waist taken\./);
+  await expect(page.locator('#blank-to')).toHaveValue('waist');
+  const scale = () =>
+    page.locator('.sheet-words').evaluate((words) => Number(words.getAttribute('data-view')?.split(' ')[0]));
+  const before = await scale();
+  await page.keyboard.press('+');
+  expect(await scale()).toBeCloseTo(before * 1.25, 3);
+  await page.keyboard.press('0');
+  expect(await scale()).toBeCloseTo(before, 3);
+});
+
+test('a free mark is moved by the arrow keys, and the change is said', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await take(page, 'pencil');
+  await page.getByRole('radio', { name: 'by eye' }).focus();
+  await page.keyboard.press('Space');
+  await tabTo(page, '.blank-input');
+  await fill(page, '5 cm, 10 cm');
+  await draw(page, null);
+  await tabTo(page, '.grip-key');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect(spoken(page)).toHaveText(/^mark 1 moved, 10\.1 cm above the waist and 6 cm right of the centre front/);
+  await expect(page.locator('.step')).toContainText('6 cm right of centre front');
+  // All of it was one move.
+  await act(page, 'undo').click();
+  await expect(page.locator('.step')).toContainText('5 cm right of centre front and 10 cm above the waist');
+  await axe(page);
+});
+
+test.describe('the sheet stays steady', () => {
+  test('as the board takes over from the built picture', async ({ page }) => {
+    // The board is held back until the built picture has been measured.
+    let wake = (): void => undefined;
+    const measured = new Promise<void>((resolve) => {
+      wake = resolve;
+    });
+    await page.route(/lay-board/, async (route) => {
+      await measured;
+      await route.continue();
+    });
+    await page.goto('/exercises/roll-line/');
+    const before = await middles(page, '.sheet-still .drawing-words--wide .mark');
+    wake();
+    await expect(page.locator('.table-sheet')).toHaveAttribute('data-awake', 'true');
+    const after = await middles(page, '.sheet-board .mark');
+    expect(before.length).toBeGreaterThan(2);
+    expect(after).toEqual(before);
+    expect(await layoutShift(page)).toBe(0);
+  });
+
+  test.describe('at 200 % zoom and with less motion', () => {
+    // A window of 1280 by 800 at twice the size has room for 640 by 400.
+    test.use({
+      viewport: { width: 640, height: 400 },
+      deviceScaleFactor: 2,
+      contextOptions: { reducedMotion: 'reduce' },
+    });
+
+    test('nothing is lost', async ({ page }) => {
+      await openTable(page, 'roll-line');
+      for (const step of rollLineSteps().slice(0, 2)) await drawStep(page, step);
+      await expect(page.locator('.step')).toHaveCount(2);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+      ).toBe(0);
+      await axe(page);
+    });
+  });
+});
+
+/** The middles of what matches, in whole pixels of the page, sorted. */
+function middles(page: Page, selector: string): Promise<readonly string[]> {
+  return page.locator(selector).evaluateAll((marks) =>
+    marks
+      .map((mark) => {
+        const { x, y, width, height } = mark.getBoundingClientRect();
+        return `${Math.round(x + width / 2 + scrollX)} ${Math.round(y + height / 2 + scrollY)}`;
+      })
+      .sort(),
+  );
+}

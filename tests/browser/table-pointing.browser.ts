@@ -1,0 +1,52 @@
+import { axe, expect, layoutShift, test } from './fixture.ts';
+import { act, drawStep, onScreen, openTable, rollLineSteps, spoken, tool } from './table-hand.ts';
+
+test.describe('a learner draws the roll line', () => {
+  test('by pointing, to full marks', async ({ page }) => {
+    await openTable(page, 'roll-line');
+    for (const step of rollLineSteps()) await drawStep(page, step);
+    await expect(page.locator('.step')).toHaveCount(5);
+    await act(page, 'check').click();
+    await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeFocused();
+    await expect(page.locator('.report-right')).toHaveText('Everything is right.');
+    await expect(page.locator('[data-target="others"]')).toContainText(/holds on (\d+)\.$/);
+    await axe(page);
+  });
+
+  test('by touch on a phone, to full marks', { tag: '@phone' }, async ({ page }) => {
+    await openTable(page, 'roll-line');
+    for (const step of rollLineSteps()) await drawStep(page, step, true);
+    await act(page, 'check').tap();
+    await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
+    expect(await layoutShift(page)).toBe(0);
+    await axe(page);
+  });
+
+  test('through the neck point, and is told what that does to the collar', async ({ page }) => {
+    await openTable(page, 'roll-line');
+    for (const step of rollLineSteps('neck-point')) await drawStep(page, step);
+    await act(page, 'check').click();
+    const note = page.locator('.note[data-target="roll-line"]');
+    await expect(note).toContainText('Your roll line runs through the neck point');
+    await expect(note).toContainText('no stand at the shoulder');
+    await expect(page.locator('.report-right')).toHaveText(/^Right: overlap edge, break point,? and stand point\.$/);
+    await expect(page.locator('.sheet-words .head--red')).not.toHaveCount(0);
+    await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/^off /);
+    await axe(page);
+  });
+});
+
+test('a step shows ahead of being drawn, and pointing is snapped and said', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await tool(page, 'parallel').click();
+  const { x, y } = await onScreen(page, { x: 3, y: 200 });
+  await page.mouse.move(x, y);
+  await expect(page.locator('.sheet-board .ink--cue')).toHaveCount(1);
+  await page.mouse.click(x, y);
+  await expect(spoken(page)).toHaveText(/^centre front taken\./);
+  await page.locator('.chip', { hasText: 'overlap' }).click();
+  const side = await onScreen(page, { x: -80, y: 200 });
+  await page.mouse.move(side.x, side.y);
+  await expect(page.locator('.sheet-board .ink--preview')).toHaveCount(1);
+  await expect(page.locator('.step')).toHaveCount(0);
+});
