@@ -43,7 +43,9 @@ export function useSheet(inputs: SheetInputs) {
   const tried = useMemo(() => (hand && pointed ? fill(hand, pointed.field, pointed.value) : hand), [hand, pointed]);
   const ahead = useMemo(() => previewOf({ steps, upTo }, tried, sheet, room), [steps, upTo, tried, sheet, room]);
   const { drawing, home } = usePicture(inputs, { sheet, shown, lit, ahead });
-  const grips = useMemo(() => gripsOf({ steps, upTo }, sheet), [steps, upTo, sheet]);
+  // With a tool in hand marks are pointed at, not held.
+  const free = hand === null;
+  const grips = useMemo(() => (free ? gripsOf({ steps, upTo }, sheet) : []), [free, steps, upTo, sheet]);
   const hover = (to: Pointed | null): void => {
     setPointed(to);
     setLit((before) => (to ? to.caught : before.length > 0 ? [] : before));

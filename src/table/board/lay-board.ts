@@ -54,6 +54,8 @@ export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetE
     pan: { enabled: true, needShift: false, needTwoFingers: true },
     zoom: { enabled: true, wheel: false, needShift: false, pinch: true, pinchHorizontal: false, pinchVertical: false },
     resize: { enabled: false },
+    // Moves that come faster than this are dropped, the last one too, and a dragged mark would stop short of the pointer.
+    maxFrameRate: 1000,
   } as never) as unknown as JXG.Board;
   host.style.touchAction = 'pan-y';
 

@@ -16,7 +16,7 @@ export interface Placed {
 /** How wide and high words are in pixels; a guess at the plain sans of the figures. */
 const CHARACTER = 6.9;
 const HALF_HIGH = 8;
-const GAP = 6;
+const GAP = 7;
 
 const COMPASS: readonly Point[] = [
   { x: 0.9, y: -0.5 },
@@ -28,7 +28,10 @@ const COMPASS: readonly Point[] = [
   { x: 0, y: -1 },
   { x: 0, y: 1 },
 ];
-const ALONG = [0.86, 0.14, 0.7, 0.3, 0.5, 0.96, 0.04];
+/** Where along a line its words may sit, best first. */
+const ALONG = [0.86, 0.14, 0.7, 0.3, 0.78, 0.22, 0.6, 0.4, 0.5, 0.93, 0.07];
+/** A seat one place later is disliked as much as this many pixels of a line under the words. */
+const LATER = 1.2;
 
 interface Seat {
   readonly anchor: Point;
@@ -105,7 +108,7 @@ function best(seats: readonly Seat[], taken: readonly Rectangle[], field: Field)
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of seats) {
     if (!inside(candidate.rectangle, field) || taken.some((other) => overlap(candidate.rectangle, other) > 0)) continue;
-    const cost = candidate.rank * 3 + crossed(candidate.rectangle, field.runs);
+    const cost = candidate.rank * LATER + crossed(candidate.rectangle, field.runs);
     if (cost < least) {
       least = cost;
       found = candidate;

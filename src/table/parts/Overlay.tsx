@@ -5,6 +5,7 @@ import { toPixels, type View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { placeLabels } from '../drawing/labels.ts';
 import { figure } from '../drawing/path-data.ts';
+import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
 
 interface OverlayProps {
@@ -12,11 +13,12 @@ interface OverlayProps {
   readonly view: View;
   readonly cross: Point | null;
   readonly caught: Point | null;
+  readonly grips: readonly Held[];
   readonly say: Say;
 }
 
 /** Words, arrow heads and the pointer of the arrow keys, over the awake board, in pixels. */
-export function Overlay({ drawing, view, cross, caught, say }: OverlayProps): VNode {
+export function Overlay({ drawing, view, cross, caught, grips, say }: OverlayProps): VNode {
   const steady = steadyScale(view.scale);
   const placed = useMemo(() => placeLabels(drawing, steady, say.message), [drawing, steady, say]);
   return (
@@ -26,6 +28,9 @@ export function Overlay({ drawing, view, cross, caught, say }: OverlayProps): VN
       aria-hidden="true"
       focusable="false"
     >
+      {grips.map(({ key, at, handle }) =>
+        handle ? <Stem key={key} from={toPixels(view, handle.root)} to={toPixels(view, at)} /> : null,
+      )}
       {drawing.parts.map((part) =>
         part.kind === 'arrow' ? (
           <Head
@@ -65,6 +70,11 @@ function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; re
       d="M0 0-8-3.2-6.2 0-8 3.2Z"
     />
   );
+}
+
+/** What a handle of a curve hangs on. */
+function Stem({ from, to }: { readonly from: Point; readonly to: Point }): VNode {
+  return <path class="grip-stem" d={`M${figure(from.x)} ${figure(from.y)}L${figure(to.x)} ${figure(to.y)}`} />;
 }
 
 function Ring({ at }: { readonly at: Point }): VNode {

@@ -78,7 +78,14 @@ export function Sheet(props: SheetProps): VNode {
         ) : null}
         <div class="sheet-board" ref={host} />
         {view ? (
-          <Overlay drawing={drawing} view={view} cross={gestures.cross} caught={gestures.caught} say={say} />
+          <Overlay
+            drawing={drawing}
+            view={view}
+            cross={gestures.cross}
+            caught={gestures.caught}
+            grips={grips}
+            say={say}
+          />
         ) : null}
         {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
       </div>

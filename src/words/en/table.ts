@@ -136,7 +136,7 @@ export const table = {
   'table.call-it': plain('It is my'),
   'table.call-none': plain('help only'),
   'table.draw': plain('Draw it'),
-  'table.put-down': plain('Put it down'),
+  'table.put-down': plain('Put down'),
   'table.point-hint': entry(['what'], 'Point at {what} on the sheet, or choose, or type.'),
   'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
   'table.ready': plain('Every blank is filled. Draw it.'),
