@@ -58,7 +58,7 @@ function Words({ placed, box }: { readonly placed: readonly Placed[]; readonly b
     <g>
       {placed.map(({ text, tone, anchor, shift }) => (
         <text
-          key={text}
+          key={`${text}/${anchor.x}/${anchor.y}`}
           class={`words words--${tone}`}
           x={`${figure(((anchor.x - box.min.x) / widthOf(box)) * 100)}%`}
           y={`${figure(((box.max.y - anchor.y) / heightOf(box)) * 100)}%`}

@@ -20,11 +20,21 @@ export const noPencil: RedPencil = { marks: [], notes: [] };
  */
 export function redPencil(checks: readonly CheckResult[], shown: ReadonlySet<string>): RedPencil {
   const marked = checks.filter(({ red, status }) => status !== 'within' && (red.arrow || red.band));
-  const drawn = marked.map((check) => ({ check, mark: markFor(check, shown.has(check.target)) }));
+  const drawn = onceEach(marked.map((check) => ({ check, mark: markFor(check, shown.has(check.target)) })));
   return {
     marks: drawn.map(({ mark }) => mark),
     notes: drawn.flatMap(({ check, mark }) => noteFor(check, mark)),
   };
+}
+
+interface Drawn {
+  readonly check: CheckResult;
+  readonly mark: RedMark;
+}
+
+/** Two checks may find the same slip; it is drawn once. */
+function onceEach(drawn: readonly Drawn[]): Drawn[] {
+  return [...new Map(drawn.map((one) => [JSON.stringify([one.mark, one.check.off]), one])).values()];
 }
 
 function markFor({ red, status }: CheckResult, shown: boolean): RedMark {

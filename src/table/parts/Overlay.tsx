@@ -44,7 +44,12 @@ export function Overlay({ drawing, view, cross, caught, grips, say }: OverlayPro
       {placed.map(({ text, tone, anchor, shift }) => {
         const at = toPixels(view, anchor);
         return (
-          <text key={text} class={`words words--${tone}`} x={figure(at.x + shift.x)} y={figure(at.y + shift.y)}>
+          <text
+            key={`${text}/${anchor.x}/${anchor.y}`}
+            class={`words words--${tone}`}
+            x={figure(at.x + shift.x)}
+            y={figure(at.y + shift.y)}
+          >
             {text}
           </text>
         );
