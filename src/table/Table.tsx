@@ -14,6 +14,7 @@ import { Sheet } from './parts/Sheet.tsx';
 import { Tools } from './parts/Tools.tsx';
 import { Working } from './parts/Working.tsx';
 import './table.css';
+import { useKeptFocus } from './use-kept-focus.ts';
 import { useTable } from './use-table.ts';
 
 export interface TableProps {
@@ -31,13 +32,14 @@ export interface TableProps {
  */
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
+  const onFocusIn = useKeptFocus();
   const { exercise } = props;
   const { say, bench, dispatch, marking, record, room } = table;
   const { sheet, shown, light } = table.sheet;
   const { setting, order } = table.order;
   const { measures } = room.givens;
   return (
-    <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown}>
+    <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
       {record.keeping.state === 'damaged' ? (
         <Damaged raw={record.keeping.raw} exercise={exercise.id} say={say} onStart={record.startClean} />
       ) : null}

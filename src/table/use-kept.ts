@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Exercise } from '../grader/exercise.ts';
 import { type DraftRecord, keyOf, printRecord, readRecord } from './store/record.ts';
-import { type Kept, type Storage, storageIn } from './store/storage.ts';
+import { type Kept, storageIn } from './store/storage.ts';
 
 /** How keeping the draft goes. `damaged` holds the raw text that could not be read. */
 export type Keeping =
@@ -15,12 +15,7 @@ interface KeptDraft {
   readonly startClean: () => void;
 }
 
-let local: Storage | null = null;
-
-function localStore(): Storage {
-  local ??= storageIn(() => window.localStorage);
-  return local;
-}
+const local = storageIn(() => window.localStorage);
 
 /** Takes up the kept draft once the page is awake, and keeps every change from then on. */
 export function useKept(
@@ -36,7 +31,7 @@ export function useKept(
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the kept draft is taken up once, as the page wakes.
   useEffect(() => {
-    const raw = localStore().read(key);
+    const raw = local.read(key);
     const kept = raw === null ? null : readRecord(raw, exercise);
     if (raw !== null && !kept) {
       setKeeping({ state: 'damaged', raw });
@@ -44,18 +39,18 @@ export function useKept(
     }
     written.current = kept ? printRecord(kept) : text;
     if (kept) takeUp(kept);
-    setKeeping({ state: raw === null ? 'kept' : localStore().write(key, raw) });
+    setKeeping({ state: raw === null ? 'kept' : local.write(key, raw) });
   }, []);
 
   useEffect(() => {
     if (keeping.state === 'waiting' || keeping.state === 'damaged' || written.current === text) return;
     written.current = text;
-    setKeeping({ state: localStore().write(key, text) });
+    setKeeping({ state: local.write(key, text) });
   }, [text, keeping, key]);
 
   const startClean = (): void => {
-    localStore().remove(key);
-    setKeeping({ state: localStore().write(key, text) });
+    local.remove(key);
+    setKeeping({ state: local.write(key, text) });
   };
   return { keeping, startClean };
 }

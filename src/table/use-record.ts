@@ -6,6 +6,7 @@ import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
 import type { Setting } from './model/setting.ts';
 import { type Keeping, useKept } from './use-kept.ts';
+import { useStudent } from './use-student.ts';
 
 interface RecordInputs {
   readonly exercise: Exercise;
@@ -32,7 +33,7 @@ export interface RecordOnTable {
 
 /** Everything about a draft that goes into a file, kept in this browser as it happens. */
 export function useRecord({ exercise, set, setting, bench, unit, onTakeUp }: RecordInputs): RecordOnTable {
-  const [student, setStudent] = useState('');
+  const [student, setStudent] = useStudent();
   const [shown, setShown] = useState<readonly Name[]>([]);
   const [hints, setHints] = useState<Readonly<Record<Name, HintTier>>>({});
   const { steps, upTo } = bench;
@@ -52,7 +53,7 @@ export function useRecord({ exercise, set, setting, bench, unit, onTakeUp }: Rec
     [student, set, exercise, setting, unit, steps, shown, hints],
   );
   const takeUp = (taken: HandIn, standing: number | null): void => {
-    setStudent(taken.student);
+    if (taken.student !== '') setStudent(taken.student);
     setShown(taken.shown);
     setHints(taken.hints);
     onTakeUp(taken, standing);

@@ -115,6 +115,11 @@ test('what is handed in is marked by the command to the last digit as the page m
   const onPage: unknown = JSON.parse((await page.locator('.report').getAttribute('data-row')) ?? '');
   expect({ checks: row.checks, otherFigures: row.otherFigures }).toEqual(onPage);
 
+  // The name is there at the next exercise too.
+  await openTable(page, 'overlap');
+  await expect(page.getByLabel('Your name, as your teacher knows it')).toHaveValue('Ana Lind');
+  await openTable(page, 'roll-line');
+
   // The same file opens at the table again.
   await act(page, 'clear-sheet').click();
   await page.locator('input[type="file"]').setInputFiles(file);

@@ -52,6 +52,8 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   await fill(page, 'left');
   await draw(page, 'overlap edge');
   await expect(spoken(page)).toHaveText(/^overlap edge made/);
+  // The keyboard keeps its place when the sentence closes.
+  await expect(page.locator('.tools .tool:focus')).toHaveCount(1);
 
   await take(page, 'parallel');
   // From the list this time.
@@ -106,6 +108,32 @@ test('the sheet is pointed at with the arrow keys, and says what is under the po
   expect(await scale()).toBeCloseTo(before * 1.25, 3);
   await page.keyboard.press('0');
   expect(await scale()).toBeCloseTo(before, 3);
+});
+
+test('a curve is drawn by keyboard: marks one by one, the last taken out again, squared at an end afterwards', async ({
+  page,
+}) => {
+  await openTable(page, 'roll-line');
+  await take(page, 'curve');
+  await fill(page, 'front neck point');
+  await fill(page, 'shoulder tip');
+  await expect(page.locator('.blank-taken')).toHaveText('front neck point and shoulder tip');
+  await page.locator('.blank-less').focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.blank-taken')).toHaveText('front neck point');
+  await tabTo(page, '#blank-through');
+  await fill(page, 'neck point');
+  // Enter in the empty blank draws what is complete.
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.step')).toHaveCount(1);
+  await expect(spoken(page)).toHaveText(/^curve 1 made, through front neck point and neck point/);
+  const leave = page.locator('.step .blank-words[data-field="leave"]');
+  await leave.focus();
+  await page.keyboard.press('Enter');
+  await fill(page, 'square to centre front');
+  await expect(page.locator('.step')).toContainText('leaving square to centre front');
+  await expect(page.locator('.step-problem')).toHaveCount(0);
+  await axe(page);
 });
 
 test('a free mark is moved by the arrow keys, and the change is said', async ({ page }) => {

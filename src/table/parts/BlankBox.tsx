@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Option } from '../model/options.ts';
 import type { Say } from '../say.ts';
 import { type BlankControl, type BlankState, useBlank } from './use-blank.ts';
@@ -22,7 +22,7 @@ export function BlankBox(props: BlankBoxProps): VNode {
   const { id, label, wanted, current, field, say } = props;
   const state = useBlank(props);
   const input = useRef<HTMLInputElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (props.autoFocus) input.current?.focus();
   }, [props.autoFocus]);
   const typesObjects = props.blank.takes === 'object' || props.blank.takes === 'objects' || props.blank.takes === 'run';

@@ -11,7 +11,7 @@ import { readingOf } from '../model/reading.ts';
 import { fieldsOf, toolFor } from '../model/tools.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
-import { BlankBox } from './BlankBox.tsx';
+import { AnyBlank } from './AnyBlank.tsx';
 import { labelAfter, wantedIn } from './blank-words.ts';
 import { Chips } from './Chips.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
@@ -53,7 +53,7 @@ export function Sentence(props: SentenceProps): VNode {
   return (
     <section class="sentence" data-holding={inHand} aria-label={say('table.sentence')} ref={line}>
       {hand ? (
-        <InHand {...props} hand={hand} line={line} follow={follow} />
+        <InHand {...props} hand={hand} follow={follow} />
       ) : (
         <p class="sentence-idle">{say('table.sentence-idle')}</p>
       )}
@@ -63,13 +63,12 @@ export function Sentence(props: SentenceProps): VNode {
 
 interface InHandProps extends SentenceProps {
   readonly hand: Hand;
-  readonly line: { readonly current: HTMLElement | null };
   /** Set when the focus is to go on to the next blank. */
   readonly follow: { current: boolean };
 }
 
 function InHand(props: InHandProps): VNode {
-  const { hand, sheet, say, dispatch, line } = props;
+  const { hand, sheet, say, dispatch } = props;
   const complete = missing(hand).length === 0;
   const draw = (): void => {
     if (!complete || hand.tool === 'measure') return;
@@ -99,15 +98,7 @@ function InHand(props: InHandProps): VNode {
             {say('table.draw')}
           </button>
         )}
-        <button
-          type="button"
-          class="button"
-          data-do="put-down"
-          onClick={() => {
-            dispatch({ do: 'put-down' });
-            line.current?.closest('.table')?.querySelector<HTMLElement>('.tool[tabindex="0"]')?.focus();
-          }}
-        >
+        <button type="button" class="button" data-do="put-down" onClick={() => dispatch({ do: 'put-down' })}>
           {say('table.put-down')}
         </button>
       </div>
@@ -155,7 +146,8 @@ function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, follow, 
   const wanted = wantedIn(field, say);
   const value = hand.filled[field.field];
   return (
-    <BlankBox
+    <AnyBlank
+      value={value}
       id={`blank-${field.field}`}
       field={field.field}
       blank={field.blank}

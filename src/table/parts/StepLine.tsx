@@ -9,7 +9,7 @@ import { spelt } from '../model/name-trouble.ts';
 import { optionsFor } from '../model/options.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
-import { BlankBox } from './BlankBox.tsx';
+import { AnyBlank } from './AnyBlank.tsx';
 import { labelAfter, wantedIn } from './blank-words.ts';
 import { NameBox } from './NameBox.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
@@ -94,10 +94,14 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
   const filled = step as unknown as Readonly<Record<string, Filling>>;
   const change = (field: string, value: Filling | null): void => {
     dispatch({ do: 'amend', index, field, value });
-    setEditing(null);
+    // A list goes on being filled.
+    if (!Array.isArray(value)) setEditing(null);
   };
+  const faulty = sheet.problems.find((one) => one.step === index)?.field;
+  // An empty blank that may stay empty is offered where it is missed, and at a curve, whose ends are often squared later.
+  const isOffered = (field: string): boolean => field === editing || field === faulty || form.id === 'curve';
   const pieces = piecesOf(form.id, filled, sheet, say).filter(
-    (piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || piece.field.field === editing,
+    (piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || isOffered(piece.field.field),
   );
   return (
     <>
@@ -110,7 +114,8 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
         const wanted = wantedIn(piece.field, say);
         const value = filled[field];
         return (
-          <BlankBox
+          <AnyBlank
+            value={value}
             key={field}
             autoFocus
             id={`step-${index}-${field}`}
@@ -120,7 +125,7 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
             wanted={wanted}
             text={piece.text}
             typed={typeof value === 'string' ? value : piece.text}
-            options={optionsFor(piece.field.blank, before, shown, undefined)}
+            options={optionsFor(piece.field.blank, before, shown, value)}
             sheet={before}
             say={say}
             current

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
@@ -52,7 +52,7 @@ export function useBlank(control: BlankControl): BlankState {
   const [focused, setFocused] = useState(false);
   const { blank, options, sheet, say, typed } = control;
   // biome-ignore lint/correctness/useExhaustiveDependencies: filled from the sheet meanwhile, what was being typed is over.
-  useEffect(() => setWords(null), [typed]);
+  useLayoutEffect(() => setWords(null), [typed]);
   const shown = narrowed(options, words, blank, say);
   const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
   const light = (index: number): void => {

@@ -64,7 +64,6 @@ export const table = {
   'table.place-form': plain('Write two lengths, to the right of the centre front and above the waist: -2.5 cm, 3 cm.'),
   'table.amount-is': entry(['amount'], '= {amount}'),
   'table.number-stays': plain('A number stays this number on every figure. A name follows the figure.'),
-  'table.list-empty': plain('Nothing on the sheet fits this blank yet.'),
 
   // Blanks: what each asks for, and what it is called to those who hear it
   'table.blank.object': entry(
@@ -141,8 +140,8 @@ export const table = {
   'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
   'table.ready': plain('Every blank is filled. Draw it.'),
   'table.more-or-draw': plain('Point at the next one, or draw it.'),
-  'table.take-out': entry(['what'], 'Take out {what}'),
-  'table.open-list': plain('Open the list'),
+  'table.take-out-last': plain('Take the last one out'),
+  'table.blank.next': plain('and next'),
 
   // The sheet
   'table.sheet': plain('The sheet'),
@@ -152,14 +151,12 @@ export const table = {
   'table.zoom-in': plain('Closer'),
   'table.zoom-out': plain('Further'),
   'table.fit': plain('Whole'),
-  'table.view': plain('View'),
   'table.undo': plain('Undo'),
   'table.redo': plain('Redo'),
   'table.pointer-at': entry(['place', 'caught'], '{caught, select, none {} other {{caught}: }}{place}'),
   'table.pointed': entry(['what'], '{what} taken.'),
   'table.free-mark': entry(['name'], '{name}, a free mark. Arrow keys move it.'),
   'table.handle': entry(['name', 'number'], 'Handle {number} of {name}. Arrow keys move it.'),
-  'table.waking': plain('The table is being laid.'),
   'table.asleep': plain(
     'The table could not be laid out: its script did not arrive. Load the page again. Your draft is kept.',
   ),
@@ -169,14 +166,12 @@ export const table = {
   'table.working-empty': plain(
     'Nothing drawn yet. Each step you draw is written here as an instruction that anyone can follow.',
   ),
-  'table.step-number': entry(['number'], 'Step {number}'),
   'table.answers': plain('answers'),
   'table.answers-nothing': plain('nothing'),
   'table.answers-for': entry(['name'], '{name} answers'),
   'table.erase': plain('Erase'),
   'table.erase-step': entry(['name'], 'Erase {name}'),
   'table.stand-here': entry(['number'], 'Stand after step {number}'),
-  'table.stand-start': plain('Stand at the start'),
   'table.step-back': plain('Step back'),
   'table.step-on': plain('Step on'),
   'table.step-end': plain('To the end'),
@@ -198,17 +193,11 @@ export const table = {
     ['marks', 'answered'],
     '{marks, plural, one {# mark} other {# marks}}{answered, select, yes {, answered} other {}}',
   ),
-  'table.unit': plain('Measure in'),
-  'table.unit-cm': plain('centimetres'),
-  'table.unit-in': plain('inches'),
-  'table.answered': entry(['target', 'by'], '{target}: {by}'),
-  'table.not-answered': entry(['target'], '{target}: not yet'),
 
   // Hints
   'table.hints': plain('Hints'),
   'table.hint-for': entry(['target'], 'Hint: {target}'),
   'table.hint-more': plain('One more hint'),
-  'table.hint-number': entry(['number'], 'Hint {number} of 3'),
 
   // Another figure, house rules, strictness
   'table.setup': plain('Figure, house rules, strictness'),
@@ -219,7 +208,6 @@ export const table = {
   'table.figure-typed': plain('My own measures'),
   'table.take-figure': plain('Lay it on the table'),
   'table.figure-kept': plain('Your working stays and is replayed on the new figure.'),
-  'table.house': plain('House rules'),
   'table.strictness': plain('Strictness'),
   'table.strictness.learner': plain('Learner: twice the workroom’s tolerance'),
   'table.strictness.workroom': plain('Workroom'),
@@ -227,16 +215,10 @@ export const table = {
 
   // Marking
   'table.check': plain('Check the draft'),
-  'table.check-short': plain('Check'),
   'table.marks-of': entry(['marks', 'of'], '{marks} of {of} marks'),
-  'table.report': plain('The marker’s notes'),
   'table.report-right': entry(['targets'], 'Right: {targets}.'),
   'table.report-none': plain('Nothing is right yet. Read on: each note says what to do.'),
   'table.report-all': plain('Everything is right.'),
-  'table.report-some': entry(
-    ['count'],
-    '{count, plural, one {One thing is} other {# things are}} right. Read the notes below for the rest.',
-  ),
   'table.status': entry(['status'], '{status, select, within {right} near {nearly} beyond {not yet} other {missing}}'),
   'table.off-by': entry(['off'], 'off {off}'),
   'table.off-degrees': entry(['off'], 'off {off}°'),
@@ -246,10 +228,8 @@ export const table = {
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
   'table.shown-right': plain('The right places are drawn dotted in red.'),
   'table.again': plain('Try again'),
-  'table.again-note': plain('Rubs out the red pencil. Your draft stays.'),
   'table.checked': entry(['marks', 'of'], 'Checked: {marks} of {of} marks.'),
   'table.stale': plain('You have changed the draft since it was checked.'),
-  'table.problems': plain('Steps that could not be carried out'),
 
   // Files and keeping
   'table.files': plain('Keep and hand in'),
@@ -276,8 +256,6 @@ export const table = {
   'table.damaged-start': plain('Start clean'),
 
   // Live figures
-  'table.live-moved': entry(['name', 'where'], '{name}: {where}'),
-  'table.live-value': entry(['name', 'value'], '{name}: {value}'),
   'table.live-hint': plain('Drag the ringed marks, or reach them with Tab and move them with the arrow keys.'),
   'table.live-back': plain('Put it back'),
 };
