@@ -81,6 +81,20 @@ describe('a curve told how to leave and arrive', () => {
     expect(strays([piece as Path[number]], { x: 0, y: 0 }, 100)).toBeLessThan(0.0274);
   });
 
+  test('square at both ends of a quarter turn that is deeper than wide is a quarter ellipse', () => {
+    const [piece] = drawn(
+      [
+        [0, -100],
+        [60, 0],
+      ],
+      { leave: { along: 'level' }, arrive: { square: 'level' } },
+      level,
+    );
+    // An ellipse is a circle drawn out one way: its handles are drawn out with it.
+    expect(piece?.p1).toEqual({ x: expect.closeTo(0.55228475 * 60, 6), y: expect.closeTo(-100, 9) });
+    expect(piece?.p2).toEqual({ x: expect.closeTo(60, 9), y: expect.closeTo(-55.228475, 6) });
+  });
+
   test('sets off in the sense that goes toward the next point', () => {
     const left = drawn(
       [

@@ -39,6 +39,23 @@ describe('the parallel of a curve', () => {
     expect(gain(beside('bend', 'in-there', '10 mm', ...corner, inside))).toBeLessThan(0);
   });
 
+  test('takes the outside of a corner that all but turns back, whichever of its arms the point is over', () => {
+    const marks = [
+      { verb: 'pencil', name: 'a', at: [0, 0] },
+      { verb: 'pencil', name: 'b', at: [100, 0] },
+      { verb: 'pencil', name: 'c', at: [20, 30] },
+      { verb: 'seam', name: 'spike', run: ['a', 'b', 'c'] },
+    ];
+    for (const at of [
+      [110, -40],
+      [130, 30],
+      [110, 8],
+    ]) {
+      const over = { verb: 'pencil', name: 'over', at };
+      expect(gain(beside('spike', 'over', '4 mm', ...marks, over))).toBeCloseTo(4 * (Math.PI - Math.atan2(30, 80)), 6);
+    }
+  });
+
   test('at no distance is the curve itself', () => {
     const sheet = beside('neckline', 'up', 'stand - 3 cm');
     expect(pathOf(sheet, 'o')).toBe(pathOf(sheet, 'neckline'));
