@@ -134,3 +134,23 @@ test('a file that is no draft is refused with a reason', async ({ page }) => {
     .setInputFiles({ name: 'notes.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
   await expect(page.locator('.files-note')).toContainText('This file could not be opened.');
 });
+
+test.describe('when the script of the board does not arrive', () => {
+  test.use({ expectedErrors: [/lay-board/, /ERR_FAILED/] });
+
+  test('that is said, the built sheet stays, and a draft can still be typed and marked', async ({ page }) => {
+    await page.route(/lay-board/, (route) => route.abort());
+    await page.goto('/exercises/roll-line/');
+    await expect(page.locator('.sheet-asleep')).toContainText('Your draft is kept');
+    await expect(page.locator('.sheet-still .drawing-sheet')).toBeVisible();
+    await page.locator('.tool[data-tool="parallel"]').click();
+    for (const [field, words] of Object.entries({ to: 'centre front', distance: 'overlap', side: 'left' })) {
+      await page.locator(`#blank-${field}`).fill(words);
+      await page.locator(`#blank-${field}`).press('Enter');
+    }
+    await page.locator('.call-it select').selectOption('overlap-edge');
+    await act(page, 'draw').click();
+    await act(page, 'check').click();
+    await expect(page.locator('.report-right')).toHaveText('Right: overlap edge.');
+  });
+});

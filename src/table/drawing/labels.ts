@@ -23,6 +23,10 @@ const COMPASS: readonly Point[] = [
   { x: -0.9, y: -0.5 },
   { x: 0.9, y: 0.5 },
   { x: -0.9, y: 0.5 },
+  { x: 1, y: -1.1 },
+  { x: -1, y: -1.1 },
+  { x: 1, y: 1.1 },
+  { x: -1, y: 1.1 },
   { x: 1, y: 0 },
   { x: -1, y: 0 },
   { x: 0, y: -1 },
@@ -82,18 +86,21 @@ function hardestFirst(labels: readonly Label[]): Label[] {
 
 function seatsOf({ by }: Label, text: string, field: Field): Seat[] {
   const halfWide = (text.length * CHARACTER) / 2;
-  if ('x' in by) return COMPASS.map((way, rank) => seat(by, way, halfWide, rank, field));
+  if ('x' in by)
+    return COMPASS.map((way, rank) =>
+      seat(by, { x: way.x * (halfWide + GAP), y: way.y * (HALF_HIGH + GAP) }, halfWide, rank, field),
+    );
   const [from, to] = by.map(field.toPixels) as [Point, Point];
   const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
   const normal = { x: -(to.y - from.y) / long, y: (to.x - from.x) / long };
-  return ALONG.flatMap((t, index) => [
-    seat(between(by[0], by[1], t), normal, halfWide, index * 2, field),
-    seat(between(by[0], by[1], t), { x: -normal.x, y: -normal.y }, halfWide, index * 2 + 1, field),
-  ]);
+  // Just clear of the line: the reach of the words' rectangle in the direction of the normal.
+  const clear = Math.abs(normal.x) * halfWide + Math.abs(normal.y) * HALF_HIGH + GAP;
+  const beside = (t: number, side: 1 | -1, rank: number): Seat =>
+    seat(between(by[0], by[1], t), { x: normal.x * clear * side, y: normal.y * clear * side }, halfWide, rank, field);
+  return ALONG.flatMap((t, index) => [beside(t, 1, index * 2), beside(t, -1, index * 2 + 1)]);
 }
 
-function seat(anchor: Point, way: Point, halfWide: number, rank: number, field: Field): Seat {
-  const shift = { x: way.x * (halfWide + GAP), y: way.y * (HALF_HIGH + GAP) };
+function seat(anchor: Point, shift: Point, halfWide: number, rank: number, field: Field): Seat {
   const at = field.toPixels(anchor);
   return {
     anchor,
