@@ -136,7 +136,7 @@ test('a file that is no draft is refused with a reason', async ({ page }) => {
 });
 
 test.describe('when the script of the board does not arrive', () => {
-  test.use({ expectedErrors: [/lay-board/, /ERR_FAILED/] });
+  test.use({ expectedErrors: [[/lay-board/, /ERR_FAILED/], { scope: 'test' }] });
 
   test('that is said, the built sheet stays, and a draft can still be typed and marked', async ({ page }) => {
     await page.route(/lay-board/, (route) => route.abort());
