@@ -8,6 +8,7 @@ import type { Exercise } from '../../grader/exercise.ts';
 import { type Value, written } from '../../words/message.ts';
 import type { Setting } from '../model/setting.ts';
 import type { Say } from '../say.ts';
+import { InUnits } from './InUnits.tsx';
 
 interface BriefWordsProps {
   readonly exercise: Exercise;
@@ -21,7 +22,9 @@ export function BriefWords({ exercise, setting, measures, say }: BriefWordsProps
   return (
     <section class="brief" aria-labelledby="brief-title">
       <h2 id="brief-title">{say('table.brief')}</h2>
-      <p class="brief-words">{say.message(written(exercise.brief, valuesOf(measures)))}</p>
+      <p class="brief-words">
+        <InUnits say={say} words={(speak) => speak.message(written(exercise.brief, valuesOf(measures)))} />
+      </p>
       <p class="brief-who">{whose(setting, say)}</p>
     </section>
   );
@@ -78,7 +81,12 @@ function Measures({ title, names, measures, say }: MeasuresProps): VNode {
         {names.map((name) => (
           <div key={name}>
             <dt>{say('table.label', { name: { named: name } })}</dt>
-            <dd>{say('table.label', { name: amount(measures.get(name) as Quantity) })}</dd>
+            <dd>
+              <InUnits
+                say={say}
+                words={(speak) => speak('table.label', { name: amount(measures.get(name) as Quantity) })}
+              />
+            </dd>
           </div>
         ))}
       </dl>
