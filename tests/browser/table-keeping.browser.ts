@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { axe, expect, test } from './fixture.ts';
+import { axe, expect, moved, test } from './fixture.ts';
 import { act, awakeTable, drawStep, openTable, rollLineSteps, spoken } from './table-hand.ts';
 
 const ROOT = path.resolve(import.meta.dirname, '../..');
@@ -15,6 +15,8 @@ test('a draft is there again after a reload, mid-way and where one stood', async
   await page.reload();
   await awakeTable(page);
   await expect(page.locator('.step')).toHaveCount(2);
+  // Taking the draft up again moves nothing that stands there already.
+  expect(await moved(page)).toEqual([]);
   await expect(page.locator('.walk-place')).toHaveText('1 of 2');
   await act(page, 'step-end').click();
   await expect(page.locator('.sheet-board .ink--made').first()).toBeAttached();

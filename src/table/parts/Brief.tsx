@@ -116,7 +116,10 @@ function Asks({
           return (
             <div key={name} data-answered={by !== undefined}>
               <dt>{say('table.label', { name: { named: name } })}</dt>
-              <dd>{say('table.asks-marks', { marks, answered: by === undefined ? 'no' : 'yes' })}</dd>
+              <dd>
+                {say('table.asks-marks', { marks })}
+                {by === undefined ? null : <span class="unseen">{say('table.asks-answered')}</span>}
+              </dd>
             </div>
           );
         })}

@@ -189,10 +189,8 @@ export const table = {
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
   'table.asks': plain('Marks are given for'),
-  'table.asks-marks': entry(
-    ['marks', 'answered'],
-    '{marks, plural, one {# mark} other {# marks}}{answered, select, yes {, answered} other {}}',
-  ),
+  'table.asks-marks': entry(['marks'], '{marks, plural, one {# mark} other {# marks}}'),
+  'table.asks-answered': plain(', answered'),
 
   // Hints
   'table.hints': plain('Hints'),
