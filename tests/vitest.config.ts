@@ -1,6 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
-const common = { environment: 'node', testTimeout: 120_000, hookTimeout: 60_000 } as const;
+const common = {
+  environment: 'node',
+  testTimeout: 120_000,
+  hookTimeout: 60_000,
+  setupFiles: ['tests/run/property.ts'],
+} as const;
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
