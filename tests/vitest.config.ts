@@ -4,7 +4,7 @@ const common = {
   environment: 'node',
   testTimeout: 120_000,
   hookTimeout: 60_000,
-  setupFiles: ['tests/run/property.ts'],
+  setupFiles: 'tests/run/property.ts',
 } as const;
 
 export default defineConfig({
