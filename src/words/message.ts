@@ -1,5 +1,5 @@
-import type { Entry } from './entry.ts';
 import type { en } from './en/index.ts';
+import type { Entry } from './entry.ts';
 
 type Catalogue = typeof en;
 

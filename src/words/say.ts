@@ -78,6 +78,8 @@ function listText(names: readonly string[], reader: Reader): string {
 
 /** The trade's words for a name: from the catalogue where it has them, otherwise the name with spaces for hyphens. */
 export function nameText(name: string, reader: Reader): string {
+  // A step may have come without a name: an empty one is shown as such.
+  if (name === '') return '“”';
   const key = `name.${name}`;
   return key in en ? (formatOf(key as Key, reader.language).format() as string) : name.replaceAll('-', ' ');
 }

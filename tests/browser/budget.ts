@@ -49,16 +49,47 @@ export async function awakeAll(page: Page): Promise<void> {
 }
 
 /** The layout shift of the page so far, as the Layout Instability API sums it, without shifts that follow a person's input. */
-export function layoutShift(page: Page): Promise<number> {
-  return page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
-            if (!entry.hadRecentInput) sum += entry.value;
-        }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(sum), 200);
-      }),
-  );
+export async function layoutShift(page: Page): Promise<number> {
+  return (await shifts(page)).reduce((sum, { value }) => sum + value, 0);
+}
+
+/** What has moved on the page so far, a line each: by how much, when, and which elements from where to where. */
+export async function moved(page: Page): Promise<readonly string[]> {
+  return (await shifts(page)).map(({ value, at, what }) => `${value} after ${Math.round(at)} ms: ${what.join('; ')}`);
+}
+
+interface Shift {
+  readonly value: number;
+  readonly at: number;
+  readonly what: readonly string[];
+}
+
+/** The part of the Layout Instability API used here, which the compiler's DOM does not know yet. */
+interface ShiftEntry extends PerformanceEntry {
+  readonly value: number;
+  readonly hadRecentInput: boolean;
+  readonly sources: readonly { node: Node | null; previousRect: DOMRectReadOnly; currentRect: DOMRectReadOnly }[];
+}
+
+function shifts(page: Page): Promise<readonly Shift[]> {
+  return page.evaluate(() => {
+    const found: Shift[] = [];
+    const place = ({ x, y, width, height }: DOMRectReadOnly) => `${x},${y} ${width}×${height}`;
+    const name = (node: Node | null) =>
+      node instanceof Element
+        ? `<${node.tagName.toLowerCase()} class="${node.getAttribute('class') ?? ''}">`
+        : node?.nodeName;
+    const observer = new PerformanceObserver((list) => {
+      for (const { value, hadRecentInput, startTime: at, sources } of list.getEntries() as ShiftEntry[]) {
+        const what = sources.map(
+          ({ node, previousRect, currentRect }) => `${name(node)} ${place(previousRect)} → ${place(currentRect)}`,
+        );
+        if (!hadRecentInput) found.push({ value, at, what });
+      }
+    });
+    observer.observe({ type: 'layout-shift', buffered: true });
+    return new Promise<readonly Shift[]>((resolve) => {
+      setTimeout(() => resolve(found), 200);
+    });
+  });
 }

@@ -2,7 +2,9 @@ import { awakeAll, expect, layoutShift, test } from './fixture.ts';
 import { sitePages } from './site-pages.ts';
 
 test.describe('the reader’s unit', () => {
-  test('is chosen once, stays, and turns lengths in the text, the figures and the tape at the top', async ({ page }) => {
+  test('is chosen once, stays, and turns lengths in the text, the figures and the tape at the top', async ({
+    page,
+  }) => {
     await page.goto('/lessons/overlap/');
     const length = page.locator('main .len').first();
     await expect(length).toHaveText(/0\.3 cm \(1\/8 in\)/);
@@ -55,7 +57,8 @@ test.describe('progress', () => {
     await page.goto('/lessons/');
     const lesson = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'The overlap' }) });
     await expect(lesson.getByRole('heading', { level: 2 })).toHaveText(/The overlap\s+Read/);
-    const line = (title: string) => page.locator('.exercises li', { has: page.getByRole('link', { name: title, exact: true }) });
+    const line = (title: string) =>
+      page.locator('.exercises li', { has: page.getByRole('link', { name: title, exact: true }) });
     await expect(line('Overlap edge, single-breasted')).toContainText('5 of 6 marks');
     await expect(line('Overlap from the button')).toContainText('Begun');
     // A damaged record is passed over.
@@ -73,7 +76,9 @@ test.describe('at 200 % zoom', () => {
   test('no page scrolls sideways', async ({ page }) => {
     for (const address of sitePages()) {
       await page.goto(address);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
       expect(over, address).toBe(0);
     }
   });

@@ -3,7 +3,7 @@ import { watch } from './watch.ts';
 
 export { expect, type Page } from '@playwright/test';
 export { axe } from './axe.ts';
-export { awakeAll, keepFiguresAsleep, layoutShift, scriptBytes } from './budget.ts';
+export { awakeAll, keepFiguresAsleep, layoutShift, moved, scriptBytes } from './budget.ts';
 export { settled } from './network.ts';
 
 interface Options {

@@ -2,7 +2,9 @@ import type { Locator } from '@playwright/test';
 import { awakeAll, expect, type Page, test } from './fixture.ts';
 
 /** The figure that shows how the break point opens the lapel: its ring, and what it says. */
-async function breakFigure(page: Page): Promise<{ ring: Locator; says: Locator; back: Locator; roll: () => Promise<string> }> {
+async function breakFigure(
+  page: Page,
+): Promise<{ ring: Locator; says: Locator; back: Locator; roll: () => Promise<string> }> {
   await page.goto('/lessons/break-point/');
   await awakeAll(page);
   const figure = page.locator('figure', { hasText: 'The front with its lapel.' });
@@ -21,7 +23,9 @@ async function middleOf(ring: Locator): Promise<{ x: number; y: number }> {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-test('a mark of a lesson’s figure is dragged by pointer, the draft follows, and it can be put back', async ({ page }) => {
+test('a mark of a lesson’s figure is dragged by pointer, the draft follows, and it can be put back', async ({
+  page,
+}) => {
   const { ring, says, back, roll } = await breakFigure(page);
   await expect(says).toContainText('3.8 cm above the waist');
   const before = await roll();
