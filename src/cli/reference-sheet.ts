@@ -22,6 +22,7 @@ export interface ReferenceSheet {
   readonly style: Readonly<Record<string, number>>;
   readonly block: Readonly<Record<string, Geometry>>;
   readonly targets: Readonly<Record<string, Geometry>>;
+  /** Lengths in mm, and angles in radians. */
   readonly lengths: Readonly<Record<string, number>>;
 }
 
@@ -55,15 +56,19 @@ function drawnOf(shapes: Iterable<readonly [string, Shape]>): Readonly<Record<st
   return Object.fromEntries(drawn);
 }
 
-/** What the reference tapes, and targets that are lengths, under their own names. */
+/** What the reference tapes and reads off the protractor, and targets that are lengths or angles, under their own names. */
 function lengthsOf(sheet: Sheet, targets: readonly (readonly [string, Shape])[]): Readonly<Record<string, number>> {
   const all = [...sheet.shapes, ...targets].flatMap(([name, shape]) =>
-    shape.kind === 'length' ? [[name, shape.length] as const] : [],
+    shape.kind === 'length'
+      ? [[name, shape.length] as const]
+      : shape.kind === 'angle'
+        ? [[name, shape.angle] as const]
+        : [],
   );
   return Object.fromEntries(all);
 }
 
-/** A shape as data; null for a length, which lies nowhere. */
+/** A shape as data; null for a length or an angle, which lie nowhere. */
 export function geometryOf(shape: Shape): Geometry | null {
   switch (shape.kind) {
     case 'point':
@@ -73,6 +78,7 @@ export function geometryOf(shape: Shape): Geometry | null {
     case 'curve':
       return { curve: shape.path.map(cubic) };
     case 'length':
+    case 'angle':
       return null;
   }
 }

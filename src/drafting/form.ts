@@ -22,6 +22,9 @@ export interface StepOf extends Record<FormId, Steps.Step> {
   readonly 'swing-angle': Steps.SwingAngle;
   readonly tape: Steps.Tape;
   readonly 'tape-between': Steps.TapeBetween;
+  readonly 'tape-set': Steps.TapeSet;
+  readonly protractor: Steps.Protractor;
+  readonly 'protractor-along': Steps.ProtractorAlong;
 }
 
 /** A step as it may stand while it is being filled, or as it comes from a file: any field may be missing or wrong. */

@@ -2,7 +2,7 @@ import { type Message, message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
 import { type Head, headOf } from './head.ts';
 import { made, type Outcome } from './outcome.ts';
-import { millimetres, type Quantity } from './quantity.ts';
+import { millimetres, type Quantity, radians } from './quantity.ts';
 import { isRecord } from './record.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
@@ -45,6 +45,7 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
 function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {
   shapes.set(name, shape);
   if (shape.kind === 'length') measures.set(name, millimetres(shape.length));
+  if (shape.kind === 'angle') measures.set(name, radians(shape.angle));
 }
 
 /** The pinned shape a step is to make in place of its own; null when none is pinned, or one of another kind. */

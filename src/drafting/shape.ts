@@ -23,10 +23,20 @@ export interface LengthShape {
   readonly length: number;
 }
 
+/** An angle read off the protractor, radians. */
+export interface AngleShape {
+  readonly kind: 'angle';
+  readonly angle: number;
+}
+
 /** Anything that has a name on the sheet. */
-export type Shape = PointShape | LineShape | CurveShape | LengthShape;
+export type Shape = PointShape | LineShape | CurveShape | LengthShape | AngleShape;
 
 export type ShapeKind = Shape['kind'];
 
-/** What can be drawn: everything but a length. */
+/** What can be drawn: everything but lengths and angles, which have a value and no place. */
 export type Drawn = PointShape | LineShape | CurveShape;
+
+export function isDrawn(shape: Shape): shape is Drawn {
+  return shape.kind !== 'length' && shape.kind !== 'angle';
+}

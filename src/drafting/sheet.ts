@@ -22,7 +22,7 @@ export interface Problem {
 /** What a draft comes to: everything that has a name, given or made. */
 export interface Sheet {
   readonly shapes: ReadonlyMap<Name, Shape>;
-  /** Given measures, and the lengths taped. */
+  /** Given measures, the lengths taped and the angles read. */
   readonly measures: ReadonlyMap<Name, Quantity>;
   /** Target to the name of the object that answers it; where two steps claim a target the later one counts. */
   readonly answers: ReadonlyMap<Name, Name>;

@@ -160,8 +160,24 @@ export interface TapeBetween extends Common {
   readonly from: Name;
   readonly to: Name;
 }
+export interface TapeSet extends Common {
+  readonly verb: 'tape';
+  /** A length worked out, and so given a name. */
+  readonly length: Expression;
+}
+export interface Protractor extends Common {
+  readonly verb: 'protractor';
+  /** Two lines; the angle between them is 0 to 90 degrees. */
+  readonly from: Name;
+  readonly to: Name;
+}
+export interface ProtractorAlong extends Common {
+  readonly verb: 'protractor';
+  /** A curve or seam, whose turn from start to end is read. */
+  readonly along: Name;
+}
 
-/** One step of a draft. The two forms of `parallel`, `swing` and `tape` differ by their fields. */
+/** One step of a draft. The forms of `parallel`, `swing`, `tape` and `protractor` differ by their fields. */
 export type Step =
   | Pencil
   | Along
@@ -181,6 +197,9 @@ export type Step =
   | Swing
   | SwingAngle
   | Tape
-  | TapeBetween;
+  | TapeBetween
+  | TapeSet
+  | Protractor
+  | ProtractorAlong;
 
 export type Verb = Step['verb'];

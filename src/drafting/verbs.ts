@@ -24,7 +24,7 @@ export interface Form {
   readonly makes: ShapeKind | 'same';
 }
 
-export type FormId = Verb | 'parallel-through' | 'swing-angle' | 'tape-between';
+export type FormId = Verb | 'parallel-through' | 'swing-angle' | 'tape-between' | 'tape-set' | 'protractor-along';
 
 type Simple = Extract<Blank, { takes: string; kinds?: never }>['takes'];
 
@@ -151,6 +151,9 @@ export const table = [
     fields: [object('along', 'curve', 'line'), maybe(object('from', 'point')), maybe(object('to', 'point'))],
   },
   { id: 'tape-between', verb: 'tape', makes: 'length', fields: [object('from', 'point'), object('to', 'point')] },
+  { id: 'tape-set', verb: 'tape', makes: 'length', fields: [takes('length', 'length')] },
+  { id: 'protractor', verb: 'protractor', makes: 'angle', fields: [object('from', 'line'), object('to', 'line')] },
+  { id: 'protractor-along', verb: 'protractor', makes: 'angle', fields: [object('along', 'curve')] },
 ] as const satisfies readonly Form[];
 
 /** The same list, for whoever reads it as data. */

@@ -16,6 +16,7 @@ export function slipsBefore(judged: readonly JudgedTarget[], index: number): rea
 export function differ(a: Shape, b: Shape): boolean {
   if (a.kind === 'point' && b.kind === 'point') return distance(a.point, b.point) > COINCIDENT;
   if (a.kind === 'length' && b.kind === 'length') return Math.abs(a.length - b.length) > COINCIDENT;
+  if (a.kind === 'angle' && b.kind === 'angle') return Math.abs(a.angle - b.angle) > COINCIDENT;
   if (a.kind === 'line' && b.kind === 'line') {
     const turned = norm(subtract(a.line.direction, b.line.direction));
     return Math.abs(signedDistance(a.line, b.line.through)) > COINCIDENT || turned > COINCIDENT;

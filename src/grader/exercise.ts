@@ -107,6 +107,11 @@ export interface InflectionCheck extends CheckCommon {
   readonly measure: 'inflection';
 }
 
+/** An angle read with the protractor, degrees. */
+export interface AngleCheck extends CheckCommon {
+  readonly measure: 'angle';
+}
+
 export type Check =
   | PositionCheck
   | DistanceCheck
@@ -120,7 +125,8 @@ export type Check =
   | BowCheck
   | ShapeCheck
   | SmoothnessCheck
-  | InflectionCheck;
+  | InflectionCheck
+  | AngleCheck;
 
 export type MeasureName = Check['measure'];
 

@@ -16,6 +16,7 @@ import { redMarkFor } from './red.ts';
 import { type Finding, reportOn } from './report.ts';
 import type { CheckResult, Grade } from './result.ts';
 import type { Strictness } from './tolerance.ts';
+import { unitOf } from './unit.ts';
 
 /** Marks a draft: replays it on its own order, judges every target from where the learner stood, and tries it on other figures. Never throws on what a learner did. */
 export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Step[], strictness: Strictness): Grade {
@@ -98,7 +99,7 @@ function resultOf({ judged, misreading, slips }: Finding, one: JudgedCheck): Che
     expected: reading === null ? null : expectedOf(reading, one.bounds),
     off,
     tolerance,
-    unit: reading?.unit ?? (check.measure === 'squareness' || check.measure === 'smoothness' ? 'deg' : 'mm'),
+    unit: unitOf(check.measure),
     marks: check.marks * shareOf(status),
     of: check.marks,
     carried: slips.length > 0,

@@ -11,6 +11,7 @@ import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
 import type { Status } from './result.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
+import { unitOf } from './unit.ts';
 
 /** One check as it stands: the reading, or why there is none. */
 export interface JudgedCheck {
@@ -80,11 +81,7 @@ function judgeCheck(
     answer.found === 'right-kind' && standing.right !== null
       ? takeReading(check, { answer: answer.shape, right: standing.right, reference: standing.reference })
       : null;
-  const tolerance = toleranceOf(
-    check.tolerance,
-    strictness,
-    reading?.unit ?? (check.measure === 'squareness' ? 'deg' : 'mm'),
-  );
+  const tolerance = toleranceOf(check.tolerance, strictness, unitOf(check.measure));
   const off = reading === null ? null : offOf(reading, bounds);
   // An answer of the right kind that cannot be read is as far off as can be, not absent.
   const status = off === null ? (answer.found === 'right-kind' ? 'beyond' : 'missing') : statusOf(off, tolerance);

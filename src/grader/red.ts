@@ -1,3 +1,4 @@
+import { isDrawn } from '../drafting/shape.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { RedMark } from './result.ts';
 
@@ -7,6 +8,6 @@ const NOTHING: RedMark = { arrow: null, band: null };
 export function redMarkFor(judged: JudgedTarget, { status, reading, tolerance }: JudgedCheck): RedMark {
   if (reading === null || status === 'within') return NOTHING;
   const { right } = judged;
-  const drawn = right === null || right.kind === 'length' || reading.unit !== 'mm' ? null : right;
+  const drawn = right === null || !isDrawn(right) || reading.unit !== 'mm' ? null : right;
   return { arrow: reading.arrow, band: drawn === null ? null : { about: drawn, half: tolerance } };
 }

@@ -66,6 +66,13 @@ function amountOff(target: Value, { check, off: size }: JudgedCheck, reading: Re
       return message(tooMuch ? 'grader.walk-over' : 'grader.walk-short', { target, measured, expected, off });
     case 'bow':
       return message('grader.bow', { target, measured, expected });
+    case 'angle':
+      return message(tooMuch ? 'grader.angle-wide' : 'grader.angle-narrow', {
+        target,
+        measured: degrees(Math.abs(reading.measured)),
+        expected: degrees(Math.abs(reading.expected)),
+        off: degrees(size ?? 0),
+      });
     case 'inflection':
       return message('grader.inflection', { target, measured, expected });
     default:

@@ -4,7 +4,7 @@ import { block } from './block.ts';
 
 /** Names that are on the block, that other steps may make, and that nothing has. */
 const given = [...block.shapes.keys(), ...block.measures.keys()];
-const made = ['a', 'b', 'mark-1', 'mark-2', 'edge', 'roll', 'c-1', 'len'];
+const made = ['a', 'b', 'mark-1', 'mark-2', 'edge', 'roll', 'c-1', 'len', 'lean'];
 export const anyName = fc.constantFrom(...given, ...made, ...made, 'left', 'nothing');
 
 const amount = fc.constantFrom(
@@ -22,6 +22,9 @@ const amount = fc.constantFrom(
   '1000 m',
   '99999 mm',
   'shoulder-slope',
+  'lean',
+  'fall * lean',
+  'fall / stand * 1 rad',
   '22.5 deg',
   '90°',
   '-400 deg',

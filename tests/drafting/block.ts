@@ -72,3 +72,4 @@ export const pointOf = (sheet: Sheet, name: string): Point => shapeOf(sheet, nam
 export const lineOf = (sheet: Sheet, name: string): Line => shapeOf(sheet, name, 'line').line;
 export const pathOf = (sheet: Sheet, name: string): Path => shapeOf(sheet, name, 'curve').path;
 export const taped = (sheet: Sheet, name: string): number => shapeOf(sheet, name, 'length').length;
+export const angleOf = (sheet: Sheet, name: string): number => shapeOf(sheet, name, 'angle').angle;

@@ -12,7 +12,7 @@ test('the forms and the types of steps name the same fields', () => {
   expectTypeOf<StepOf[FormId]>().toEqualTypeOf<Step>();
 });
 
-test('the sixteen verbs of a pattern table', () => {
+test('the seventeen verbs of a pattern table', () => {
   expect([...new Set(forms.map(({ verb }) => verb))]).toEqual([
     'pencil',
     'along',
@@ -30,6 +30,7 @@ test('the sixteen verbs of a pattern table', () => {
     'fold',
     'swing',
     'tape',
+    'protractor',
   ]);
 });
 
@@ -51,6 +52,10 @@ describe('which form a step is written in', () => {
     ['tape', { along: 'a', from: 'b', to: 'c' }, 'tape'],
     ['tape', { from: 'b', to: 'c' }, 'tape-between'],
     ['tape', { from: 'b' }, 'tape'],
+    ['tape', { length: 'a' }, 'tape-set'],
+    ['protractor', {}, 'protractor'],
+    ['protractor', { from: 'a' }, 'protractor'],
+    ['protractor', { along: 'a' }, 'protractor-along'],
     ['rule', { odd: 1 }, 'rule'],
   ])('%s with %j is %s', (verb, fields, id) => {
     expect(formOf({ verb, name: 'n', answers: 't', ...fields })?.id).toBe(id);

@@ -126,6 +126,7 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'problem.seam-gap': [seam('neckline', 'shoulder-tip')],
   'problem.seam-gap-hair': [mark('p', 70, 400.2), seam('neckline', 'p')],
   'problem.part-empty': [seam({ along: 'waist', from: 'neck-point', to: 'neck-point' })],
+  'problem.below-zero': [{ verb: 'tape', name: 'n', length: 'stand - fall' }],
   'problem.swing-radius': [
     { verb: 'swing', name: 'n', what: 'waist', about: 'neck-point', by: '1 cm', at: '0 cm', turn: 'clockwise' },
   ],

@@ -68,10 +68,10 @@ describe('a refusal names the step, the field, what was found and what to do', (
         "[0] | Step 1: A step is an object with a verb and a name, and nothing was found.",
         "[1] | Step 2: A step is an object with a verb and a name, and “along” was found.",
         "[2] | Step 3: A step is an object with a verb and a name, and a list of 0 was found.",
-        "[3].verb | Step 4, “verb”: A verb of the language is expected, and nothing was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape.",
+        "[3].verb | Step 4, “verb”: A verb of the language is expected, and nothing was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape, protractor.",
         "[4].verb | Step 5 (a), “verb”: A verb of the language is expected, and “paralel” was found. Did you mean “parallel”?",
-        "[5].verb | Step 6 (b), “verb”: A verb of the language is expected, and the number 7 was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape.",
-        "[6].verb | Step 7, “verb”: A verb of the language is expected, and “sew” was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape.",
+        "[5].verb | Step 6 (b), “verb”: A verb of the language is expected, and the number 7 was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape, protractor.",
+        "[6].verb | Step 7, “verb”: A verb of the language is expected, and “sew” was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape, protractor.",
       ]
     `);
   });

@@ -65,8 +65,8 @@ describe('the form of the file', () => {
       exercise.targets[0].makes = 'circle';
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
-      "targets[0].makes: Expected is what the target is: one of point, line, curve, length; “circle” was found.
-      checks[0].measure: Expected is what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection; “paralel” was found. Did you mean “parallel”?
+      "targets[0].makes: Expected is what the target is: one of point, line, curve, length, angle; “circle” was found.
+      checks[0].measure: Expected is what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection, angle; “paralel” was found. Did you mean “parallel”?
       checks[1].tolerance: Expected is a tolerance class: one of mark, seam, square, level; “squares” was found. Did you mean “square”?"
     `);
   });

@@ -44,6 +44,8 @@ export function nudge(check: Check, subject: Subject, move: Move): Shape | null 
     case 'shape':
     case 'inflection':
       return right.kind === 'curve' ? reshaped(check, { ...subject, right }, by) : null;
+    case 'angle':
+      return right.kind === 'angle' ? { kind: 'angle', angle: right.angle + (by * Math.PI) / 180 } : null;
     case 'smoothness':
       return right.kind === 'curve' ? cornered(right.path, by) : null;
   }

@@ -40,6 +40,9 @@ const typed: Readonly<Record<Exclude<ToolId, 'measure'>, Readonly<Record<string,
   'swing-angle': { what: 'mark 2', about: 'mark 1', angle: '10 deg', turn: 'clockwise' },
   tape: { along: 'curve 1' },
   'tape-between': { from: 'neck point', to: 'shoulder tip' },
+  'tape-set': { length: 'stand * 2' },
+  protractor: { from: 'line 1', to: 'shoulder line' },
+  'protractor-along': { along: 'curve 1' },
 };
 
 /** Fills the blanks as a learner types, each entry taken from what the list offers. */

@@ -9,8 +9,9 @@ import { makeParallel, makeParallelThrough, makeRule, makeSlant, makeSquare } fr
 import { makeFold, makeSwing, makeSwingAngle } from './moves.ts';
 import { makeOffset } from './offset.ts';
 import { makeCompass, makeCross, makeFoot, makePart, makePencil } from './points.ts';
+import { makeProtractor, makeProtractorAlong } from './protractor.ts';
 import { makeSeam } from './seam.ts';
-import { makeTape, makeTapeBetween } from './tape.ts';
+import { makeTape, makeTapeBetween, makeTapeSet } from './tape.ts';
 
 /** What carries out each form: from its blanks, taken, to the shape it makes. The step gives the names for messages. */
 export const makers: { readonly [I in FormId]: (given: Given<I>, step: StepOf[I]) => Outcome<Shape> } = {
@@ -33,4 +34,7 @@ export const makers: { readonly [I in FormId]: (given: Given<I>, step: StepOf[I]
   'swing-angle': makeSwingAngle,
   tape: makeTape,
   'tape-between': makeTapeBetween,
+  'tape-set': makeTapeSet,
+  protractor: makeProtractor,
+  'protractor-along': makeProtractorAlong,
 };

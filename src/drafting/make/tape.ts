@@ -23,6 +23,12 @@ export function makeTape({ along, from, to }: Given<'tape'>, step: Tape): Outcom
   return made(lengthShape(Math.abs(station(to.point) - station(from.point))));
 }
 
+/** A length worked out, so that it has a name. A tape shows nothing below zero. */
+export function makeTapeSet({ length }: Given<'tape-set'>): Outcome<LengthShape> {
+  if (length < 0) return failed('length', message('problem.below-zero', { length: { mm: length } }));
+  return made(lengthShape(length));
+}
+
 /** The straight distance between two points. */
 export function makeTapeBetween({ from, to }: Given<'tape-between'>): Outcome<LengthShape> {
   return made(lengthShape(distance(from.point, to.point)));

@@ -7,23 +7,25 @@ import type { Check, Exercise, MeasureName } from '../exercise.ts';
 import { shapeNamed } from '../measures/lookup.ts';
 import type { Fault, Place } from '../reading/fault.ts';
 import { unknownName } from '../reading/unknown.ts';
+import { unitOf } from '../unit.ts';
 import { eitherKind } from './kind.ts';
 
-/** What each measure can read, and the kinds of object its own fields name. */
-const measures: Readonly<Record<MeasureName, { readonly reads: readonly ShapeKind[]; readonly unit: 'mm' | 'deg' }>> = {
-  position: { reads: ['point'], unit: 'mm' },
-  distance: { reads: ['point'], unit: 'mm' },
-  line: { reads: ['line'], unit: 'mm' },
-  squareness: { reads: ['line', 'curve'], unit: 'deg' },
-  parallel: { reads: ['line'], unit: 'mm' },
-  length: { reads: ['curve', 'length'], unit: 'mm' },
-  walk: { reads: ['curve'], unit: 'mm' },
-  through: { reads: ['curve'], unit: 'mm' },
-  level: { reads: ['point', 'line'], unit: 'mm' },
-  bow: { reads: ['curve'], unit: 'mm' },
-  shape: { reads: ['curve'], unit: 'mm' },
-  smoothness: { reads: ['curve'], unit: 'deg' },
-  inflection: { reads: ['curve'], unit: 'mm' },
+/** What each measure can read. */
+const reads: Readonly<Record<MeasureName, readonly ShapeKind[]>> = {
+  position: ['point'],
+  distance: ['point'],
+  line: ['line'],
+  squareness: ['line', 'curve'],
+  parallel: ['line'],
+  length: ['curve', 'length'],
+  walk: ['curve'],
+  through: ['curve'],
+  level: ['point', 'line'],
+  bow: ['curve'],
+  shape: ['curve'],
+  smoothness: ['curve'],
+  inflection: ['curve'],
+  angle: ['angle'],
 };
 
 const point: readonly ShapeKind[] = ['point'];
@@ -54,9 +56,9 @@ export function checkFaults(exercise: Exercise, givens: Givens, reference: Sheet
 }
 
 function kindFaults(check: Check, makes: ShapeKind, at: Place): readonly Fault[] {
-  const { reads } = measures[check.measure];
-  if (reads.includes(makes)) return [];
-  const kinds = { said: eitherKind(reads) };
+  const readable = reads[check.measure];
+  if (readable.includes(makes)) return [];
+  const kinds = { said: eitherKind(readable) };
   const values = { measure: check.measure, kinds, name: check.target, found: { said: eitherKind([makes]) } };
   return [{ at: [...at, 'measure'], message: message('author.check-kind', values) }];
 }
@@ -106,7 +108,7 @@ function rangeFaults(check: Check, known: ReadonlyMap<string, Quantity>, at: Pla
   const given = bounds.filter((bound) => check[bound] !== undefined);
   const [first] = given;
   if (first === undefined) return [];
-  if (measures[check.measure].unit === 'deg') return [{ at: [...at, first], message: message('author.range-angle') }];
+  if (unitOf(check.measure) === 'deg') return [{ at: [...at, first], message: message('author.range-angle') }];
   const read = given.map((bound) => ({ bound, ...lengthOf(check[bound] ?? '', known) }));
   const faults = read.flatMap(({ bound, fault }) => (fault === null ? [] : [{ at: [...at, bound], message: fault }]));
   const [least, most] = read.map(({ mm }) => mm);

@@ -73,6 +73,7 @@ const check = v.variant(
       'wants.check',
     ),
     fields({ measure: v.literal('inflection'), ...common }, 'wants.check'),
+    fields({ measure: v.literal('angle'), ...common }, 'wants.check'),
   ],
   'wants.measure',
 );
@@ -80,7 +81,7 @@ const check = v.variant(
 const target = fields(
   {
     name: name('wants.name'),
-    makes: word(['point', 'line', 'curve', 'length'], 'wants.kind'),
+    makes: word(['point', 'line', 'curve', 'length', 'angle'], 'wants.kind'),
     hints: v.strictTuple([text('wants.hint'), text('wants.hint'), text('wants.hint')], 'wants.hints'),
   },
   'wants.target-fields',

@@ -5,7 +5,7 @@ import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
 import { endOf, startOf } from '../../geometry/path.ts';
 import { distance, type Point, subtract } from '../../geometry/point.ts';
-import type { LengthCheck, ThroughCheck, WalkCheck } from '../exercise.ts';
+import type { AngleCheck, LengthCheck, ThroughCheck, WalkCheck } from '../exercise.ts';
 import { pointNamed, shapeNamed } from './lookup.ts';
 import { plainReading, type Take } from './reading.ts';
 
@@ -19,6 +19,11 @@ export const takeLength: Take<LengthCheck> = (_check, { answer, right }) => {
   const measured = lengthOfShape(answer);
   const expected = lengthOfShape(right);
   return measured === null || expected === null ? null : plainReading(measured, expected);
+};
+
+export const takeAngle: Take<AngleCheck> = (_check, { answer, right }) => {
+  if (answer.kind !== 'angle' || right.kind !== 'angle') return null;
+  return plainReading((answer.angle * 180) / Math.PI, (right.angle * 180) / Math.PI, 'deg');
 };
 
 export const takeWalk: Take<WalkCheck> = (check, { answer, reference }) => {

@@ -6,7 +6,7 @@ import { takeLine } from './line.ts';
 import { takeParallel } from './parallel.ts';
 import { takePosition } from './position.ts';
 import type { Reading, Subject } from './reading.ts';
-import { takeLength, takeThrough, takeWalk } from './seams.ts';
+import { takeAngle, takeLength, takeThrough, takeWalk } from './seams.ts';
 import { takeSquareness } from './squareness.ts';
 
 /** The reading of any check; null when it cannot be taken. */
@@ -38,5 +38,7 @@ export function takeReading(check: Check, subject: Subject): Reading | null {
       return takeSmoothness(check, subject);
     case 'inflection':
       return takeInflection(check, subject);
+    case 'angle':
+      return takeAngle(check, subject);
   }
 }

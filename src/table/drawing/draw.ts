@@ -1,4 +1,4 @@
-import type { Shape } from '../../drafting/shape.ts';
+import { isDrawn, type Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
@@ -57,7 +57,7 @@ export function draw(sheet: Sheet, options: DrawOptions): Drawing {
   const box = options.box ?? fitBox(sheet, shown, options.cloth ?? []);
   const marks = pointsOf(sheet, shown);
   const painter: Painter = { sheet, options, box, marks, toneOf: toneOf(sheet, options) };
-  const objects = [...sheet.shapes].filter(([name, shape]) => shape.kind !== 'length' && shown(name));
+  const objects = [...sheet.shapes].filter(([name, shape]) => isDrawn(shape) && shown(name));
   const parts = objects.flatMap(([name, shape]) => partsOf(painter, name, shape));
   const red = redParts(options.red ?? [], box);
   const labelled = objects.filter(([name]) => options.labels?.has(name) ?? true);
@@ -118,7 +118,7 @@ function partsOf(painter: Painter, name: Name, shape: Shape): Part[] {
   const tone = painter.toneOf(name);
   if (shape.kind === 'point') return [{ kind: 'mark', name, tone, at: shape.point }];
   if (shape.kind === 'curve') return [{ kind: 'curve', name, tone, path: shape.path }];
-  if (shape.kind === 'length') return [];
+  if (!isDrawn(shape)) return [];
   const span = spanOf(painter, name, shape.line);
   if (!span) return [];
   const [from, to] = endsOf(shape.line, span);

@@ -1,3 +1,4 @@
+import { isDrawn } from '../../drafting/shape.ts';
 import type { Name } from '../../drafting/step.ts';
 import { distance, type Point } from '../../geometry/point.ts';
 import type { Unit } from '../../words/unit.ts';
@@ -81,7 +82,7 @@ function nearestValue(scene: LiveScene, state: LiveState, handle: MeasureHandle,
 
 function constrained(scene: LiveScene, state: LiveState, { within: box, along }: MarkHandle, to: Point): Point {
   const shape = along === undefined ? undefined : liveSheet(scene, state).shapes.get(along);
-  const on = shape && shape.kind !== 'length' ? nearestPlaceOn(shape, to) : to;
+  const on = shape && isDrawn(shape) ? nearestPlaceOn(shape, to) : to;
   if (!box) return on;
   return { x: clampTo(on.x, box.min.x, box.max.x), y: clampTo(on.y, box.min.y, box.max.y) };
 }

@@ -1,4 +1,5 @@
 import { replay } from '../../drafting/replay.ts';
+import { isDrawn } from '../../drafting/shape.ts';
 import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
@@ -42,7 +43,7 @@ export function liveDrawing(scene: LiveScene, sheet: Sheet, unit: Unit): Drawing
 
 function rightOf(sheet: Sheet, name: Name, box: Box): readonly Part[] {
   const shape = sheet.shapes.get(name);
-  return shape && shape.kind !== 'length' ? shapeParts(shape, 'right', box, name) : [];
+  return shape && isDrawn(shape) ? shapeParts(shape, 'right', box, name) : [];
 }
 
 function clothOf(sheet: Sheet, outline: Name, side: 'right' | 'other'): ClothPart[] {

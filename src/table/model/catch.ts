@@ -1,4 +1,4 @@
-import type { Drawn, ShapeKind } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn, type ShapeKind } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import { crossLineWithPath, crossPaths } from '../../geometry/crossings.ts';
@@ -53,7 +53,7 @@ export function catchPlace(
 function nearby({ sheet, shown, radius }: Pointing, p: Point): Near[] {
   const found: Near[] = [];
   for (const [name, shape] of sheet.shapes) {
-    if (shape.kind === 'length' || !shown(name)) continue;
+    if (!isDrawn(shape) || !shown(name)) continue;
     const at = nearestPlaceOn(shape, p);
     const away = distance(at, p);
     if (away <= radius) found.push({ name, kind: shape.kind, at, away, shape });

@@ -1,4 +1,4 @@
-import type { ShapeKind } from '../../drafting/shape.ts';
+import { isDrawn, type ShapeKind } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
@@ -87,7 +87,7 @@ function partsOf(sheet: Sheet, shown: (name: Name) => boolean): Option[] {
     shape.kind === 'point' && shown(name) ? [{ name, at: shape.point }] : [],
   );
   return [...sheet.shapes].flatMap(([along, shape]) => {
-    if (shape.kind === 'length' || shape.kind === 'point' || !shown(along)) return [];
+    if (!isDrawn(shape) || shape.kind === 'point' || !shown(along)) return [];
     const on = marks.filter(({ at }) => distance(nearestPlaceOn(shape, at), at) < ON);
     return on.flatMap((from) => on.filter((to) => to !== from).map((to) => partOption(along, from.name, to.name)));
   });

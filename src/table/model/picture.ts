@@ -1,4 +1,4 @@
-import type { Drawn } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Unit } from '../../words/unit.ts';
@@ -38,7 +38,7 @@ export function pictureOf({ sheet, room, shows, box, unit, lit, ahead, red, righ
   };
   const lights = lit.flatMap((name): Part[] => {
     const shape = sheet.shapes.get(name);
-    return shape && shape.kind !== 'length' ? shapeParts(shape, 'cue', wide, name) : [];
+    return shape && isDrawn(shape) ? shapeParts(shape, 'cue', wide, name) : [];
   });
   return draw(sheet, {
     given,

@@ -1,3 +1,4 @@
+import { isDrawn } from '../../drafting/shape.ts';
 import type { Direction, Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
 import { distance, type Point, subtract } from '../../geometry/point.ts';
@@ -111,7 +112,7 @@ function referenceOf(hand: Hand, { sheet }: Aim): Parameters<typeof nearestPlace
   const names = ['from', 'about', 'to', 'of', 'on'].map((field) => hand.filled[field]);
   for (const name of names) {
     const shape = typeof name === 'string' ? sheet.shapes.get(name) : undefined;
-    if (shape && shape.kind !== 'length') return shape;
+    if (shape && isDrawn(shape)) return shape;
   }
   return null;
 }

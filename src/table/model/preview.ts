@@ -1,4 +1,4 @@
-import type { Drawn, Shape } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn, type Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Message } from '../../words/message.ts';
 import type { Draft, Hand, Room } from './bench.ts';
@@ -28,5 +28,5 @@ export function previewOf(draft: Draft, hand: Hand | null, sheet: Sheet, room: R
 
 /** The shape to draw ahead of the step; null when there is none to draw. */
 export function drawnOf(preview: Preview): Drawn | null {
-  return preview.kind === 'shape' && preview.shape.kind !== 'length' ? preview.shape : null;
+  return preview.kind === 'shape' && isDrawn(preview.shape) ? preview.shape : null;
 }

@@ -1,4 +1,4 @@
-import type { Drawn, Shape } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn, type Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { angleFrom, type Line } from '../../geometry/line.ts';
@@ -23,7 +23,7 @@ export function readingOf(hand: Hand, sheet: Sheet): Message | null {
 
 function drawn(sheet: Sheet, name: Filling | undefined): Drawn | null {
   const shape: Shape | undefined = typeof name === 'string' ? sheet.shapes.get(name) : undefined;
-  return shape && shape.kind !== 'length' ? shape : null;
+  return shape && isDrawn(shape) ? shape : null;
 }
 
 const LEVEL: Line = { through: { x: 0, y: 0 }, direction: { x: 1, y: 0 } };

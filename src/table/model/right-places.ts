@@ -1,5 +1,5 @@
 import { replay } from '../../drafting/replay.ts';
-import type { Drawn, Shape } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn, type Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Exercise } from '../../grader/exercise.ts';
@@ -10,7 +10,7 @@ export function rightPlaces(exercise: Exercise, room: Room, sheet: Sheet, wanted
   return wanted.flatMap((target) => {
     const right = replay(room.givens, exercise.reference, pinsBefore(exercise, sheet, target));
     const shape = right.shapes.get(right.answers.get(target) ?? '');
-    return shape && shape.kind !== 'length' ? [shape] : [];
+    return shape && isDrawn(shape) ? [shape] : [];
   });
 }
 

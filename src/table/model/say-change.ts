@@ -16,6 +16,7 @@ export function sayMade(step: Step, sheet: Sheet): Message {
   const name = { named: step.name };
   if (!shape) return message('table.made', { name });
   if (shape.kind === 'length') return message('table.made-length', { name, length: { mm: shape.length } });
+  if (shape.kind === 'angle') return message('table.made-angle', { name, angle: { radians: shape.angle } });
   if (shape.kind === 'point')
     return message('table.made-mark', { name, where: { said: sayWhere(step.name, shape.point, sheet) } });
   const through = marksOn(shape, sheet).filter((other) => other !== step.name);

@@ -12,13 +12,14 @@ export interface Tool {
     | 'parallel'
     | 'compass'
     | 'dividers'
-    | 'protractor'
+    | 'bevel'
     | 'curve'
     | 'gauge'
     | 'pin-seam'
     | 'fold'
     | 'pin'
-    | 'loupe';
+    | 'loupe'
+    | 'protractor';
   readonly uses: readonly ToolId[];
 }
 
@@ -35,7 +36,7 @@ export const toolGroups: readonly ToolGroup[] = [
       { id: 'parallel', uses: ['parallel', 'parallel-through'] },
       { id: 'rule', uses: ['rule'] },
       { id: 'square', uses: ['square', 'foot'] },
-      { id: 'protractor', uses: ['slant'] },
+      { id: 'bevel', uses: ['slant'] },
     ],
   },
   {
@@ -62,7 +63,13 @@ export const toolGroups: readonly ToolGroup[] = [
       { id: 'pin', uses: ['swing', 'swing-angle'] },
     ],
   },
-  { id: 'measures', tools: [{ id: 'loupe', uses: ['measure', 'tape', 'tape-between'] }] },
+  {
+    id: 'measures',
+    tools: [
+      { id: 'loupe', uses: ['measure', 'tape', 'tape-between', 'tape-set'] },
+      { id: 'protractor', uses: ['protractor', 'protractor-along'] },
+    ],
+  },
 ];
 
 export const tools: readonly Tool[] = toolGroups.flatMap((group) => group.tools);

@@ -83,6 +83,8 @@ function StepLength({
   const shape = sheet.shapes.get(name);
   return shape?.kind === 'length' ? (
     <output class="step-length">{say('table.makes-length', { length: { mm: shape.length } })}</output>
+  ) : shape?.kind === 'angle' ? (
+    <output class="step-length">{say('table.makes-length', { length: { radians: shape.angle } })}</output>
   ) : null;
 }
 

@@ -14,6 +14,11 @@ const DRAWINGS: Readonly<Record<Tool['id'], { readonly tool: string; readonly tr
   square: { tool: 'M6 4h5v18h17v5H6zM6 9h2.5M6 14h2.5M6 19h2.5M16 27v-2.5M22 27v-2.5', trace: 'M14 19V5' },
   // Two rules held apart by their links.
   parallel: { tool: 'M4 8h24v4H4zM4 21h24v4H4zM9 12l4 9M20 12l4 9', trace: 'M4 29h24' },
+  // A sliding bevel: its stock, and the blade set at a slant.
+  bevel: {
+    tool: 'M3 25h17v5H3zM5.500 27.500h9M17 27.500 27 5M20.500 25 29 6l-2-1M17 27.500a1.500 1.500 0 1 0 .1 0',
+    trace: 'M13 22 21 4',
+  },
   // A half circle with its scale.
   protractor: {
     tool: 'M3 24a13 13 0 0 1 26 0zM9 24a7 7 0 0 1 14 0M16 11v3M6.8 14.8l2.1 2.1M25.2 14.8l-2.1 2.1',

@@ -51,6 +51,14 @@ export const grader = {
     ['target', 'measured', 'expected', 'off'],
     'Your {target} measures {measured}, where {expected} is wanted: {off} too short.',
   ),
+  'grader.angle-wide': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Your {target} comes to {measured}, where {expected} is wanted: {off} too much.',
+  ),
+  'grader.angle-narrow': entry(
+    ['target', 'measured', 'expected', 'off'],
+    'Your {target} comes to {measured}, where {expected} is wanted: {off} too little.',
+  ),
   'grader.walk-over': entry(
     ['target', 'measured', 'expected', 'off'],
     'Walked along its seam, your {target} has {off} left over: it measures {measured} and the seam {expected}.',
@@ -109,4 +117,5 @@ export const grader = {
   'kind.line': plain('line'),
   'kind.curve': plain('curve'),
   'kind.length': plain('length'),
+  'kind.angle': plain('angle'),
 };

@@ -242,6 +242,10 @@ export const problems = {
     ['along'],
     'The part of {along} taken here has no length. Choose two points that lie apart on it.',
   ),
+  'problem.below-zero': entry(
+    ['length'],
+    'The tape cannot be set to {length}: it measures from nothing upward. Exchange what is taken from what, or check the lengths.',
+  ),
   'problem.swing-radius': entry(
     ['at'],
     'A swing measured at {at} from the pin has no angle. Give a distance greater than zero.',
@@ -260,6 +264,7 @@ export const problems = {
   'a.line': plain('a line'),
   'a.curve': plain('a curve'),
   'a.length': plain('a length'),
+  'a.angle': plain('an angle'),
   'a.line-or-curve': plain('a line or a curve'),
   'a.drawn': plain('a point, a line or a curve'),
 

@@ -27,6 +27,9 @@ export const steps = {
   'step.swing-angle': entry(['what', 'about', 'angle', 'turn'], 'Swing {what} about {about}, {angle}, {turn}.'),
   'step.tape': entry(['along', 'from', 'to'], 'Tape {along}{from}{to}.'),
   'step.tape-between': entry(['from', 'to'], 'Tape straight from {from} to {to}.'),
+  'step.tape-set': entry(['length'], 'Set the tape to {length}.'),
+  'step.protractor': entry(['from', 'to'], 'Protractor: read the angle between {from} and {to}.'),
+  'step.protractor-along': entry(['along'], 'Protractor: read how far {along} turns in all.'),
 
   // How an optional blank joins its sentence when it is filled
   'join.clause': entry(['value'], ', {value}'),

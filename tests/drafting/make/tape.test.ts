@@ -49,6 +49,36 @@ test('a length taped is a measure for later steps', () => {
   expect(sheet.shapes.get('level')).toMatchObject({ line: { through: { y: expect.closeTo(40, 12) } } });
 });
 
+test('set to a length worked out, which then has a name', () => {
+  const sheet = draft([
+    { verb: 'tape', name: 'width', length: 'stand + fall' },
+    { verb: 'tape', name: 'arc', length: 'width * shoulder-slope' },
+    { verb: 'tape', name: 'none', length: 'fall - 42 mm' },
+  ]);
+  expect(sheet.problems).toEqual([]);
+  expect(taped(sheet, 'width')).toBeCloseTo(72, 12);
+  // An arc is its radius times its angle in radians: 72 mm at 22.5 degrees.
+  expect(taped(sheet, 'arc')).toBeCloseTo(9 * Math.PI, 12);
+  expect(sheet.measures.get('arc')).toMatchObject({ dimension: 'length' });
+  expect(taped(sheet, 'none')).toBe(0);
+});
+
+test('a tape cannot be set below nothing, nor to what is no length', () => {
+  expect(
+    problemsOf([
+      { verb: 'tape', name: 't', length: 'stand - fall' },
+      { verb: 'tape', name: 'u', length: 'stand / fall' },
+      { verb: 'tape', name: 'v', length: 'shoulder-slope' },
+    ]),
+  ).toMatchInlineSnapshot(`
+    [
+      "1 length: The tape cannot be set to −1.2 cm: it measures from nothing upward. Exchange what is taken from what, or check the lengths.",
+      "2 length: “stand / fall” is a bare number, and a length is wanted. Give it a unit: 6 mm, 0.6 cm or 1/4 in, for example.",
+      "3 length: “shoulder-slope” is an angle, and a length is wanted here.",
+    ]
+  `);
+});
+
 test('a line without ends, or with one, cannot be taped', () => {
   expect(
     problemsOf([

@@ -1,0 +1,9 @@
+import type { MeasureName } from './exercise.ts';
+import type { MeasureUnit } from './tolerance.ts';
+
+const inDegrees: readonly MeasureName[] = ['squareness', 'smoothness', 'angle'];
+
+/** The unit a measure reads in. */
+export function unitOf(measure: MeasureName): MeasureUnit {
+  return inDegrees.includes(measure) ? 'deg' : 'mm';
+}
