@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { dealOrder } from '../grader/deal.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import { layOut } from '../grader/lay-out.ts';
 import { message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { pairOf, readArguments, usageError } from './arguments.ts';
@@ -38,7 +38,7 @@ export const referenceCommand: Command = async (args, talk) => {
     house: values.house.map((text) => pairOf('--house', text, usage)),
     seed: values.seed,
   });
-  const dealt = dealOrder(order);
+  const dealt = layOut(exercise, order);
   if (!dealt.ok) throw new CommandError(say(dealt.message, reader));
   const sheet = referenceSheet(exercise, order.figure, Object.keys(order.style), dealt.givens);
   await talk.say(`${JSON.stringify(sheet, null, talk.terminal ? 2 : 0)}\n`);

@@ -2,8 +2,8 @@ import type { Figure } from '../garment/figure.ts';
 import { houseRules } from '../garment/house-rules.ts';
 import { personNamed } from '../garment/people.ts';
 import { sampleFigure } from '../garment/sample.ts';
-import { dealOrder } from '../grader/deal.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import { layOut } from '../grader/lay-out.ts';
 import type { Order } from '../grader/order.ts';
 import type { Fault } from '../grader/reading/fault.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
@@ -42,7 +42,7 @@ export function orderOf(
   };
   const unmet = unmetRule(order);
   if (unmet !== null) return { ok: false, message: unmet };
-  const dealt = dealOrder(order);
+  const dealt = layOut(exercise, order);
   return dealt.ok ? { ok: true, order } : dealt;
 }
 

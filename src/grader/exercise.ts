@@ -75,7 +75,7 @@ export interface WalkCheck extends CheckCommon {
   readonly measure: 'walk';
   /** The seam it is walked along: curves and taped lengths, one after another. */
   readonly against: readonly Name[];
-  /** The match marks on the answer between which it is walked; without them, the whole of it. */
+  /** The match marks on the answer between which it is walked, or `start` and `end` for its own ends; without them, the whole of it. */
   readonly between?: readonly [Name, Name];
 }
 /** A curve: how far it, or its start or end, passes from a named point, mm. */
@@ -153,8 +153,12 @@ export interface Exercise {
   readonly style: Readonly<Record<Name, StyleGiven>>;
   /** House rules in force, by rule, with the choice this exercise starts from. */
   readonly house: Readonly<Record<string, string>>;
-  /** Block objects laid on the table; others stay in the drawer. */
+  /** Objects of the block, and given ones, that lie on the table; others stay in the drawer. */
   readonly shows: readonly Name[];
+  /** What is drawn on the table before the learner begins, as steps on the order's block. */
+  readonly given?: readonly Step[];
+  /** Given marks that lie a little off, as marks taken from cloth do: each moved up to `by`, any way, by the figure's own seed. */
+  readonly shaken?: { readonly marks: readonly Name[]; readonly by: Expression };
   readonly targets: readonly Target[];
   readonly reference: readonly Step[];
   readonly checks: readonly Check[];

@@ -5,9 +5,9 @@ import type { Step } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { expectedOf, shareOf } from './bounds.ts';
 import { differ, slipsBefore } from './carried.ts';
-import { dealOrder } from './deal.ts';
 import type { Exercise } from './exercise.ts';
 import { type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
+import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { misreadingOf } from './misreading.ts';
 import type { Order } from './order.ts';
@@ -20,7 +20,7 @@ import { unitOf } from './unit.ts';
 
 /** Marks a draft: replays it on its own order, judges every target from where the learner stood, and tries it on other figures. Never throws on what a learner did. */
 export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Step[], strictness: Strictness): Grade {
-  const dealt = dealOrder(order);
+  const dealt = layOut(exercise, order);
   const of = exercise.checks.reduce((sum, check) => sum + check.marks, 0);
   if (!dealt.ok) {
     const otherFigures = { tried: 0, held: 0, letGo: [] };

@@ -47,10 +47,13 @@ function distanceTo(misreading: Misreading, exercise: Exercise, givens: Givens, 
   const answer = judged.answer.shape;
   let worst = 0;
   for (const { check, tolerance } of judged.checks) {
-    // Both readings are taken against the wrong shape, so that ranges, which have no right shape, work alike.
+    // Both readings are taken against the wrong shape, so that ranges, which have no right shape, work alike. What the
+    // wrong shape itself is off by is taken away: a walk or a passing is held against the sheet, and not against a shape.
     const reading = takeReading(check, { answer, right: wrong, reference: judged.reference });
-    if (reading === null) return null;
-    worst = Math.max(worst, Math.abs(reading.measured - reading.expected) / tolerance);
+    const own = takeReading(check, { answer: wrong, right: wrong, reference: judged.reference });
+    if (reading === null || own === null) return null;
+    const away = reading.measured - reading.expected - (own.measured - own.expected);
+    worst = Math.max(worst, Math.abs(away) / tolerance);
   }
   return worst;
 }

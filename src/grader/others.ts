@@ -1,4 +1,4 @@
-import { dealOrder } from './deal.ts';
+import { layOut } from './lay-out.ts';
 import { letGoAt } from './let-go.ts';
 import { otherOrders } from './other-orders.ts';
 import type { OtherFigures } from './result.ts';
@@ -9,7 +9,7 @@ export function tryOthers(trial: Trial): OtherFigures {
   const right = rightTargets(trial.judged);
   if (right.size === 0) return { tried: 0, held: 0, letGo: [] };
   const tables = otherOrders(trial.exercise, trial.order).flatMap((order) => {
-    const dealt = dealOrder(order);
+    const dealt = layOut(trial.exercise, order);
     return dealt.ok ? [dealt.givens] : [];
   });
   const lost = tables.map((givens) => lostOn(givens, trial, trial.steps, right));

@@ -7,14 +7,15 @@ import type { Step } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { checkFaults } from './authoring/check-faults.ts';
 import { exerciseForm } from './authoring/form.ts';
+import { givenFaults, givenGroundFaults } from './authoring/given-faults.ts';
 import { misreadingFaults } from './authoring/misreading-faults.ts';
 import { orderFaults } from './authoring/order-faults.ts';
 import { proofFaults } from './authoring/proof.ts';
 import { referenceFaults, unreadChecks } from './authoring/reference-faults.ts';
 import { targetFaults } from './authoring/target-faults.ts';
 import { textFaults } from './authoring/text-faults.ts';
-import { dealOrder } from './deal.ts';
 import type { Exercise } from './exercise.ts';
+import { layOut } from './lay-out.ts';
 import { lessons } from './lessons.ts';
 import { orderFor } from './order-for.ts';
 import { type Fault, type Place, placeOf } from './reading/fault.ts';
@@ -51,16 +52,17 @@ function readForm(id: string, data: unknown): ExerciseReading {
     };
   const parsed = safeParse(exerciseForm, data);
   const { read, faults } = readLists(data);
-  const strange = strangeKeys(data, ['reference', 'instead', 'first']);
+  const strange = strangeKeys(data, ['given', 'reference', 'instead', 'first']);
   const all = [...strange, ...(parsed.success ? [] : faultsOf(parsed.issues)), ...faults];
   if (!parsed.success || all.length > 0) return { ok: false, faults: all };
-  const form = parsed.output;
+  const { given: written, ...form } = parsed.output;
   const misreadings = form.misreadings.map(({ first, ...one }, index) => ({
     ...one,
     ...(first === undefined ? {} : { first: read(['misreadings', index, 'first']) }),
     instead: read(['misreadings', index, 'instead']),
   }));
-  return { ok: true, exercise: { id, ...form, reference: read(['reference']), misreadings } };
+  const given = written === undefined ? {} : { given: read(['given']) };
+  return { ok: true, exercise: { id, ...form, ...given, reference: read(['reference']), misreadings } };
 }
 
 /** Reads every list of steps there is, wherever the rest of the file is sound or not. */
@@ -80,6 +82,7 @@ function stepLists(data: unknown): readonly { readonly at: Place; readonly steps
   if (!isRecord(data)) return [];
   const misreadings: readonly unknown[] = Array.isArray(data['misreadings']) ? data['misreadings'] : [];
   return [
+    { at: ['given'], steps: data['given'] },
     { at: ['reference'], steps: data['reference'] },
     ...misreadings.flatMap((one, index) =>
       isRecord(one)
@@ -94,13 +97,21 @@ function nameFaults(exercise: Exercise): readonly Fault[] {
   const lesson = lessons.includes(exercise.lesson)
     ? []
     : [{ at: ['lesson'], message: unknownName('what.lesson', exercise.lesson, lessons) }];
-  return [...lesson, ...orderFaults(exercise), ...targetFaults(exercise), ...misreadingFaults(exercise)];
+  return [
+    ...lesson,
+    ...orderFaults(exercise),
+    ...givenFaults(exercise),
+    ...targetFaults(exercise),
+    ...misreadingFaults(exercise),
+  ];
 }
 
 /** What shows when the exercise's own order is on the table, and then other people's. */
 function groundFaults(exercise: Exercise): readonly Fault[] {
   const order = orderFor(exercise, 'author');
-  const dealt = dealOrder(order);
+  const ungiven = givenGroundFaults(exercise, [order]);
+  if (ungiven.length > 0) return ungiven;
+  const dealt = layOut(exercise, order);
   if (!dealt.ok) return [{ at: [], message: message('author.order', { why: { said: dealt.message } }) }];
   const { givens } = dealt;
   const reference = replay(givens, exercise.reference);

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Givens } from '../drafting/sheet.ts';
 import { orderOf } from '../exchange/order-from.ts';
-import { dealOrder } from '../grader/deal.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import { layOut } from '../grader/lay-out.ts';
 import type { Order } from '../grader/order.ts';
 import type { Message } from '../words/message.ts';
 import { type Setting, startSetting } from './model/setting.ts';
@@ -15,7 +15,7 @@ export type Laid =
 export function lay(exercise: Exercise, setting: Setting): Laid {
   const made = orderOf(setting, exercise);
   if (!made.ok) return made;
-  const dealt = dealOrder(made.order);
+  const dealt = layOut(exercise, made.order);
   return dealt.ok ? { ok: true, order: made.order, givens: dealt.givens } : dealt;
 }
 

@@ -139,7 +139,7 @@ describe('what does not fit', () => {
     };
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
       "steps[1].other: Step 2 (top), “other”: This is missing. It takes a line or a curve.
-      steps[2].verb: Step 3 (x), “verb”: A verb of the language is expected, and “cut” was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape.
+      steps[2].verb: Step 3 (x), “verb”: A verb of the language is expected, and “cut” was found. The verbs are pencil, along, cross, compass, foot, part, rule, square, parallel, slant, curve, offset, seam, fold, swing, tape, protractor.
       steps[3]: Step 4: A step is an object with a verb and a name, and nothing was found."
     `);
   });

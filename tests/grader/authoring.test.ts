@@ -33,7 +33,7 @@ describe('the form of the file', () => {
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
       "title: This is missing: a title.
       lesson: This is missing: the name of the lesson it belongs to.
-      tittle: There is no such field here. Did you mean “title”? The fields are: title, lesson, brief, figure, style, house, shows, targets, reference, checks, misreadings."
+      tittle: There is no such field here. Did you mean “title”? The fields are: title, lesson, brief, figure, style, house, shows, given, shaken, targets, reference, checks, misreadings."
     `);
   });
 
@@ -283,5 +283,70 @@ describe('what only a replay shows', () => {
     expect(faultsAfter('break-point', change)).toMatchInlineSnapshot(
       `"misreadings[6]: Done this way, nothing comes out for the target “break-point”. waist and break level run parallel, so they do not cross. Choose lines that lean toward each other."`,
     );
+  });
+});
+
+describe('what is given on the table', () => {
+  const edge = { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'overlap', side: 'left' };
+
+  test('is steps that can be carried out on every order and answer nothing', () => {
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [
+          { ...edge, answers: 'overlap-edge' },
+          { ...edge, verb: 'paralel', name: 'other' },
+        ];
+      }),
+    ).toMatchInlineSnapshot(
+      `"given[1].verb: Step 2 (other), “verb”: A verb of the language is expected, and “paralel” was found. Did you mean “parallel”?"`,
+    );
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [{ ...edge, answers: 'overlap-edge' }];
+      }),
+    ).toMatchInlineSnapshot(
+      `"given[0].answers: No target of this exercise is called “overlap-edge”, and there is none here that could be meant."`,
+    );
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [{ ...edge, to: 'center-front' }];
+      }),
+    ).toMatchInlineSnapshot(
+      `"given[0].to: This step, given on the table, cannot be carried out. Nothing on the sheet is called “center-front”. Did you mean “centre-front”?"`,
+    );
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        // An overlap of an inch and a quarter can be laid off here, but not the widest of the orders.
+        const far = { verb: 'pencil', name: 'far', at: [-99960, 0] };
+        const line = { verb: 'parallel', name: 'upright', to: 'centre-front', through: 'far' };
+        exercise.given = [far, line, { ...edge, to: 'upright' }];
+      }),
+    ).toMatchInlineSnapshot(
+      `"given[2]: This step, given on the table, cannot be carried out. This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other."`,
+    );
+  });
+
+  test('is shaken where marks of that name are given', () => {
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [edge];
+        exercise.shaken = { marks: ['edge', 'corner'], by: '2' };
+      }),
+    ).toMatchInlineSnapshot(`
+      "shaken.marks[1]: No given mark is called “corner”. There are: edge.
+      shaken.by: “2” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm."
+    `);
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [edge];
+        exercise.shaken = { marks: ['edge'], by: '2 mm' };
+      }),
+    ).toMatchInlineSnapshot(`"shaken.marks[0]: “edge” is a line, and a point is wanted here."`);
+    expect(
+      faultsAfter('overlap', (exercise) => {
+        exercise.given = [edge];
+        exercise.shaken = { marks: [], by: '2 furlongs' };
+      }),
+    ).toMatchInlineSnapshot(`"shaken.marks: Expected is a list of given marks; a list of 0 was found."`);
   });
 });

@@ -22,7 +22,7 @@ describe('an early slip', () => {
         fc.double({ min: 3, max: 5, noNaN: true }),
         fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
         (seed, sense, times, angle) => {
-          const givens = tableFor(orderOn(exercise, sampleFigure(seed, 'anyone')));
+          const givens = tableFor(exercise, orderOn(exercise, sampleFigure(seed, 'anyone')));
           const own = standingOf(exercise, givens, referenceSheet(exercise, givens), check, 'workroom');
           const amount = times * own.tolerance;
           const answer = nudge(check, rightSubject(exercise, givens, check), { amount, sense, angle });

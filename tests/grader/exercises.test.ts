@@ -93,7 +93,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
   });
 
   test.each(['cm', 'in'] as const)('speaks in %s, with no brace left over and no length left unsaid', (unit) => {
-    const givens = tableFor(orderOn(exercise, people[0]?.figure ?? never()));
+    const givens = tableFor(exercise, orderOn(exercise, people[0]?.figure ?? never()));
     const values: Record<string, Value> = { off: { mm: 5 }, measured: { mm: 25 }, expected: { mm: 30 } };
     for (const [name, { dimension, value }] of givens.measures) {
       values[name] = dimension === 'length' ? { mm: value } : { radians: value };
@@ -146,7 +146,7 @@ describe('what the trade says', () => {
 
   test('the two rows of buttons are even about the centre front (Vincent, Systems, p. 136)', () => {
     const exercise = named('overlap-double');
-    const { shapes } = replay(tableFor(orderOn(exercise, people[6]?.figure ?? never())), exercise.reference);
+    const { shapes } = replay(tableFor(exercise, orderOn(exercise, people[6]?.figure ?? never())), exercise.reference);
     const across = ['button-line', 'second-button-line'].map((name) => {
       const shape = shapes.get(name);
       return shape?.kind === 'line' ? shape.line.through.x : Number.NaN;
@@ -160,7 +160,7 @@ describe('what the trade says', () => {
       const exercise = named(id);
       const ids = exercise.misreadings.filter(({ target }) => target === 'break-point').map((one) => one.id);
       expect(ids).toContain('on-centre-front');
-      const givens = tableFor(orderOn(exercise, people[3]?.figure ?? never()));
+      const givens = tableFor(exercise, orderOn(exercise, people[3]?.figure ?? never()));
       const judged = judge(exercise, givens, replay(givens, exercise.reference), 'sample-room');
       const onEdge = judged
         .flatMap(({ checks }) => checks)

@@ -3,6 +3,7 @@ import type { Shape } from '../../src/drafting/shape.ts';
 import type { Sheet } from '../../src/drafting/sheet.ts';
 import { arcPath } from '../../src/geometry/arc.ts';
 import { straight } from '../../src/geometry/cubic.ts';
+import { reversePath } from '../../src/geometry/path.ts';
 import { point } from '../../src/geometry/point.ts';
 import type { Check } from '../../src/grader/exercise.ts';
 import { takeReading } from '../../src/grader/measures/take.ts';
@@ -144,4 +145,39 @@ test('the reverse bend is as deep as the lesser of the two ways a curve bends', 
 test('a shape of the wrong kind gives no reading', () => {
   expect(read({ measure: 'position' }, upright(0), mark(0, 0))).toBeNull();
   expect(read({ measure: 'length' }, mark(0, 0), mark(0, 0))).toBeNull();
+});
+
+test('an angle read off the protractor is given in degrees', () => {
+  const angle = (degrees: number): Shape => ({ kind: 'angle', angle: (degrees * Math.PI) / 180 });
+  const reading = read({ measure: 'angle' }, angle(57), angle(55));
+  expect(reading).toMatchObject({ unit: 'deg', measured: expect.closeTo(57, 9), expected: expect.closeTo(55, 9) });
+  expect(read({ measure: 'angle' }, mark(0, 0), angle(55))).toBeNull();
+});
+
+test('a walk between match marks takes the part between them, and its own ends where it says so', () => {
+  const named = { back: arc(50, 1), mark: mark(50 * Math.cos(1), 50 * Math.sin(1)) };
+  const walked = (between: readonly [string, string]) =>
+    read({ measure: 'walk', against: ['back'], between }, arc(50, 1.7), arc(50, 1.6), named)?.measured;
+  expect(walked(['start', 'mark'])).toBeCloseTo(50, 6);
+  expect(walked(['mark', 'end'])).toBeCloseTo(35, 6);
+  expect(walked(['start', 'end'])).toBeCloseTo(85, 6);
+});
+
+test('a curve drawn from its other end reads the same', () => {
+  const base: Shape = { kind: 'line', line: { through: point(0, 0), direction: point(1, 0) } };
+  const named = { base, seam: arc(50, 1), foot: mark(50, 0), mark: mark(50 * Math.cos(1), 50 * Math.sin(1)) };
+  const [right, answer] = [arc(50, 1.6), arc(51, 1.6)];
+  const other: Shape = answer.kind === 'curve' ? { ...answer, path: reversePath(answer.path) } : answer;
+  const checks: readonly (Partial<Check> & { measure: Check['measure'] })[] = [
+    { measure: 'bow' },
+    { measure: 'shape' },
+    { measure: 'squareness', to: 'base', end: 'start' },
+    { measure: 'squareness', to: 'base', end: 'end' },
+    { measure: 'through', point: 'foot', where: 'start' },
+    { measure: 'walk', against: ['seam'], between: ['start', 'mark'] },
+  ];
+  for (const check of checks) {
+    const [one, two] = [answer, other].map((drawn) => read(check, drawn, right, named)?.measured);
+    expect([check.measure, two]).toEqual([check.measure, one === undefined ? undefined : expect.closeTo(one, 9)]);
+  }
 });

@@ -47,7 +47,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
   });
 
   test('the same draft with typed numbers scores full here, lets go on other figures, and the step is named', () => {
-    const steps = typed(exercise.reference, tableFor(small));
+    const steps = typed(exercise.reference, tableFor(exercise, small));
     const grade = gradeDraft(exercise, small, steps, 'workroom');
     expect(grade.marks).toBe(grade.of);
     expect(grade.otherFigures.held).toBeLessThan(grade.otherFigures.tried);
@@ -59,7 +59,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
   });
 
   test('the same draft with its marks made by eye lets go where a target hangs on a mark, and the mark is named', () => {
-    const steps = byEye(exercise.reference, tableFor(sloping));
+    const steps = byEye(exercise.reference, tableFor(exercise, sloping));
     const grade = gradeDraft(exercise, sloping, steps, 'workroom');
     expect(grade.marks).toBe(grade.of);
     const marked = exercise.targets.filter(({ makes }) => makes === 'point').map(({ name }) => name);

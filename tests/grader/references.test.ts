@@ -28,7 +28,7 @@ function houses(exercise: Exercise): readonly Readonly<Record<string, string>>[]
 
 /** What of the reference is not right on a figure: nothing, if all is well. */
 function faultsOn(exercise: Exercise, figure: Figure, house: Exercise['house']): readonly string[] {
-  const givens = tableFor(orderOn(exercise, figure, house));
+  const givens = tableFor(exercise, orderOn(exercise, figure, house));
   const sheet = replay(givens, exercise.reference);
   const judged = judge(exercise, givens, sheet, 'sample-room');
   return [
@@ -46,7 +46,7 @@ function unnamedOn(
   house: Exercise['house'],
   grades: readonly Strictness[],
 ): readonly string[] {
-  const givens = tableFor(orderOn(exercise, figure, house));
+  const givens = tableFor(exercise, orderOn(exercise, figure, house));
   return exercise.misreadings.flatMap((misreading) => {
     const student = replay(givens, misread(exercise.reference, misreading));
     return grades.flatMap((strictness) => {

@@ -5,8 +5,8 @@ import type { Givens, Sheet } from '../../src/drafting/sheet.ts';
 import { type Figure, measureRanges } from '../../src/garment/figure.ts';
 import { people } from '../../src/garment/people.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
-import { dealOrder } from '../../src/grader/deal.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
+import { layOut } from '../../src/grader/lay-out.ts';
 import type { Order } from '../../src/grader/order.ts';
 import { orderFor } from '../../src/grader/order-for.ts';
 
@@ -53,9 +53,9 @@ export function orderOn(exercise: Exercise, figure: Figure, house = exercise.hou
   return { ...orderFor(exercise, 'proof'), figure, house };
 }
 
-/** The table of an order; throws where it cannot be laid, for a test has then failed. */
-export function tableFor(order: Order): Givens {
-  const dealt = dealOrder(order);
+/** The table of an exercise's order; throws where it cannot be laid, for a test has then failed. */
+export function tableFor(exercise: Exercise, order: Order): Givens {
+  const dealt = layOut(exercise, order);
   if (!dealt.ok) throw new Error(JSON.stringify(dealt.message));
   return dealt.givens;
 }

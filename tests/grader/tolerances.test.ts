@@ -30,7 +30,7 @@ describe('a right answer moved by a share of the tolerance', () => {
         fc.constantFrom(1 as const, -1 as const),
         fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
         (seed, strictness, sense, angle) => {
-          const givens = tableFor(orderOn(exercise, sampleFigure(seed, 'anyone')));
+          const givens = tableFor(exercise, orderOn(exercise, sampleFigure(seed, 'anyone')));
           const own = standingOf(exercise, givens, referenceSheet(exercise, givens), check, strictness);
           const subject = rightSubject(exercise, givens, check);
           for (const [share, status] of shares) {

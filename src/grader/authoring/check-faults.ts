@@ -79,7 +79,9 @@ function objectsOf(check: Check): readonly Named[] {
     case 'walk':
       return [
         ...check.against.map((name, position) => ({ field: ['against', position], name, kinds: seam })),
-        ...(check.between ?? []).map((name, end) => ({ field: ['between', end], name, kinds: point })),
+        ...(check.between ?? [])
+          .map((name, end) => ({ field: ['between', end], name, kinds: point }))
+          .filter(({ name }) => name !== 'start' && name !== 'end'),
       ];
     case 'through':
       return [{ field: ['point'], name: check.point, kinds: point }];

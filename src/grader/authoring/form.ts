@@ -111,6 +111,8 @@ const figure = v.union(
   'wants.figure',
 );
 
+const shaken = fields({ marks: list(object, 'wants.marks-shaken', 1), by: expression('wants.length') }, 'wants.shaken');
+
 export const exerciseForm = fields(
   {
     title: text('wants.title', 200),
@@ -120,6 +122,8 @@ export const exerciseForm = fields(
     style: named(styleGiven, 'wants.style'),
     house: named(name('wants.house-choice'), 'wants.house'),
     shows: list(object, 'wants.shows', 1),
+    given: v.exactOptional(steps),
+    shaken: v.exactOptional(shaken),
     targets: list(target, 'wants.targets', 1),
     reference: steps,
     checks: list(check, 'wants.checks', 1),

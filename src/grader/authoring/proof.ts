@@ -2,13 +2,14 @@ import { replay } from '../../drafting/replay.ts';
 import type { Givens } from '../../drafting/sheet.ts';
 import { people } from '../../garment/people.ts';
 import { type Message, message } from '../../words/message.ts';
-import { dealOrder } from '../deal.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
 import { type JudgedTarget, judge } from '../judge.ts';
+import { layOut } from '../lay-out.ts';
 import { misread } from '../misreading.ts';
 import type { Order } from '../order.ts';
 import { otherOrders } from '../other-orders.ts';
 import type { Fault } from '../reading/fault.ts';
+import { givenGroundFaults } from './given-faults.ts';
 import { problemFault } from './reference-faults.ts';
 
 /** How many other orders a misreading is tried on, besides the invented people's. */
@@ -20,8 +21,10 @@ const TRIED = 12;
  */
 export function proofFaults(exercise: Exercise, order: Order): readonly Fault[] {
   const orders = [...people.map(({ figure }) => ({ ...order, figure })), ...otherOrders(exercise, order, TRIED)];
+  const ungiven = givenGroundFaults(exercise, orders);
+  if (ungiven.length > 0) return ungiven;
   const tables = orders.flatMap((one) => {
-    const dealt = dealOrder(one);
+    const dealt = layOut(exercise, one);
     return dealt.ok ? [dealt.givens] : [];
   });
   const broken = tables.flatMap((givens) => replay(givens, exercise.reference).problems).slice(0, 1);

@@ -1,5 +1,6 @@
 import type { Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
+import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
@@ -40,9 +41,15 @@ export const takeWalk: Take<WalkCheck> = (check, { answer, reference }) => {
 /** The length of a curve between its match marks. */
 function walkedLength(path: Path, { between }: WalkCheck, reference: Sheet): number | null {
   if (between === undefined) return lengthOf(path);
-  const [from, to] = between.map((name) => pointNamed(reference, name));
-  if (!from || !to) return null;
-  return Math.abs(nearestOn(path, to).station - nearestOn(path, from).station);
+  const [from, to] = between.map((name) => stationOfMark(path, name, reference));
+  return from == null || to == null ? null : Math.abs(to - from);
+}
+
+function stationOfMark(path: Path, name: Name, reference: Sheet): number | null {
+  if (name === 'start') return 0;
+  if (name === 'end') return lengthOf(path);
+  const mark = pointNamed(reference, name);
+  return mark === null ? null : nearestOn(path, mark).station;
 }
 
 export const takeThrough: Take<ThroughCheck> = (check, { answer, reference }) => {

@@ -1,6 +1,7 @@
 import type { Check } from '../exercise.ts';
 import { takeBow, takeInflection, takeShape, takeSmoothness } from './curves.ts';
 import { takeDistance } from './distance.ts';
+import { facing } from './facing.ts';
 import { takeLevel } from './level.ts';
 import { takeLine } from './line.ts';
 import { takeParallel } from './parallel.ts';
@@ -10,7 +11,8 @@ import { takeAngle, takeLength, takeThrough, takeWalk } from './seams.ts';
 import { takeSquareness } from './squareness.ts';
 
 /** The reading of any check; null when it cannot be taken. */
-export function takeReading(check: Check, subject: Subject): Reading | null {
+export function takeReading(check: Check, { answer, right, reference }: Subject): Reading | null {
+  const subject: Subject = { answer: facing(answer, right), right, reference };
   switch (check.measure) {
     case 'position':
       return takePosition(check, subject);

@@ -25,6 +25,7 @@ export const authoring = {
   'what.lesson': plain('lesson'),
   'what.person': plain('invented figure'),
   'what.block-object': plain('object of the block'),
+  'what.given-mark': plain('given mark'),
   'what.target': plain('target of this exercise'),
   'what.sheet-object': plain('object of the block or the reference'),
   'what.measure': plain('measure of the order'),
@@ -103,6 +104,7 @@ export const authoring = {
 
   // Proof by replay
   'author.reference-problem': entry(['why'], 'The reference cannot carry out this step. {why}'),
+  'author.given-problem': entry(['why'], 'This step, given on the table, cannot be carried out. {why}'),
   'author.misreading-twice': entry(['id'], 'Two misreadings are called “{id}”. Give each its own name.'),
   'author.misreading-nothing': plain(
     'A misreading has to replace at least one step of the reference. Write it under “instead”.',
@@ -140,6 +142,8 @@ export const authoring = {
   'wants.house': plain('house rules by name, each with the choice in force'),
   'wants.house-choice': plain('the name of a choice'),
   'wants.shows': plain('a list of the block’s objects that lie on the table'),
+  'wants.shaken': plain('which given marks lie a little off, and by how much at most: marks and by'),
+  'wants.marks-shaken': plain('a list of given marks'),
   'wants.object': plain('the name of an object'),
   'wants.targets': plain('a list of at least one target'),
   'wants.target-fields': plain('a target: name, makes and hints'),
