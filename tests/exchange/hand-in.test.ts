@@ -116,10 +116,10 @@ describe('what does not fit', () => {
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
       "order.figure.named: No invented figure is called “amra”. Did you mean “amara”?
       order.style.overlap: The overlap, “overlap”, has to come to a length; “3” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.
-      order.style.stnd: “stnd” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, gorge-depth, notch-width, notch-drop, lapel-width, collar-end.
+      order.style.stnd: “stnd” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end.
       order.style.fall: The fall, “fall”, comes to 22.9 cm. It should lie between 1.5 cm and 12 cm.
       order.house.stand-rule: No choice of this house rule is called “ful”. Did you mean “full”?
-      order.house.roll-rule: No house rule is called “roll-rule”. There are: overlap-rule, stand-rule."
+      order.house.roll-rule: No house rule is called “roll-rule”. There are: overlap-rule, stand-rule, cover-rule, swing-rule."
     `);
     const body = { 'neck-base': 37, shoulder: 'wide', 'back-waist': 420, bust: 900 };
     expect(faultsAfter((json) => Object.assign(json.order, { figure: { measures: body } }))).toMatchInlineSnapshot(`

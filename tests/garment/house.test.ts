@@ -37,6 +37,27 @@ test.each([
   expect(made.ok && made.measures.get(name)?.value).toBeCloseTo(length, 9);
 });
 
+test.each([
+  ['eighth-inch-and-turn', 9.525],
+  ['half-inch', 12.7],
+  ['five-eighths-inch', 15.875],
+])('cover-rule: %s makes the fall exceed the stand by %d mm', (choice, length) => {
+  const collar = new Map([...measures, ['cloth-turn', millimetres(6.35)] as const]);
+  const made = houseMeasures({ 'cover-rule': choice }, collar);
+  expect(made.ok && made.measures.get('cover-by-rule')?.value).toBeCloseTo(length, 9);
+});
+
+test('swing-rule says with a bare number whether the iron is reckoned with', () => {
+  const collar = new Map([...measures, ['fall', millimetres(44)] as const, ['gorge-depth', millimetres(54)] as const]);
+  const iron = (choices: Record<string, string>) => {
+    const made = houseMeasures(choices, collar);
+    return made.ok ? made.measures.get('iron') : null;
+  };
+  expect(iron({})).toEqual({ dimension: 'number', value: 0 });
+  expect(iron({ 'swing-rule': 'measured' })).toEqual({ dimension: 'number', value: 0 });
+  expect(iron({ 'swing-rule': 'fall-less-stand' })).toEqual({ dimension: 'number', value: 1 });
+});
+
 test('a rule without its inputs adds nothing', () => {
   const made = houseMeasures({ 'overlap-rule': 'given' }, new Map([['button', millimetres(20)]]));
   expect(made.ok && [...made.measures.keys()]).toEqual(['button']);
@@ -50,7 +71,7 @@ test('the measures handed in are left alone', () => {
 
 test('an unknown rule or choice is refused in words', () => {
   expect(lengthsOf(houseMeasures({ 'lap-rule': 'given' }, measures))).toMatchInlineSnapshot(
-    `"“lap-rule” is not a house rule. The house rules are: overlap-rule, stand-rule."`,
+    `"“lap-rule” is not a house rule. The house rules are: overlap-rule, stand-rule, cover-rule, swing-rule."`,
   );
   expect(lengthsOf(houseMeasures({ 'stand-rule': 'half' }, measures))).toMatchInlineSnapshot(
     `"“half” is not a choice of the house rule “stand-rule”. The choices are: full, quarter-inch-less."`,

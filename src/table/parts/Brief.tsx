@@ -40,7 +40,10 @@ interface BriefMeasuresProps {
 /** The order in figures: style, body, and what marks are given for. */
 export function BriefMeasures({ exercise, sheet, measures, say }: BriefMeasuresProps): VNode {
   const body = figureMeasures.filter((name) => measures.has(name));
-  const style = [...measures.keys()].filter((name) => !(figureMeasures as readonly string[]).includes(name));
+  // A bare number says which house rule is in force; it is nothing to lay off.
+  const style = [...measures]
+    .filter(([name, { dimension }]) => dimension !== 'number' && !(figureMeasures as readonly string[]).includes(name))
+    .map(([name]) => name);
   return (
     <div class="brief-measures">
       <Measures title={say('table.style')} names={style} measures={measures} say={say} />

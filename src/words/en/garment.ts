@@ -62,6 +62,9 @@ export const garment = {
   'name.back-neck-point': plain('back neck point'),
   'name.overlap-by-rule': plain('overlap by the house rule'),
   'name.stand-by-rule': plain('stand by the house rule'),
+  'name.cover-by-rule': plain('fall over stand by the house rule'),
+  'name.iron': plain('stretched with the iron, yes 1 or no 0'),
+  'name.cloth-turn': plain('turn of the cloth'),
   'name.button': plain('button’s diameter'),
   'name.break-rise-high': plain('high break rise'),
   'name.top-button-rise': plain('height of the top button'),
@@ -86,10 +89,16 @@ export const garment = {
   'about.break-above-button': plain('How far above the top button the lapel begins to turn back.'),
   'about.stand': plain('The height of the collar at the centre back from the neck seam up to where it turns over.'),
   'about.fall': plain('The depth of the collar at the centre back from where it turns over down to its outer edge.'),
+  'about.cloth-turn': plain(
+    'What the cloth takes up in turning over at the roll of the collar: more, the thicker it is.',
+  ),
   'about.gorge-depth': plain('How far the neck seam runs down from the neck point before it turns into the gorge.'),
   'about.notch-width': plain('How far from the roll line the notch lies, measured square to it.'),
   'about.notch-drop': plain('How far below the collarbone level the notch lies on the body.'),
   'about.lapel-width': plain('How far from the roll line the lapel point lies, measured square to it.'),
+  'about.peak-rise': plain(
+    'How far a peaked lapel rises above the run of the gorge, measured along the line of its width.',
+  ),
   'about.collar-end': plain('The length of the collar’s front edge, from the notch to the collar point.'),
 
   'house.overlap-rule': plain('How the overlap follows from the button'),
@@ -101,4 +110,15 @@ export const garment = {
   'house.stand-rule': plain('How far past the neck point the roll line meets the shoulder line'),
   'house.stand-rule.full': plain('The full stand.'),
   'house.stand-rule.quarter-inch-less': plain('The stand less 1/4 in.'),
+  'house.cover-rule': plain('How much the fall exceeds the stand'),
+  'house.cover-rule.eighth-inch-and-turn': plain('1/8 in past the neck seam, and the turn of the cloth.'),
+  'house.cover-rule.half-inch': plain('1/2 in.'),
+  'house.cover-rule.five-eighths-inch': plain('5/8 in.'),
+  'house.swing-rule': plain('How far the collar is swung'),
+  'house.swing-rule.measured': plain(
+    'By the edge ease, measured, at the collar’s width: for cloth that is not stretched.',
+  ),
+  'house.swing-rule.fall-less-stand': plain(
+    'By the fall less the stand, at the centre back: for an edge worked with the iron.',
+  ),
 };
