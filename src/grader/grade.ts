@@ -15,6 +15,7 @@ import { tryOthers } from './others.ts';
 import { redMarkFor } from './red.ts';
 import { type Finding, reportOn } from './report.ts';
 import type { CheckResult, Grade } from './result.ts';
+import { referenceOn } from './standing.ts';
 import type { Strictness } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -85,7 +86,7 @@ function usedTargets(exercise: Exercise, { target }: JudgedTarget): ReadonlySet<
 
 /** Whether the learner's earlier answers moved what is expected here. */
 function movedByPins(exercise: Exercise, givens: Givens, { target, right }: JudgedTarget): boolean {
-  const own = shapeNamed(replay(givens, exercise.reference), target.name);
+  const own = shapeNamed(referenceOn(exercise, givens), target.name);
   return own !== null && right !== null && differ(own, right);
 }
 

@@ -1,15 +1,12 @@
 import { evaluate } from '../drafting/expression.ts';
-import { replay } from '../drafting/replay.ts';
-import type { Shape } from '../drafting/shape.ts';
-import type { Givens, Pins, Sheet } from '../drafting/sheet.ts';
-import type { Name } from '../drafting/step.ts';
+import type { Givens, Sheet } from '../drafting/sheet.ts';
 import { type Answer, answerTo } from './answer.ts';
 import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
-import { shapeNamed } from './measures/lookup.ts';
 import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
 import type { Status } from './result.ts';
+import { groundUnder, type Standing } from './standing.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -24,15 +21,9 @@ export interface JudgedCheck {
 }
 
 /** One target judged from where the learner really stood. */
-export interface JudgedTarget {
+export interface JudgedTarget extends Standing {
   readonly target: Target;
   readonly answer: Answer;
-  /** The right shape, given the learner's earlier targets; null when even the reference cannot make it. */
-  readonly right: Shape | null;
-  /** The reference's sheet with the learner's earlier targets pinned. */
-  readonly reference: Sheet;
-  /** The earlier targets that were pinned. */
-  readonly pins: Pins;
   readonly checks: readonly JudgedCheck[];
 }
 
@@ -43,30 +34,16 @@ export function judge(
   student: Sheet,
   strictness: Strictness,
 ): readonly JudgedTarget[] {
-  const pins = new Map<Name, Shape>();
+  const ground = groundUnder(exercise, givens);
   return exercise.targets.map((target) => {
     const answer = answerTo(target, student);
-    const standing = standingFor(exercise, givens, target.name, new Map(pins));
+    const standing = ground.standingFor(target.name);
     const checks = exercise.checks
       .filter((check) => check.target === target.name)
       .map((check) => judgeCheck(check, answer, standing, givens, strictness));
-    if (answer.found === 'right-kind') pins.set(target.name, answer.shape);
+    if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
     return { target, answer, checks, ...standing };
   });
-}
-
-interface Standing {
-  readonly right: Shape | null;
-  readonly reference: Sheet;
-  readonly pins: Pins;
-}
-
-/** The reference from where the learner stood; from its own ground where the learner's earlier answers leave it nothing to stand on. */
-function standingFor(exercise: Exercise, givens: Givens, target: Name, pins: Pins): Standing {
-  const reference = replay(givens, exercise.reference, pins);
-  const right = shapeNamed(reference, target);
-  if (right !== null || pins.size === 0) return { right, reference, pins };
-  return standingFor(exercise, givens, target, new Map());
 }
 
 function judgeCheck(

@@ -1,0 +1,61 @@
+import { replay } from '../drafting/replay.ts';
+import { sameShape } from '../drafting/same-shape.ts';
+import type { Shape } from '../drafting/shape.ts';
+import type { Givens, Pins, Sheet } from '../drafting/sheet.ts';
+import type { Name } from '../drafting/step.ts';
+import type { Exercise } from './exercise.ts';
+import { shapeNamed } from './measures/lookup.ts';
+
+/** From where a target is judged. */
+export interface Standing {
+  /** The right shape, given the learner's earlier targets; null when even the reference cannot make it. */
+  readonly right: Shape | null;
+  /** The reference's sheet with the learner's earlier targets pinned. */
+  readonly reference: Sheet;
+  /** The earlier targets that were pinned. */
+  readonly pins: Pins;
+}
+
+const drawn = new WeakMap<Givens, Map<Exercise, Sheet>>();
+
+/** The reference on a table, drawn once for as long as the table lies there. */
+export function referenceOn(exercise: Exercise, givens: Givens): Sheet {
+  const here = drawn.get(givens) ?? new Map<Exercise, Sheet>();
+  drawn.set(givens, here);
+  const sheet = here.get(exercise) ?? replay(givens, exercise.reference);
+  here.set(exercise, sheet);
+  return sheet;
+}
+
+/** The ground on which a learner's targets are judged, one after another. */
+export interface Ground {
+  readonly standingFor: (target: Name) => Standing;
+  /** Holds the learner's answer in place of the reference's own. */
+  readonly pin: (target: Name, answer: Shape) => void;
+}
+
+/**
+ * The ground under a draft. The reference is replayed with a pin only where the learner's answer differs from what the
+ * reference makes there: the same shape leaves everything as it is. Where the learner's answers leave the reference
+ * nothing to stand on, a target is judged from the reference's own ground.
+ */
+export function groundUnder(exercise: Exercise, givens: Givens): Ground {
+  const own = referenceOn(exercise, givens);
+  let pins: Pins = new Map();
+  let reference = own;
+  let moved = false;
+  const standingFor = (target: Name): Standing => {
+    if (moved) reference = replay(givens, exercise.reference, pins);
+    moved = false;
+    const right = shapeNamed(reference, target);
+    return right === null
+      ? { right: shapeNamed(own, target), reference: own, pins: new Map() }
+      : { right, reference, pins };
+  };
+  const pin = (target: Name, answer: Shape): void => {
+    const made = reference.shapes.get(reference.answers.get(target) ?? '');
+    moved ||= made === undefined || !sameShape(made, answer);
+    pins = new Map([...pins, [target, answer]]);
+  };
+  return { standingFor, pin };
+}
