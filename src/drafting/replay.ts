@@ -1,9 +1,9 @@
 import { type Message, message } from '../words/message.ts';
-import { carryOut } from './carry-out.ts';
 import { type Head, headOf } from './head.ts';
 import { made, type Outcome } from './outcome.ts';
 import { millimetres, type Quantity, radians } from './quantity.ts';
 import { isRecord } from './record.ts';
+import { carryOutOnce } from './remember.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
 import type { Givens, Pins, Problem, Sheet } from './sheet.ts';
@@ -35,7 +35,7 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
     const target = step.answers;
     if (typeof target === 'string') answers.set(target, name);
     const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
-    const outcome = pinnedShape(head.value, shapes, pins) ?? carryOut(step, head.value.form, scope);
+    const outcome = pinnedShape(head.value, shapes, pins) ?? carryOutOnce(step, head.value.form, scope, givens);
     if (outcome.ok) lay(name, outcome.value, shapes, measures);
     else problems.push({ step: index, name, field: outcome.field, message: outcome.message });
   }

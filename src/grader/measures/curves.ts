@@ -1,7 +1,9 @@
-import { bowOf, greatestDistance } from '../../geometry/compare.ts';
+import { sameShape } from '../../drafting/same-shape.ts';
+import { bowOf, type GreatestDistance, greatestDistance } from '../../geometry/compare.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
+import { startOf } from '../../geometry/path.ts';
 import { distance, subtract } from '../../geometry/point.ts';
 import { breaksOf, inflectionsOf } from '../../geometry/smooth.ts';
 import { pieceBetween } from '../../geometry/station.ts';
@@ -16,7 +18,10 @@ export const takeBow: Take<BowCheck> = (_check, { answer, right }) => {
 
 export const takeShape: Take<ShapeCheck> = (_check, { answer, right }) => {
   if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
-  const worst = greatestDistance(answer.path, right.path);
+  // Is it the very same curve? Then there is nothing to look for, and looking takes longest where curves run together.
+  const at = startOf(answer.path);
+  const none: GreatestDistance = { distance: 0, at, on: 'a' };
+  const worst = sameShape(answer, right) ? none : greatestDistance(answer.path, right.path);
   const other = nearestOn(worst.on === 'a' ? right.path : answer.path, worst.at).point;
   const arrow = worst.on === 'a' ? { from: worst.at, to: other } : { from: other, to: worst.at };
   const displacement = subtract(arrow.from, arrow.to);

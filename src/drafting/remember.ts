@@ -1,0 +1,48 @@
+import { carryOut } from './carry-out.ts';
+import { namesUsedBy } from './dependencies.ts';
+import type { HalfStep } from './form.ts';
+import { made, type Outcome } from './outcome.ts';
+import type { Quantity } from './quantity.ts';
+import type { Scope } from './scope.ts';
+import type { Shape } from './shape.ts';
+import type { Givens } from './sheet.ts';
+import type { Name, Step } from './step.ts';
+import type { Form } from './verbs.ts';
+
+type Input = Shape | Quantity | undefined;
+
+/** What a step made, and from what. */
+interface Made {
+  readonly inputs: readonly Input[];
+  readonly outcome: Outcome<Shape>;
+}
+
+/** How often a step has made something is kept: once as the reference stands, once as a learner's pins stand, and one to spare. */
+const KEPT = 3;
+
+const tables = new WeakMap<Givens, WeakMap<HalfStep, readonly Made[]>>();
+const used = new WeakMap<HalfStep, readonly Name[]>();
+
+/**
+ * Carries out a step, or gives again what the same step made on the same table from the same things. A draft is replayed
+ * over and over with one step or one pin changed, and only what hangs on the change is made anew. Steps and shapes are
+ * never changed in place, so that being the same object is being the same.
+ */
+export function carryOutOnce(step: HalfStep, form: Form, scope: Scope, givens: Givens): Outcome<Shape> {
+  const table = tables.get(givens) ?? new WeakMap<HalfStep, readonly Made[]>();
+  tables.set(givens, table);
+  const inputs = namesOf(step).map((name): Input => scope.shapes.get(name) ?? scope.measures.get(name));
+  const before = table.get(step) ?? [];
+  const again = before.find((one) => inputs.every((input, i) => input === one.inputs[i]));
+  if (again) return again.outcome;
+  const outcome = carryOut(step, form, scope);
+  // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
+  if (outcome.ok) table.set(step, [{ inputs, outcome: made(outcome.value) }, ...before.slice(0, KEPT - 1)]);
+  return outcome;
+}
+
+function namesOf(step: HalfStep): readonly Name[] {
+  const known = used.get(step) ?? namesUsedBy(step as unknown as Step);
+  used.set(step, known);
+  return known;
+}
