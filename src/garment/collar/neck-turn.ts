@@ -1,0 +1,23 @@
+import type { Path } from '../../geometry/cubic.ts';
+import type { Line } from '../../geometry/line.ts';
+import { joinPaths, pieceAt, polyline } from '../../geometry/path.ts';
+import { add, scale } from '../../geometry/point.ts';
+import { turnOf } from '../../geometry/smooth.ts';
+import type { NeckSeam } from './neck-seam.ts';
+
+/** Any length does to give the seam its last direction, mm. */
+const ON = 50;
+
+/**
+ * The neck seam from the centre back to where it runs beside the roll line: the back neckline, and past the shoulder its
+ * front as far as the gorge corner. Where no front seam is drafted yet it goes on along the roll line (directed up).
+ */
+export function turningSeam({ back, shoulder, front }: NeckSeam, roll: Line): Path {
+  const on = front ? [pieceAt(front, 0)] : polyline([shoulder, add(shoulder, scale(roll.direction, -ON))]);
+  return (on && joinPaths([back, on])) ?? back;
+}
+
+/** The turn of a seam that bends one way, radians, whichever way that is. */
+export function turnOfSeam(seam: Path): number {
+  return Math.abs(turnOf(seam));
+}
