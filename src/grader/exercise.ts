@@ -1,5 +1,6 @@
 import type { ShapeKind } from '../drafting/shape.ts';
 import type { Expression, Name, Step } from '../drafting/step.ts';
+import type { WornPlan } from '../garment/collar/worn-plan.ts';
 import type { ToleranceClass } from './tolerance.ts';
 
 /**
@@ -163,4 +164,6 @@ export interface Exercise {
   readonly reference: readonly Step[];
   readonly checks: readonly Check[];
   readonly misreadings: readonly Misreading[];
+  /** What of the draft turns over when it is worn, where that is not the usual lapel and collar. */
+  readonly worn?: WornPlan;
 }

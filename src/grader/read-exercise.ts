@@ -14,6 +14,7 @@ import { proofFaults } from './authoring/proof.ts';
 import { referenceFaults, unreadChecks } from './authoring/reference-faults.ts';
 import { targetFaults } from './authoring/target-faults.ts';
 import { textFaults } from './authoring/text-faults.ts';
+import { wornFaults } from './authoring/worn-faults.ts';
 import type { Exercise } from './exercise.ts';
 import { layOut } from './lay-out.ts';
 import { lessons } from './lessons.ts';
@@ -126,7 +127,7 @@ function groundFaults(exercise: Exercise): readonly Fault[] {
     ...textFaults(exercise, [...givens.measures.keys()]),
     ...broken,
     // Of a reference that stops half-way, checks would only be said to name what is not there.
-    ...(broken.length > 0 ? [] : checkFaults(exercise, givens, reference)),
+    ...(broken.length > 0 ? [] : [...checkFaults(exercise, givens, reference), ...wornFaults(exercise, reference)]),
   ];
   if (faults.length > 0) return faults;
   const unread = unreadChecks(exercise, reference);

@@ -113,6 +113,19 @@ const figure = v.union(
 
 const shaken = fields({ marks: list(object, 'wants.marks-shaken', 1), by: expression('wants.length') }, 'wants.shaken');
 
+const worn = fields(
+  {
+    over: object,
+    folds: v.exactOptional(list(object, 'wants.worn-run', 2)),
+    turns: v.exactOptional(list(object, 'wants.worn-run', 2)),
+    until: v.exactOptional(object),
+    stays: v.exactOptional(list(object, 'wants.worn-run', 2)),
+    notch: v.exactOptional(object),
+    level: v.exactOptional(object),
+  },
+  'wants.worn',
+);
+
 export const exerciseForm = fields(
   {
     title: text('wants.title', 200),
@@ -128,6 +141,7 @@ export const exerciseForm = fields(
     reference: steps,
     checks: list(check, 'wants.checks', 1),
     misreadings: list(misreading, 'wants.misreadings'),
+    worn: v.exactOptional(worn),
   },
   'wants.exercise',
 );

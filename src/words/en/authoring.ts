@@ -71,6 +71,10 @@ export const authoring = {
     'This check cannot be read on the reference. Look at the objects it names: they must be there, and not run parallel where they have to meet.',
   ),
 
+  'author.worn-nothing': plain(
+    'Nothing turns over: “folds” or “turns” has to be a run of points and curves that meet, and reach past the fold line on the side of the front edge.',
+  ),
+
   // Style, house, figure
   'author.style-order': entry(
     ['from', 'value', 'to'],
@@ -167,6 +171,8 @@ export const authoring = {
   'wants.misreadings': plain('a list of misreadings'),
   'wants.misreading': plain('a misreading: id, target, instead and says'),
   'wants.says': plain('what was done, why it shows on the body, what to do'),
+  'wants.worn': plain('what turns over when the draft is worn: over, and folds or turns'),
+  'wants.worn-run': plain('a list of at least two points and curves, in order'),
   'wants.name': plain('a name: lower-case words and numbers joined by hyphens, beginning with a letter'),
   'wants.shorter': plain('something shorter'),
 };
