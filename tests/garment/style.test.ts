@@ -38,7 +38,7 @@ test('every fault is told at once', () => {
       "button: The button’s diameter, “button”, has to come to a length; “20” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.",
       "stand: The stand, “stand”, comes to 7.6 cm. It should lie between 1.2 cm and 6 cm.",
       "notch-drop: The notch drop, “notch-drop”, has to come to a length; “30 deg” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.",
-      "lapel: “lapel” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, gorge-depth, notch-width, notch-drop, lapel-width, collar-end.",
+      "lapel: “lapel” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end.",
     ]
   `);
 });

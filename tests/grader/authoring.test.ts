@@ -105,7 +105,7 @@ describe('names', () => {
       "lesson: No lesson is called “overlaps”. Did you mean “overlap”?
       figure.named: No invented figure is called “amra”. Did you mean “amara”?
       style.overlap.to: The overlap, “overlap”, is “1 furlong”. Between “1” and “furlong” a sign is missing. Write +, -, * or / between them.
-      style.ovrlap: “ovrlap” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, gorge-depth, notch-width, notch-drop, lapel-width, collar-end."
+      style.ovrlap: “ovrlap” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end."
     `);
     expect(
       faultsAfter('stand-point', (exercise) => {
@@ -113,7 +113,7 @@ describe('names', () => {
       }),
     ).toMatchInlineSnapshot(`
       "house.stand-rule: “half” is not a choice of the house rule “stand-rule”. The choices are: full, quarter-inch-less.
-      house.collar-rule: “collar-rule” is not a house rule. The house rules are: overlap-rule, stand-rule."
+      house.collar-rule: “collar-rule” is not a house rule. The house rules are: overlap-rule, stand-rule, cover-rule, swing-rule."
     `);
   });
 

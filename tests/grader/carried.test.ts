@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sampleFigure } from '../../src/garment/sample.ts';
+import { isRange } from '../../src/grader/bounds.ts';
 import { judge } from '../../src/grader/judge.ts';
-import { nudge } from './nudge.ts';
+import { beyondRange, nudge } from './nudge.ts';
 import { rightSubject, standingOf, withAnswer } from './standing.ts';
 import { exercises, orderOn, referenceSheet, tableFor } from './tables.ts';
 
@@ -25,7 +26,8 @@ describe('an early slip', () => {
           const givens = tableFor(exercise, orderOn(exercise, sampleFigure(seed, 'anyone')));
           const own = standingOf(exercise, givens, referenceSheet(exercise, givens), check, 'workroom');
           const amount = times * own.tolerance;
-          const answer = nudge(check, rightSubject(exercise, givens, check), { amount, sense, angle });
+          const way = isRange(own.bounds) ? beyondRange(own, amount) : { amount, sense };
+          const answer = nudge(check, rightSubject(exercise, givens, check), { ...way, angle });
           const student = withAnswer(exercise, givens, name, answer);
           const lost = judge(exercise, givens, student, 'workroom').filter(({ checks }) =>
             checks.some(({ status }) => status !== 'within'),

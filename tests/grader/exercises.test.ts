@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { exerciseNames } from '../../src/cli/exercises.ts';
 import { exerciseSchema } from '../../src/cli/file-schemas.ts';
 import { evaluate } from '../../src/drafting/expression.ts';
+import type { Quantity } from '../../src/drafting/quantity.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import { people } from '../../src/garment/people.ts';
 import { judge } from '../../src/grader/judge.ts';
@@ -21,14 +22,30 @@ const INCH = 25.4;
 describe('the exercises', () => {
   test('are these, in this course', () => {
     expect(exerciseNames()).toEqual([
+      'back-neck',
       'break-point',
       'break-point-button',
+      'centre-back',
+      'collar-double',
+      'collar-outline',
+      'collar-single',
+      'edge-ease',
+      'lapel-folded',
+      'lapel-worn',
+      'neck-edge',
+      'notch-gorge',
+      'notch-level',
       'overlap',
       'overlap-button',
       'overlap-double',
+      'plan-muslin',
       'roll-line',
       'roll-line-pair',
+      'shawl',
+      'stand-fall',
       'stand-point',
+      'swing',
+      'true-draped',
     ]);
   });
 
@@ -39,14 +56,30 @@ describe('the exercises', () => {
       ),
     ).toMatchInlineSnapshot(`
       {
+        "back-neck": "stand-and-fall: back-neck,neck-line,back-end",
         "break-point": "break-point: overlap-edge,break-level,break-point",
         "break-point-button": "break-point: overlap-edge,top-button,break-point",
+        "centre-back": "truing-and-walking: collar-back,collar-centre-back,outer-back",
+        "collar-double": "from-draft-to-pattern: overlap-edge,break-point,roll-line,notch,gorge-corner,lapel-point,lapel-edge,collar-centre-back,collar-neck-edge,collar-point,outer-edge",
+        "collar-outline": "truing-and-walking: collar-point,outer-back,outer-edge",
+        "collar-single": "from-draft-to-pattern: overlap-edge,break-point,roll-line,notch,gorge-corner,lapel-point,lapel-edge,collar-centre-back,collar-neck-edge,collar-point,outer-edge",
+        "edge-ease": "outer-edge: neck-seam,fall-line,edge-ease",
+        "lapel-folded": "lapel-and-fold: lapel-point,lapel-edge",
+        "lapel-worn": "lapel-and-fold: gorge-worn,lapel-point-worn,lapel-edge-worn",
+        "neck-edge": "truing-and-walking: front-neck-seam,collar-centre-back,collar-neck-edge",
+        "notch-gorge": "notch-placement: notch-worn,notch,gorge-corner,gorge",
+        "notch-level": "notch-placement: collarbone,notch-level",
         "overlap": "overlap: overlap-edge",
         "overlap-button": "overlap: overlap-edge",
         "overlap-double": "overlap: overlap-edge,button-line,second-button-line",
+        "plan-muslin": "from-form-to-table: front-cut,side-cut,top-cut,piece-width,piece-height",
         "roll-line": "roll-line: overlap-edge,break-point,stand-point,roll-line",
         "roll-line-pair": "roll-line: overlap-edge,break-point,break-point-high,stand-point,roll-line,roll-line-high",
+        "shawl": "from-draft-to-pattern: overlap-edge,break-point,roll-line,gorge-corner,lapel-point,collar-centre-back,collar-neck-edge,outer-edge",
+        "stand-fall": "stand-and-fall: crease-point,collar-fall,edge-point,collar-width",
         "stand-point": "roll-line: stand-point",
+        "swing": "outer-edge: back-line,collar-back",
+        "true-draped": "from-form-to-table: collar-neck-edge,collar-centre-back,outer-edge",
       }
     `);
     expect(new Set(exercises.map(({ lesson }) => lesson))).toEqual(new Set(lessons));
@@ -60,8 +93,15 @@ describe('the exercises', () => {
       'break-rise-high',
       'button',
       'button-to-edge',
+      'cloth-turn',
+      'collar-end',
       'fall',
+      'gorge-depth',
+      'lapel-width',
+      'notch-drop',
+      'notch-width',
       'overlap',
+      'peak-rise',
       'stand',
       'top-button-rise',
     ]);
@@ -85,19 +125,16 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
     expect(exercise.misreadings.length).toBeGreaterThanOrEqual(3);
   });
 
-  test('looks twice at every target, but for the roll lines, of which the whole line is looked at', () => {
-    const once = exercise.targets.filter(
-      ({ name }) => exercise.checks.filter(({ target }) => target === name).length < 2,
-    );
-    expect(once.map(({ name }) => name).filter((name) => !name.startsWith('roll-line'))).toEqual([]);
+  test('looks twice at every target, but for lengths, and for lines ruled from mark to mark, of which the whole is looked at', () => {
+    const looks = (name: string) => exercise.checks.filter(({ target }) => target === name);
+    const once = exercise.targets.filter(({ name, makes }) => looks(name).length < 2 && makes !== 'length');
+    expect(once.flatMap(({ name }) => looks(name)).filter(({ measure }) => measure !== 'line')).toEqual([]);
   });
 
   test.each(['cm', 'in'] as const)('speaks in %s, with no brace left over and no length left unsaid', (unit) => {
     const givens = tableFor(exercise, orderOn(exercise, people[0]?.figure ?? never()));
     const values: Record<string, Value> = { off: { mm: 5 }, measured: { mm: 25 }, expected: { mm: 30 } };
-    for (const [name, { dimension, value }] of givens.measures) {
-      values[name] = dimension === 'length' ? { mm: value } : { radians: value };
-    }
+    for (const [name, quantity] of givens.measures) values[name] = shown(quantity);
     const texts = [
       exercise.title,
       exercise.brief,
@@ -200,6 +237,11 @@ describe('what the trade says', () => {
     }
   });
 });
+
+function shown({ dimension, value }: Quantity): Value {
+  if (dimension === 'length') return { mm: value };
+  return dimension === 'angle' ? { radians: value } : value;
+}
 
 function never(): never {
   throw new Error('not there');

@@ -1,12 +1,13 @@
 import type { CurveShape, Shape } from '../../src/drafting/shape.ts';
-import type { Path } from '../../src/geometry/cubic.ts';
+import { type Path, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
-import { type Line, lineThrough, signedDistance } from '../../src/geometry/line.ts';
-import { endOf, startOf } from '../../src/geometry/path.ts';
+import { lineThrough, signedDistance } from '../../src/geometry/line.ts';
+import { endOf, reversePath, startOf } from '../../src/geometry/path.ts';
 import { add, between, distance, heading, type Point, quarterTurn, scale, subtract } from '../../src/geometry/point.ts';
-import { splitAtStation } from '../../src/geometry/station.ts';
+import { breaksOf } from '../../src/geometry/smooth.ts';
+import { directionAtStation, splitAtStation } from '../../src/geometry/station.ts';
 import { shiftLine, shiftPath, turnLine, turnPath } from '../../src/geometry/transform.ts';
-import type { Check } from '../../src/grader/exercise.ts';
+import type { Check, WalkCheck } from '../../src/grader/exercise.ts';
 import type { JudgedCheck } from '../../src/grader/judge.ts';
 import { outwardNormal, shapeNamed } from '../../src/grader/measures/lookup.ts';
 import type { Subject } from '../../src/grader/measures/reading.ts';
@@ -33,14 +34,16 @@ export function nudge(check: Check, subject: Subject, move: Move): Shape | null 
     case 'line':
       return right.kind === 'line' ? moved(right, scale(quarterTurn(right.line.direction), by)) : null;
     case 'squareness':
-      return right.kind === 'line' ? leaned(right.line, by) : null;
+      return leaned(right, check.end ?? 'start', by);
     case 'level':
       return moved(right, { x: 0, y: by });
     case 'length':
-    case 'walk':
       return lengthened(right, by);
-    case 'through':
+    case 'walk':
+      return walkedOn(check, right, by);
     case 'bow':
+      return right.kind === 'curve' ? bowed(right.path, by) : null;
+    case 'through':
     case 'shape':
     case 'inflection':
       return right.kind === 'curve' ? reshaped(check, { ...subject, right }, by) : null;
@@ -51,8 +54,36 @@ export function nudge(check: Check, subject: Subject, move: Move): Shape | null 
   }
 }
 
-function leaned(line: Line, degrees: number): Shape {
-  return { kind: 'line', line: turnLine(line, line.through, (degrees * Math.PI) / 180) };
+/** A line turned about the place it was drawn through; a curve about one of its ends. */
+function leaned(shape: Shape, end: 'start' | 'end', degrees: number): Shape | null {
+  const angle = (degrees * Math.PI) / 180;
+  if (shape.kind === 'line') return { kind: 'line', line: turnLine(shape.line, shape.line.through, angle) };
+  if (shape.kind !== 'curve') return null;
+  const about = end === 'start' ? startOf(shape.path) : endOf(shape.path);
+  return { kind: 'curve', path: turnPath(shape.path, about, angle) };
+}
+
+/** Longer or shorter between its match marks: at the end that is walked, or all along where the whole is. */
+function walkedOn(check: WalkCheck, shape: Shape, by: number): Shape | null {
+  if (check.between === undefined || shape.kind !== 'curve') return lengthened(shape, by);
+  if (check.between[0] === 'start') return { kind: 'curve', path: reversePath(drawnOn(reversePath(shape.path), by)) };
+  return check.between[1] === 'end' ? { kind: 'curve', path: drawnOn(shape.path, by) } : null;
+}
+
+/** A path carried straight on past its end, or cut back from it. */
+function drawnOn(path: Path, by: number): Path {
+  const end = endOf(path);
+  if (by < 0) return splitAtStation(path, lengthOf(path) + by)?.[0] ?? path;
+  const direction = directionAtStation(path, lengthOf(path)) ?? { x: 1, y: 0 };
+  return [...path, straight(end, add(end, scale(direction, by)))];
+}
+
+/** A straight curve of one piece bent to one side by so much: its middle moves by 3/4 of what its two handles do. */
+function bowed([piece]: Path, by: number): Shape | null {
+  const chord = piece === undefined ? null : lineThrough(piece.p0, piece.p3);
+  if (piece === undefined || chord === null) return null;
+  const aside = scale(quarterTurn(chord.direction), (by * 4) / 3);
+  return { kind: 'curve', path: [{ ...piece, p1: add(piece.p1, aside), p2: add(piece.p2, aside) }] };
 }
 
 /** Square away from a line, or straight away from a point. */
@@ -76,16 +107,20 @@ function reshaped(check: Check, subject: Subject & { readonly right: CurveShape 
       ? shiftPath(path, scale(normal, share))
       : placed(path, (p) => add(p, scale(normal, share * signedDistance(chord, p)))),
   });
-  const change = (share: number) => {
+  const value = (share: number) => {
     const reading = takeReading(check, { ...subject, answer: at(share) });
     return reading === null ? Number.NaN : reading.measured - reading.expected;
   };
+  const start = value(0);
+  const change = (share: number) => Math.abs(value(share) - start);
+  // A curve that misses its mark already is moved further off, and not first over the mark.
+  const away = whole ? (value(0.1) >= value(-0.1) ? 1 : -1) : Math.sign((value(1) - start) * by);
   let low = 0;
-  let high = whole ? 4 * by : Math.sign(change(1) * by);
-  while (Math.abs(change(high)) < Math.abs(by) && Math.abs(high) < 1e4) high *= 2;
+  let high = whole ? 4 * Math.abs(by) * away : away;
+  while (change(high) < Math.abs(by) && Math.abs(high) < 1e4) high *= 2;
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
-    if (Math.abs(change(middle)) < Math.abs(by)) low = middle;
+    if (change(middle) < Math.abs(by)) low = middle;
     else high = middle;
   }
   return at((low + high) / 2);
@@ -93,7 +128,9 @@ function reshaped(check: Check, subject: Subject & { readonly right: CurveShape 
 
 /** A curve with a corner put into the middle of it. */
 function cornered(path: Path, degrees: number): Shape | null {
-  const halves = splitAtStation(path, lengthOf(path) * 0.37);
+  // Past the last corner that may be meant, which must stay where it is.
+  const last = breaksOf(path).at(-1)?.station ?? 0;
+  const halves = splitAtStation(path, last + (lengthOf(path) - last) * 0.37);
   if (halves === null) return null;
   const [first, second] = halves;
   return { kind: 'curve', path: [...first, ...turnPath(second, startOf(second), (degrees * Math.PI) / 180)] };

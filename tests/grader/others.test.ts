@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../src/drafting/expression.ts';
+import { evaluate, hasNumberOnly } from '../../src/drafting/expression.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Givens } from '../../src/drafting/sheet.ts';
 import type { Step } from '../../src/drafting/step.ts';
@@ -9,11 +9,12 @@ import { stepFields } from '../../src/grader/step-fields.ts';
 import { say } from '../../src/words/say.ts';
 import { exercises, orderOn, tableFor } from './tables.ts';
 
-/** The steps with every expression typed as the number it comes to on this table, to a hundredth of a mm. */
+/** The steps with every expression typed as the number it comes to on this table, to a hundredth of a mm; lengths that were taped are typed too. */
 function typed(steps: readonly Step[], givens: Givens): readonly Step[] {
+  const { measures } = replay(givens, steps);
   return steps.map((step) => {
     const numbers = stepFields(step).flatMap(({ field, text }) => {
-      const value = evaluate(text, givens.measures);
+      const value = evaluate(text, measures);
       return value.ok && value.quantity.dimension === 'length'
         ? [[field, `${value.quantity.value.toFixed(2)} mm`]]
         : [];
@@ -46,17 +47,23 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
     expect(grade.otherFigures).toEqual({ tried: 6, held: 6, letGo: [] });
   });
 
-  test('the same draft with typed numbers scores full here, lets go on other figures, and the step is named', () => {
-    const steps = typed(exercise.reference, tableFor(exercise, small));
-    const grade = gradeDraft(exercise, small, steps, 'workroom');
-    expect(grade.marks).toBe(grade.of);
-    expect(grade.otherFigures.held).toBeLessThan(grade.otherFigures.tried);
-    for (const { step, message } of grade.otherFigures.letGo) {
-      expect(stepFields(steps[step] as Step).some(({ text }) => text.endsWith(' mm'))).toBe(true);
-      expect(say(message, reader)).toContain(`step ${step + 1}`);
-    }
-    expect(grade.otherFigures.letGo.length).toBeGreaterThan(0);
-  });
+  const laysOffByName = exercise.reference.some((step) => stepFields(step).some(({ text }) => !hasNumberOnly(text)));
+
+  // Where nothing is laid off by name, as where a lapel is only folded over, there is no name to type a number for.
+  test.skipIf(!laysOffByName)(
+    'the same draft with typed numbers scores full here, lets go on other figures, and the step is named',
+    () => {
+      const steps = typed(exercise.reference, tableFor(exercise, small));
+      const grade = gradeDraft(exercise, small, steps, 'workroom');
+      expect(grade.marks).toBe(grade.of);
+      expect(grade.otherFigures.held).toBeLessThan(grade.otherFigures.tried);
+      for (const { step, message } of grade.otherFigures.letGo) {
+        expect(stepFields(steps[step] as Step).some(({ text }) => text.endsWith(' mm'))).toBe(true);
+        expect(say(message, reader)).toContain(`step ${step + 1}`);
+      }
+      expect(grade.otherFigures.letGo.length).toBeGreaterThan(0);
+    },
+  );
 
   test('the same draft with its marks made by eye lets go where a target hangs on a mark, and the mark is named', () => {
     const steps = byEye(exercise.reference, tableFor(exercise, sloping));
