@@ -1,8 +1,10 @@
 import { replay } from '../drafting/replay.ts';
 import type { Shape } from '../drafting/shape.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
+import { blockOf } from '../garment/block.ts';
 import type { Figure } from '../garment/figure.ts';
 import type { Cubic } from '../geometry/cubic.ts';
+import { lengthOf } from '../geometry/length.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { shapeNamed } from '../grader/measures/lookup.ts';
@@ -34,6 +36,7 @@ export function referenceSheet(
   givens: Givens,
 ): ReferenceSheet {
   const sheet = replay(givens, exercise.reference);
+  const block = blockOf(figure);
   const targets = exercise.targets.flatMap(({ name }): [string, Shape][] => {
     const shape = shapeNamed(sheet, name);
     return shape === null ? [] : [[name, shape]];
@@ -42,7 +45,7 @@ export function referenceSheet(
     exercise: exercise.id,
     figure,
     style: Object.fromEntries(styled.map((name) => [name, givens.measures.get(name)?.value ?? 0])),
-    block: drawnOf(givens.shapes),
+    block: drawnOf(block.ok ? block.shapes : []),
     targets: drawnOf(targets),
     lengths: lengthsOf(sheet, targets),
   };
@@ -56,16 +59,16 @@ function drawnOf(shapes: Iterable<readonly [string, Shape]>): Readonly<Record<st
   return Object.fromEntries(drawn);
 }
 
-/** What the reference tapes and reads off the protractor, and targets that are lengths or angles, under their own names. */
+/** What the reference tapes and reads off the protractor, under its own names, and how long the curves are that it answers targets with. */
 function lengthsOf(sheet: Sheet, targets: readonly (readonly [string, Shape])[]): Readonly<Record<string, number>> {
-  const all = [...sheet.shapes, ...targets].flatMap(([name, shape]) =>
-    shape.kind === 'length'
-      ? [[name, shape.length] as const]
-      : shape.kind === 'angle'
-        ? [[name, shape.angle] as const]
-        : [],
+  const read = [...sheet.shapes, ...targets].flatMap(([name, shape]) => {
+    if (shape.kind === 'length') return [[name, shape.length] as const];
+    return shape.kind === 'angle' ? [[name, shape.angle] as const] : [];
+  });
+  const curves = targets.flatMap(([name, shape]) =>
+    shape.kind === 'curve' ? [[name, lengthOf(shape.path)] as const] : [],
   );
-  return Object.fromEntries(all);
+  return Object.fromEntries([...curves, ...read]);
 }
 
 /** A shape as data; null for a length or an angle, which lie nowhere. */

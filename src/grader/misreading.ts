@@ -1,3 +1,4 @@
+import { ancestorsOf } from '../drafting/dependencies.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
@@ -17,6 +18,23 @@ export function misread(reference: readonly Step[], misreading: Misreading): rea
     first = [];
     return [...before, swapped];
   });
+}
+
+const ways = new WeakMap<readonly Step[], Map<Misreading, readonly Step[]>>();
+
+/** The steps of the wrong way that its target hangs on; the rest of the draft is not needed to see where it comes out. */
+function wayTo(exercise: Exercise, misreading: Misreading): readonly Step[] {
+  const { reference } = exercise;
+  const known = ways.get(reference) ?? new Map<Misreading, readonly Step[]>();
+  ways.set(reference, known);
+  const way = known.get(misreading) ?? needed(misread(reference, misreading), misreading.target);
+  known.set(misreading, way);
+  return way;
+}
+
+function needed(steps: readonly Step[], target: string): readonly Step[] {
+  const answering = steps.find(({ answers }) => answers === target);
+  return answering === undefined ? [] : ancestorsOf(steps, answering.name).map((index) => steps[index] as Step);
 }
 
 /**
@@ -41,7 +59,7 @@ export function misreadingOf(exercise: Exercise, givens: Givens, judged: JudgedT
 /** How far an answer lies from a misreading: the worst of its target's checks, in tolerances; null when it cannot be told. */
 function distanceTo(misreading: Misreading, exercise: Exercise, givens: Givens, judged: JudgedTarget): number | null {
   if (judged.answer.found !== 'right-kind') return null;
-  const sheet = replay(givens, misread(exercise.reference, misreading), judged.pins);
+  const sheet = replay(givens, wayTo(exercise, misreading), judged.pins);
   const wrong = shapeNamed(sheet, judged.target.name);
   if (wrong === null) return null;
   const answer = judged.answer.shape;

@@ -25,6 +25,26 @@ async function reference(...words: readonly string[]) {
   return JSON.parse(out);
 }
 
+type Corner = readonly [number, number] | undefined;
+
+/** The length of a cubic by 20,000 chords. */
+function polygon(p0: Corner, p1: Corner, p2: Corner, p3: Corner): number {
+  const at = (t: number) =>
+    [0, 1].map(
+      (axis) =>
+        (1 - t) ** 3 * (p0?.[axis] ?? 0) +
+        3 * (1 - t) ** 2 * t * (p1?.[axis] ?? 0) +
+        3 * (1 - t) * t * t * (p2?.[axis] ?? 0) +
+        t ** 3 * (p3?.[axis] ?? 0),
+    ) as [number, number];
+  let sum = 0;
+  for (let i = 0; i < 20_000; i++) {
+    const [[x, y], [nextX, nextY]] = [at(i / 20_000), at((i + 1) / 20_000)];
+    sum += Math.hypot(nextX - x, nextY - y);
+  }
+  return sum;
+}
+
 describe('the reference of an exercise', () => {
   test.each(exerciseNames())('%s is one JSON object of these fields', async (name) => {
     const sheet = await reference(name);
@@ -37,6 +57,35 @@ describe('the reference of an exercise', () => {
     for (const geometry of [...Object.values(sheet.block), ...Object.values(sheet.targets)]) {
       expect(['point', 'line', 'curve']).toContain(Object.keys(geometry as object).join());
     }
+  });
+
+  test.each(['collar-single', 'collar-double', 'shawl'])(
+    '%s prints the lengths a collar is made from',
+    async (name) => {
+      const { lengths, targets, style, block } = await reference(name, '--figure', regularFile);
+      expect(Object.keys(lengths)).toEqual(
+        expect.arrayContaining([
+          ...['back-neck', 'front-neck-seam', 'lean', 'phi'],
+          ...['edge-ease', 'swing-angle', 'outer-edge', 'collar-neck-edge'],
+        ]),
+      );
+      const [across, up] = targets['roll-line'].line.direction;
+      expect(lengths.lean).toBeCloseTo(Math.atan2(across, up), 9);
+      // Both slopes 20 degrees: docs/method.md, The turn of the neck seam.
+      expect(lengths.phi).toBeCloseTo(Math.PI / 2 - (2 * 20 * Math.PI) / 180 + lengths.lean, 9);
+      expect(lengths['edge-ease']).toBeCloseTo((style.fall - style.stand) * lengths.phi, 9);
+      expect(lengths['swing-angle']).toBeCloseTo(lengths['edge-ease'] / (style.stand + style.fall), 9);
+      expect(lengths['collar-neck-edge']).toBeCloseTo(lengths['back-neck'] + lengths['front-neck-seam'], 6);
+      const chords = (curve: readonly (readonly [number, number])[][]) =>
+        curve.reduce((sum, [p0, p1, p2, p3]) => sum + polygon(p0, p1, p2, p3), 0);
+      expect(lengths['back-neck']).toBeCloseTo(chords(block['back-neckline'].curve), 4);
+      expect(lengths['outer-edge']).toBeCloseTo(chords(targets['outer-edge'].curve), 4);
+    },
+  );
+
+  test('of whatever is given on the table besides the block, the block has nothing', async () => {
+    const sheet = await reference('true-draped', '--figure', regularFile);
+    expect(Object.keys(sheet.block)).not.toContain('neck-mark-1');
   });
 
   test('on a figure of one’s own lies where plain trigonometry says', async () => {
@@ -135,7 +184,7 @@ describe('what cannot be drawn is refused with the reason', () => {
     [
       'a house rule there is none of',
       ['overlap', '--house', 'roll-rule=x'],
-      '“roll-rule” is not a house rule. The house rules are: overlap-rule, stand-rule.',
+      '“roll-rule” is not a house rule. The house rules are: overlap-rule, stand-rule, cover-rule, swing-rule.',
     ],
   ])('%s', async (_, words, said) => {
     expect(await runHere(referenceCommand, words)).toEqual({ status: 1, out: '', err: `${said}\n` });
@@ -155,7 +204,7 @@ describe('what cannot be drawn is refused with the reason', () => {
   test.each([
     [
       [],
-      'Say which exercise. There are: break-point, break-point-button, overlap, overlap-button, overlap-double, roll-line, roll-line-pair, stand-point.',
+      `Say which exercise. There are: ${exerciseNames().join(', ')}.`,
     ],
     [['overlap', 'roll-line'], 'One exercise at a time; “roll-line” is one too many.'],
     [
