@@ -15,6 +15,9 @@ export const CONVERGED = 1e-8;
 /** How far a fitted parallel curve may stray from the true parallel, mm: a tenth of the accuracy promised. */
 export const FIT = 1e-7;
 
+/** From this distance on, mm, the fit of a parallel loosens in proportion: rounding would otherwise forbid it (2e-9 mm at 100 m). */
+export const FAR_OFF = 1e5;
+
 /** Two crossings closer than this along a path are one, mm: nearer than the accuracy promised nobody can tell them apart. */
 export const SAME_CROSSING = 1e-6;
 

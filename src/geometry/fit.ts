@@ -1,6 +1,7 @@
-import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, straight } from './cubic.ts';
-import { unit } from './direction.ts';
-import { COINCIDENT, FIT } from './epsilon.ts';
+import { arcPath } from './arc.ts';
+import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, straight, subCubic } from './cubic.ts';
+import { turnBetween, unit } from './direction.ts';
+import { COINCIDENT, FAR_OFF, FIT } from './epsilon.ts';
 import { type Beside, besideAt } from './parallel.ts';
 import { add, distance, dot, type Point, quarterTurn, scale, subtract } from './point.ts';
 
@@ -28,6 +29,7 @@ export function fitParallel(c: Cubic, d: number, from: number, to: number): Cubi
 }
 
 function fitTask(task: Task, depth: number): Cubic[] {
+  if (isSpot(subCubic(task.c, task.from, task.to))) return roundSpot(task);
   const piece = fitPiece(task);
   if (depth === DEEPEST || isWithin(piece, task)) return [piece];
   const middle = 0.5 * (task.from + task.to);
@@ -37,6 +39,18 @@ function fitTask(task: Task, depth: number): Cubic[] {
     ...fitTask({ ...task, to: middle, end: beside }, depth + 1),
     ...fitTask({ ...task, from: middle, start: beside }, depth + 1),
   ];
+}
+
+/** Whether the piece is no larger than COINCIDENT, handles included. */
+function isSpot({ p0, p1, p2, p3 }: Cubic): boolean {
+  return distance(p0, p1) + distance(p1, p2) + distance(p2, p3) <= COINCIDENT;
+}
+
+/** The parallel of a spot that turns, such as the tip of a near cusp: an arc about it. Its direction is lost to rounding inside. */
+function roundSpot({ c, d, to, start, end }: Task): Cubic[] {
+  const aside = scale(quarterTurn(start.direction), Math.sign(d));
+  const sweep = turnBetween(start.direction, end.direction);
+  return [...arcPath(pointAt(c, to), Math.abs(d), Math.atan2(aside.y, aside.x), sweep)];
 }
 
 /** Where a cubic held at both ends is laid on the true parallel: its error, (1 - x^2)^2 (x^2 - 0.1067), is then least at its worst. */
@@ -122,5 +136,6 @@ const CHECKS = [0.08, 0.18, 0.5, 0.82, 0.92] as const;
 
 function isWithin(piece: Cubic, task: Task): boolean {
   if (distance(piece.p0, piece.p3) <= COINCIDENT) return true;
-  return CHECKS.every((s) => Math.abs(straying(piece, task, s).off) <= 0.5 * FIT);
+  const room = 0.5 * FIT * Math.max(1, Math.abs(task.d) / FAR_OFF);
+  return CHECKS.every((s) => Math.abs(straying(piece, task, s).off) <= room);
 }

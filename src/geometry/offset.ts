@@ -36,7 +36,12 @@ function smoothParts(c: Cubic): Cubic[] {
     rest = right;
     from = t;
   }
-  return [...parts, rest].map(drawnIn).filter((part) => leaving(part));
+  return [...parts, rest].map((part) => evened(drawnIn(part))).filter((part) => leaving(part));
+}
+
+/** A straight run with its handles at the thirds, so that handles of next to no length cannot give it another direction. */
+function evened(c: Cubic): Cubic {
+  return straightRun(c) ? straight(c.p0, c.p3) : c;
 }
 
 function drawnIn(c: Cubic): Cubic {
