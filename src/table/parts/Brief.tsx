@@ -40,13 +40,15 @@ interface BriefMeasuresProps {
 /** The order in figures: style, body, and what marks are given for. */
 export function BriefMeasures({ exercise, sheet, measures, say }: BriefMeasuresProps): VNode {
   const body = figureMeasures.filter((name) => measures.has(name));
+  const taken = (exercise.given ?? []).map(({ name }) => name).filter((name) => measures.has(name));
   // A bare number says which house rule is in force; it is nothing to lay off.
   const style = [...measures]
-    .filter(([name, { dimension }]) => dimension !== 'number' && !(figureMeasures as readonly string[]).includes(name))
+    .filter(([name, { dimension }]) => dimension !== 'number' && ![...figureMeasures, ...taken].includes(name))
     .map(([name]) => name);
   return (
     <div class="brief-measures">
-      <Measures title={say('table.style')} names={style} measures={measures} say={say} />
+      {style.length > 0 ? <Measures title={say('table.style')} names={style} measures={measures} say={say} /> : null}
+      {taken.length > 0 ? <Measures title={say('table.taken')} names={taken} measures={measures} say={say} /> : null}
       <Asks exercise={exercise} sheet={sheet} say={say} />
       <Measures title={say('table.measures')} names={body} measures={measures} say={say} />
     </div>

@@ -193,6 +193,7 @@ export const table = {
   'table.figure-own': plain('For your own measures'),
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
+  'table.taken': plain('Measured already'),
   'table.asks': plain('Marks are given for'),
   'table.asks-marks': entry(['marks'], '{marks, plural, one {# mark} other {# marks}}'),
   'table.asks-answered': plain(', answered'),
