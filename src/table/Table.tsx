@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { gradeRow } from '../exchange/grade-row.ts';
 import type { HandIn } from '../exchange/hand-in.ts';
+import { usualWorn } from '../garment/collar/worn-plan.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Grade } from '../grader/result.ts';
 import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
@@ -16,6 +17,9 @@ import { Working } from './parts/Working.tsx';
 import './table.css';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { useTable } from './use-table.ts';
+import { useViews } from './views/use-views.ts';
+import { ViewPanel } from './views/ViewPanel.tsx';
+import { ViewRow } from './views/ViewRow.tsx';
 
 export interface TableProps {
   readonly exercise: Exercise;
@@ -38,6 +42,8 @@ export function Table(props: TableProps): VNode {
   const { sheet, shown, light } = table.sheet;
   const { setting, order } = table.order;
   const { measures } = room.givens;
+  const looks = useViews(sheet, exercise.worn ?? usualWorn);
+  const panel = `view-${exercise.id}`;
   return (
     <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
       {record.keeping.state === 'damaged' ? (
@@ -47,7 +53,17 @@ export function Table(props: TableProps): VNode {
       <div class="table-main">
         <div class="table-bench">
           <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
-          <Sheet {...table.sheet.sheetProps} bar={table.bar} />
+          <Sheet {...table.sheet.sheetProps} bar={table.bar} below={<ViewRow {...looks} panel={panel} say={say} />} />
+          {looks.open ? (
+            <ViewPanel
+              view={looks.open}
+              sheet={sheet}
+              plan={exercise.worn ?? usualWorn}
+              strictness={setting.strictness}
+              id={panel}
+              say={say}
+            />
+          ) : null}
           <Sentence {...table.sheet.sentenceProps} onLight={light} />
         </div>
         {marking.marked ? (

@@ -12,6 +12,7 @@ import { type Across, acrossAt } from './edge-gain.ts';
 import { type NeckSeam, neckSeamOf } from './neck-seam.ts';
 import { turningSeam, turnOfSeam } from './neck-turn.ts';
 import { upwardCalled } from './upward.ts';
+import { usualWorn, type WornPlan } from './worn-plan.ts';
 
 /** What cloth will do: lie; pull, with stress lines across the shoulder; ripple at the edge and drop the stand. */
 export type Roll = 'lies' | 'pulls' | 'ripples';
@@ -56,9 +57,9 @@ const STATIONS = 5;
  * less the neck edge up to that mark. `within` is what they may differ by, mm. Null while the draft lacks a roll line,
  * stand and fall, or a collar that was swung, and where the outer edge does not reach the shoulder.
  */
-export function rollReport(sheet: Sheet, within: number): RollReport | null {
-  const roll = upwardCalled(sheet, 'roll-line');
-  const neckSeam = neckSeamOf(sheet);
+export function rollReport(sheet: Sheet, within: number, plan: WornPlan = usualWorn): RollReport | null {
+  const roll = upwardCalled(sheet, plan.over);
+  const neckSeam = neckSeamOf(sheet, plan.seam);
   const [stand, fall] = [lengthCalled(sheet, 'stand'), lengthCalled(sheet, 'fall')];
   if (!roll || !neckSeam || stand === null || fall === null) return null;
   const edges = collarEdgesOf(sheet, neckSeam, roll);

@@ -3,11 +3,12 @@ import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
-import type { Point } from '../../geometry/point.ts';
-import { pathCalled, pointCalled } from './called.ts';
+import { endOf } from '../../geometry/path.ts';
+import { pathCalled } from './called.ts';
 import { fromBack } from './collar-edges.ts';
 import { type NeckSeam, neckSeamOf, wholeSeam } from './neck-seam.ts';
 import { upwardCalled } from './upward.ts';
+import { usualWorn, type WornPlan } from './worn-plan.ts';
 
 /** A match mark, by its stations from the centre back along the garment's seam and along the collar's neck edge, mm. */
 export interface MatchMark {
@@ -37,41 +38,26 @@ export interface Walk {
 
 /**
  * Walks the collar of a draft. Match marks: the centre back, where both begin; the shoulder, at the neck point; and the
- * notch, or the gorge corner where there is no notch. On the collar a mark lies where its edge comes nearest to it, for
- * collar and front are drafted in place. Null while the draft lacks a roll line, the front's neck seam or the neck edge.
+ * last mark of the front's neck seam, where the collar ends. On the collar a mark lies where its edge comes nearest to it,
+ * for collar and front are drafted in place. Null while the draft lacks a roll line, that seam or the neck edge.
  */
-export function walkOf(sheet: Sheet): Walk | null {
-  const roll = upwardCalled(sheet, 'roll-line');
-  const neckSeam = neckSeamOf(sheet);
+export function walkOf(sheet: Sheet, plan: WornPlan = usualWorn): Walk | null {
+  const roll = upwardCalled(sheet, plan.over);
   const drawn = pathCalled(sheet, 'collar-neck-edge');
-  const last = lastMark(sheet);
-  if (!roll || !neckSeam?.front || !drawn || !last) return null;
+  const neckSeam = neckSeamOf(sheet, plan.seam);
+  const seam = neckSeam && wholeSeam(neckSeam);
+  const end = plan.seam?.at(-1);
+  if (!roll || !drawn || !seam || end === undefined) return null;
   const collar = fromBack(drawn, roll);
-  const seam = wholeSeam(neckSeam);
-  const marks = marksOf(neckSeam, seam, collar, last);
-  const end = marks.at(-1)?.collar ?? 0;
-  return { seam, collar, marks, stretches: stretchesOf(marks), past: lengthOf(collar) - end };
+  const marks = marksOf(neckSeam, seam, collar, end);
+  return { seam, collar, marks, stretches: stretchesOf(marks), past: lengthOf(collar) - (marks.at(-1)?.collar ?? 0) };
 }
 
-interface Mark {
-  readonly name: Name;
-  readonly point: Point;
-}
-
-/** Where the collar ends on the front. */
-function lastMark(sheet: Sheet): Mark | null {
-  for (const name of ['notch', 'gorge-corner']) {
-    const point = pointCalled(sheet, name);
-    if (point) return { name, point };
-  }
-  return null;
-}
-
-function marksOf({ back, shoulder }: NeckSeam, seam: Path, collar: Path, last: Mark): readonly MatchMark[] {
+function marksOf({ back, shoulder }: NeckSeam, seam: Path, collar: Path, end: Name): readonly MatchMark[] {
   return [
     { name: 'centre-back', seam: 0, collar: 0 },
     { name: 'neck-point', seam: lengthOf(back), collar: nearestOn(collar, shoulder).station },
-    { name: last.name, seam: lengthOf(seam), collar: nearestOn(collar, last.point).station },
+    { name: end, seam: lengthOf(seam), collar: nearestOn(collar, endOf(seam)).station },
   ];
 }
 

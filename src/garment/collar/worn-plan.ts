@@ -1,6 +1,6 @@
 import type { Name } from '../../drafting/step.ts';
 
-/** What of a draft turns over when the garment is worn. Names are targets or objects; runs are read as a seam's. */
+/** What of a draft turns over when the garment is worn, and what its collar is sewn to. Names are targets or objects; runs are read as a seam's. */
 export interface WornPlan {
   /** The line that lapel and collar turn over on. */
   readonly over: Name;
@@ -12,6 +12,8 @@ export interface WornPlan {
   readonly until?: Name;
   /** The run of the front's own edge that stays where it is, from the fold line to the side. */
   readonly stays?: readonly Name[];
+  /** The front's neck seam, from the neck point to the mark where the collar ends. */
+  readonly seam?: readonly Name[];
   /** The mark whose place counts as it is worn, and the level it is read from. */
   readonly notch?: Name;
   readonly level?: Name;
@@ -24,6 +26,7 @@ export const usualWorn: WornPlan = {
   turns: ['gorge-corner', 'notch', 'collar-point', 'outer-edge'],
   until: 'neck-point',
   stays: ['gorge-corner', 'neck-point', 'shoulder-tip'],
+  seam: ['neck-point', 'gorge-corner', 'notch'],
   notch: 'notch',
   level: 'collarbone-level',
 };

@@ -29,6 +29,8 @@ export interface Worn {
   readonly stand: Path | null;
   /** The front that stays where it is; open at its foot, which is the drawing's affair. */
   readonly front: Path | null;
+  /** The seam along which it ends above: the gorge from the fold line, the neck seam, the shoulder. */
+  readonly seam: Path | null;
   readonly level: Line | null;
   readonly notch: WornNotch | null;
 }
@@ -42,13 +44,16 @@ export function wornOf(sheet: Sheet, plan: WornPlan): Worn | null {
   const collar = turned(sheet, plan.turns, fold, until);
   if (!lapel && !collar) return null;
   const stays = plan.stays ? runAlong(sheet, plan.stays) : null;
+  const front = stays ? frontOf(lapel, collar, stays, fold) : null;
   const level = plan.level === undefined ? null : lineCalled(sheet, plan.level);
   return {
     fold,
     lapel,
     collar,
     stand: collar && stays && until && standOf(collar, stays, fold, until),
-    front: stays && frontOf(lapel, collar, stays, fold),
+    front,
+    // Without a lapel of its own there is no gorge.
+    seam: front && (lapel ? front.slice(1) : stays),
     level,
     notch: notchOf(plan.notch === undefined ? null : pointCalled(sheet, plan.notch), fold, level),
   };

@@ -120,6 +120,7 @@ const worn = fields(
     turns: v.exactOptional(list(object, 'wants.worn-run', 2)),
     until: v.exactOptional(object),
     stays: v.exactOptional(list(object, 'wants.worn-run', 2)),
+    seam: v.exactOptional(list(object, 'wants.worn-run', 2)),
     notch: v.exactOptional(object),
     level: v.exactOptional(object),
   },

@@ -28,7 +28,7 @@ function namedIn(worn: WornPlan): readonly Named[] {
     const name = worn[field];
     return name === undefined ? [] : [{ at: ['worn', field], name, kinds: [kind] }];
   };
-  const run = (field: 'folds' | 'turns' | 'stays'): readonly Named[] =>
+  const run = (field: 'folds' | 'turns' | 'stays' | 'seam'): readonly Named[] =>
     (worn[field] ?? []).map((name, index) => ({ at: ['worn', field, index], name, kinds: ['point', 'curve'] }));
   return [
     ...one('over', 'line'),
@@ -36,6 +36,7 @@ function namedIn(worn: WornPlan): readonly Named[] {
     ...run('turns'),
     ...one('until', 'point'),
     ...run('stays'),
+    ...run('seam'),
     ...one('notch', 'point'),
     ...one('level', 'line'),
   ];

@@ -1,11 +1,14 @@
 import type { VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Quantity } from '../../drafting/quantity.ts';
+import { usualWorn } from '../../garment/collar/worn-plan.ts';
 import { type Message, message, type Value, written } from '../../words/message.ts';
 import { say } from '../../words/say.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import './live.css';
+import { sayFor } from '../say.ts';
 import { useReader } from '../use-reader.ts';
+import { AnyView } from '../views/AnyView.tsx';
 import { dragTo, nudge } from './constrain.ts';
 import { LiveHandles } from './LiveHandles.tsx';
 import { atRest, type LiveHandle, type LiveScene, type LiveState } from './live-scene.ts';
@@ -29,35 +32,44 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
   held.current = state;
   const sheet = useMemo(() => liveSheet(scene, state), [scene, state]);
   const drawing = useMemo(() => liveDrawing(scene, sheet, reader.unit), [scene, sheet, reader.unit]);
+  const speak = useMemo(() => sayFor(reader), [reader]);
   const moved = state !== atRest;
+  const still = scene.handles.length === 0 || scene.view?.alone === true;
   const says = scene.says === undefined ? null : say(sayOf(scene.says, sheet.measures), reader);
   return (
     <div class="live">
-      <div class="live-sheet">
-        <SheetDrawing
-          drawing={drawing}
-          reader={reader}
-          id={id}
-          {...(scene.pictures === undefined ? {} : { says: scene.pictures })}
-        />
-        <LiveHandles
-          scene={scene}
-          state={state}
-          sheet={sheet}
-          reader={reader}
-          onDrag={(handle: LiveHandle, to) => setState(dragTo(scene, held.current, handle, to, reader.unit))}
-          onNudge={(handle: LiveHandle, way) => setState(nudge(scene, held.current, handle, way, reader.unit))}
-        />
-      </div>
+      {scene.view?.alone ? null : (
+        <div class="live-sheet">
+          <SheetDrawing
+            drawing={drawing}
+            reader={reader}
+            id={id}
+            {...(scene.pictures === undefined ? {} : { says: scene.pictures })}
+          />
+          <LiveHandles
+            scene={scene}
+            state={state}
+            sheet={sheet}
+            reader={reader}
+            onDrag={(handle: LiveHandle, to) => setState(dragTo(scene, held.current, handle, to, reader.unit))}
+            onNudge={(handle: LiveHandle, way) => setState(nudge(scene, held.current, handle, way, reader.unit))}
+          />
+        </div>
+      )}
+      {scene.view ? (
+        <AnyView view={scene.view.shows} plan={scene.view.plan ?? usualWorn} sheet={sheet} id={id} say={speak} />
+      ) : null}
       <p class="live-says" aria-live="polite">
         {says}
       </p>
-      <p class="live-help">
-        <span>{say(message('table.live-hint'), reader)}</span>{' '}
-        <button type="button" class="quiet-button" disabled={!moved} onClick={() => setState(atRest)}>
-          {say(message('table.live-back'), reader)}
-        </button>
-      </p>
+      {still ? null : (
+        <p class="live-help">
+          <span>{say(message('table.live-hint'), reader)}</span>{' '}
+          <button type="button" class="quiet-button" disabled={!moved} onClick={() => setState(atRest)}>
+            {say(message('table.live-back'), reader)}
+          </button>
+        </p>
+      )}
     </div>
   );
 }

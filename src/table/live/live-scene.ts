@@ -1,6 +1,8 @@
 import type { Name, Step } from '../../drafting/step.ts';
+import type { WornPlan } from '../../garment/collar/worn-plan.ts';
 import type { Order } from '../../grader/order.ts';
 import type { Box } from '../drawing/box.ts';
+import type { ViewId } from '../views/which.ts';
 
 /** A style measure that is dragged by the mark which shows it, between two values in mm. */
 export interface MeasureHandle {
@@ -37,10 +39,21 @@ export interface LiveScene {
   /** Fixed, so that the sheet holds still while the draft moves. */
   readonly box: Box;
   readonly handles: readonly LiveHandle[];
+  /** A view of the draft under its sheet, or in place of it: it follows every move. */
+  readonly view?: LiveView;
   /** What the picture shows at rest, for those who hear it; without it, the names of what is drawn. */
   readonly pictures?: string;
   /** Spoken and written under the figure: an ICU message that may use any measure or taped length of the sheet in braces. */
   readonly says?: string;
+}
+
+/** A view of a figure's draft. */
+export interface LiveView {
+  readonly shows: ViewId;
+  /** What turns over, where that is not the usual lapel and collar. */
+  readonly plan?: WornPlan;
+  /** Whether it stands in place of the sheet. */
+  readonly alone?: boolean;
 }
 
 /** Where a live figure stands: style measures in mm, and places of free marks. */

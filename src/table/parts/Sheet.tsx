@@ -1,4 +1,4 @@
-import type { VNode } from 'preact';
+import type { ComponentChildren, VNode } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
@@ -33,6 +33,8 @@ export interface SheetProps {
   /** What the bar under the sheet does beside moving it. */
   readonly bar: Pick<SheetBarProps, 'canUndo' | 'canRedo' | 'onUndo' | 'onRedo' | 'onCheck'>;
   readonly called: (names: readonly Name[]) => string;
+  /** What else stands under the sheet. */
+  readonly below?: ComponentChildren;
 }
 
 /** Heights the built sheet is drawn for, wide and narrow, px: what the style sheet gives the frame. */
@@ -94,6 +96,7 @@ export function Sheet(props: SheetProps): VNode {
       </p>
       <p class="unseen">{drawing.says.map((said) => say.message(said)).join(' ')}</p>
       <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />
+      {props.below}
     </div>
   );
 }

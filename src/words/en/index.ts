@@ -8,6 +8,7 @@ import { names } from './names.ts';
 import { problems } from './problems.ts';
 import { steps } from './steps.ts';
 import { table } from './table.ts';
+import { views } from './views.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
 export const en = {
@@ -20,5 +21,6 @@ export const en = {
   ...authoring,
   ...commands,
   ...table,
+  ...views,
   ...course,
 };
