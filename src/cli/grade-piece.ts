@@ -5,7 +5,7 @@ import { refusalOf } from '../exchange/refusal.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { gradeDraft } from '../grader/grade.ts';
 import type { Strictness } from '../grader/tolerance.ts';
-import type { Message } from '../words/message.ts';
+import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
 
@@ -15,10 +15,10 @@ const reader = { language: 'en', unit: 'in' } as const;
 
 /** Marks one piece of work; `strictness` counts instead of the hand-in's own where it is given. Refuses in one line. */
 export function gradePiece(text: string, load: (name: string) => Exercise, strictness: Strictness | null): Marked {
-  const read = readHandIn(text);
-  if (!read.ok) return refused(refusalOf(read.faults));
-  const { handIn } = read;
   try {
+    const read = readHandIn(text);
+    if (!read.ok) return refused(refusalOf(read.faults));
+    const { handIn } = read;
     const exercise = load(handIn.exercise);
     const made = orderFrom(handIn, exercise);
     if (!made.ok) return refused(refusalOf(made.faults));
@@ -26,7 +26,8 @@ export function gradePiece(text: string, load: (name: string) => Exercise, stric
     return { ok: true, row: gradeRow(handIn, grade) };
   } catch (error) {
     if (error instanceof CommandError) return { ok: false, reason: oneLine(error.message) };
-    throw error;
+    // One piece of work that the grader stumbles over must not stop the others.
+    return refused(message('command.stumbled', { why: error instanceof Error ? error.message : String(error) }));
   }
 }
 

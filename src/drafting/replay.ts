@@ -1,12 +1,13 @@
 import { type Message, message } from '../words/message.ts';
 import { type Head, headOf } from './head.ts';
-import { made, type Outcome } from './outcome.ts';
+import { DRAFT_WORK, STEP_WORK } from './limits.ts';
+import { made } from './outcome.ts';
 import { millimetres, type Quantity, radians } from './quantity.ts';
 import { isRecord } from './record.ts';
-import { carryOutOnce } from './remember.ts';
+import { carryOutOnce, type Done } from './remember.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
-import type { Givens, Pins, Problem, Sheet } from './sheet.ts';
+import type { Givens, Pins, Problem, Replayed } from './sheet.ts';
 import type { Name, Step } from './step.ts';
 import { wordOf } from './word-of.ts';
 
@@ -16,14 +17,16 @@ const noPins: Pins = new Map();
  * Replays a draft: carries out its steps in order on what is given, and gives everything that has a name then.
  * A step that cannot be carried out makes a problem and no object; the others still stand. Nothing is thrown, whatever
  * the steps hold. A step that answers a pinned target makes the pinned shape, if it is of the kind the step makes,
- * under its own name and in place of its own. A step claims its target even when it cannot be carried out.
+ * under its own name and in place of its own. A step claims its target even when it cannot be carried out. A step that
+ * would cost more than is left of the draft's work is a problem too.
  */
-export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPins): Sheet {
+export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPins): Replayed {
   const shapes = new Map(givens.shapes);
   const measures = new Map(givens.measures);
   const answers = new Map<Name, Name>();
   const problems: Problem[] = [];
   const named = new Map<Name, number>();
+  let work = 0;
   for (let index = 0; index < steps.length; index++) {
     const head = headOf(steps[index], givens, named);
     if (!head.ok) {
@@ -35,11 +38,14 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
     const target = step.answers;
     if (typeof target === 'string') answers.set(target, name);
     const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
-    const outcome = pinnedShape(head.value, shapes, pins) ?? carryOutOnce(step, head.value.form, scope, givens);
+    const limit = Math.max(DRAFT_WORK - work, STEP_WORK);
+    const done = pinnedShape(head.value, shapes, pins) ?? carryOutOnce(step, head.value.form, scope, givens, limit);
+    const { outcome } = done;
+    work += done.work;
     if (outcome.ok) lay(name, outcome.value, shapes, measures);
     else problems.push({ step: index, name, field: outcome.field, message: outcome.message });
   }
-  return { shapes, measures, answers, problems };
+  return { shapes, measures, answers, problems, work };
 }
 
 function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {
@@ -49,11 +55,11 @@ function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<N
 }
 
 /** The pinned shape a step is to make in place of its own; null when none is pinned, or one of another kind. */
-function pinnedShape({ step, form }: Head, shapes: ReadonlyMap<Name, Shape>, pins: Pins): Outcome<Shape> | null {
+function pinnedShape({ step, form }: Head, shapes: ReadonlyMap<Name, Shape>, pins: Pins): Done | null {
   const pin = pins.size === 0 ? undefined : pins.get(step.answers as Name);
   if (!pin) return null;
   const kind = form.makes === 'same' ? shapes.get(step.what as Name)?.kind : form.makes;
-  return kind === undefined || kind === pin.kind ? made(pin) : null;
+  return kind === undefined || kind === pin.kind ? { outcome: made(pin), work: 1 } : null;
 }
 
 /** Why a name is not on the sheet at a step, from where the draft makes it; null when it never does. */

@@ -29,5 +29,11 @@ export interface Sheet {
   readonly problems: readonly Problem[];
 }
 
+/** A sheet with what it cost to draw. */
+export interface Replayed extends Sheet {
+  /** Work done, in the units of `geometry/work.ts`; DRAFT_WORK or more when some step was given up for it. */
+  readonly work: number;
+}
+
 /** Targets held in place of what their steps would make. */
 export type Pins = ReadonlyMap<Name, Shape>;

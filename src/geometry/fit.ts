@@ -4,6 +4,7 @@ import { turnBetween, unit } from './direction.ts';
 import { COINCIDENT, FAR_OFF, FIT } from './epsilon.ts';
 import { type Beside, besideAt } from './parallel.ts';
 import { add, distance, dot, type Point, quarterTurn, scale, subtract } from './point.ts';
+import { spend } from './work.ts';
 
 /** A stretch of the parallel of `c` at distance `d` (left positive), with its ends worked out. */
 interface Task {
@@ -14,6 +15,9 @@ interface Task {
   readonly start: Beside;
   readonly end: Beside;
 }
+
+/** What fitting one piece costs, beside a look. */
+const FITTING = 8;
 
 /** Halvings enough to bring a metre down to rounding. */
 const DEEPEST = 44;
@@ -68,6 +72,7 @@ const DAMPING = 1e-6;
  * their lengths bettered so that the piece lies on the true parallel at about one third and two thirds.
  */
 function fitPiece(task: Task): Cubic {
+  spend(FITTING);
   const { start, end } = task;
   if (distance(start.point, end.point) <= COINCIDENT) return straight(start.point, end.point);
   const third = (task.to - task.from) / 3;

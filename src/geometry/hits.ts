@@ -3,6 +3,7 @@ import { COINCIDENT, SAME_CROSSING, TOUCH } from './epsilon.ts';
 import { pieceAt } from './path.ts';
 import { distance, type Point } from './point.ts';
 import type { Place } from './station.ts';
+import { spend } from './work.ts';
 
 /** Where a path meets something: the place on it and the point. */
 export interface Hit extends Place {
@@ -43,6 +44,7 @@ function sameHit(path: Path, a: Hit, b: Hit, gap: (p: Point) => number): boolean
 export function pointsOf(hits: readonly Hit[]): Point[] {
   const points: Point[] = [];
   for (const { point } of hits) {
+    spend(points.length / 64);
     if (!points.some((p) => distance(p, point) <= SAME_CROSSING)) points.push(point);
   }
   return points;

@@ -1,6 +1,7 @@
 import type { Cubic, Path } from './cubic.ts';
 import { CONVERGED } from './epsilon.ts';
 import { signChanges } from './polynomial.ts';
+import { spend } from './work.ts';
 
 /** Gauss-Legendre nodes and weights for 8 points on -1..1, the positive half (Abramowitz and Stegun, table 25.4). */
 const NODES = [0.18343464249564981, 0.525532409916329, 0.7966664774136267, 0.9602898564975363] as const;
@@ -123,6 +124,7 @@ function halve(speed: Speed, t0: number, t1: number, whole: number, depth: numbe
 
 /** The integral of |a + b t + c t^2| from t0 to t1 by 8 points. */
 function gauss(speed: Speed, t0: number, t1: number): number {
+  spend(1 / 4);
   const { ax, ay, bx, by, cx, cy } = speed;
   const middle = 0.5 * (t0 + t1);
   const half = 0.5 * (t1 - t0);

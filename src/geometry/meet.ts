@@ -3,6 +3,7 @@ import { COINCIDENT, CONVERGED, PARALLEL, PARAMETER } from './epsilon.ts';
 import { nearestPlace } from './nearest.ts';
 import { cross, distance, dot, norm, type Point, subtract } from './point.ts';
 import { meetStraight, straightRun } from './straight.ts';
+import { spend } from './work.ts';
 
 /** Where two pieces meet: the parameter on each. */
 export interface Meeting {
@@ -26,6 +27,9 @@ const SUSPICIOUS = 400;
 /** Never more pairs than this, whatever comes. */
 const MOST = 40_000;
 
+/** What it costs to see that two pieces lie apart, beside a look at a pair. */
+const PASSING_BY = 1 / 16;
+
 /**
  * Where two pieces cross or touch. Stretches are halved; a pair is dropped when its boxes, or the bands about its chords
  * that hold the whole curve, lie apart, so no crossing can be missed. Where directions cannot agree within a pair there is
@@ -33,7 +37,9 @@ const MOST = 40_000;
  * miss. Pieces that lie on each other give none.
  */
 export function meetCubics(a: Cubic, b: Cubic): Meeting[] {
+  spend(PASSING_BY);
   if (boxesApart(a, b)) return [];
+  spend(1);
   if (straightRun(a)) return meetStraight(a, b);
   if (straightRun(b)) return meetStraight(b, a).map(({ t, u }) => ({ t: u, u: t }));
   return meetCurved(a, b);
@@ -45,6 +51,7 @@ function meetCurved(a: Cubic, b: Cubic): Meeting[] {
   let looks = 0;
   for (let pair = pairs.pop(); pair && looks < MOST; pair = pairs.pop()) {
     looks++;
+    spend(1);
     if (looks === SUSPICIOUS && overlap(a, b)) return [];
     const found = settle(a, b, pair);
     if (found === 'split') pairs.push(...halves(pair));

@@ -4,6 +4,7 @@ import { pieceAt } from './path.ts';
 import { distance, type Point } from './point.ts';
 import { signChanges } from './polynomial.ts';
 import { type Place, stationOfPlace } from './station.ts';
+import { spend } from './work.ts';
 
 /** The point of a path nearest to a given one: where, how far along from the path's start, and how far off, mm. */
 export interface Nearest {
@@ -24,6 +25,7 @@ export function nearestOn(path: Path, p: Point): Nearest {
 
 /** The nearest place, without its station; `first` is the piece to look at first, which saves work when it is near. */
 export function nearestPlace(path: Path, p: Point, first = 0): Place {
+  spend(path.length / 64);
   let index = first;
   let best = nearestParameter(pieceAt(path, first), p);
   let least = leastSquare;

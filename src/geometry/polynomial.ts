@@ -1,4 +1,5 @@
 import { PARAMETER } from './epsilon.ts';
+import { spend } from './work.ts';
 
 /** Coefficients, the constant first; at least degree + 1 of them. */
 export type Coefficients = ArrayLike<number>;
@@ -24,6 +25,7 @@ export function polynomialAt(p: Coefficients, degree: number, t: number): number
  */
 export function signChanges(p: Coefficients, degree: number, out: Float64Array): number {
   if (degree <= 2) return quadraticSignChanges(p[0] ?? 0, p[1] ?? 0, degree === 2 ? (p[2] ?? 0) : 0, out);
+  spend(1);
   differentiate(p, degree);
   const base = ladder[2] as Float64Array;
   let knots = found[2] as Float64Array;

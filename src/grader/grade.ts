@@ -49,7 +49,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
     problems: problemsOf(sheet),
     checks,
     reports: findings.map((finding) => reportOn(finding, givens)),
-    otherFigures: tryOthers({ exercise, order, givens, steps, strictness, judged }),
+    otherFigures: tryOthers({ exercise, order, givens, steps, strictness, judged, work: sheet.work }),
   };
 }
 

@@ -1,5 +1,6 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
 import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
+import { DRAFT_WORK } from '../drafting/limits.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
@@ -21,7 +22,7 @@ export function letGoAt(target: Name, trial: Trial, tables: readonly Givens[]): 
   const makers = [...ancestorsOf(trial.steps, answering.name), trial.steps.indexOf(answering)];
   const order = [...new Set(makers)].sort((a, b) => a - b);
   const suspects = order.flatMap((index) => suspectAt(index, trial));
-  const cured = suspects.flatMap((suspect) => cureFor(suspect, target, trial, tables)).at(0);
+  const cured = cureAmong(suspects, target, trial, tables);
   const found = cured ?? suspects.at(0);
   const step = found?.step ?? trial.steps.indexOf(answering);
   const name = trial.steps[step]?.name ?? answering.name;
@@ -57,17 +58,40 @@ function alsoInReference(text: string, trial: Trial): boolean {
   );
 }
 
-/** The suspect with the measure that cures it, where there is one. */
-function cureFor(suspect: Suspect, target: Name, trial: Trial, tables: readonly Givens[]): readonly Suspect[] {
-  if (suspect.field === null) return [];
-  for (const instead of measuresLike(suspect.typed, target, trial)) {
-    const steps = trial.steps.map((step, index) =>
-      index === suspect.step ? ({ ...step, [suspect.field as string]: instead } as Step) : step,
-    );
-    const only = new Set([target]);
-    if (tables.every((givens) => lostOn(givens, trial, steps, only).length === 0)) return [{ ...suspect, instead }];
+/** No more cures than this are tried for one target: a draft that needs more is told where it lets go, and not with what to mend it. */
+const CURES = 40;
+
+/** The first suspect that a measure cures, with the measure; null where none does, or none was found with work that is worth it. */
+function cureAmong(
+  suspects: readonly Suspect[],
+  target: Name,
+  trial: Trial,
+  tables: readonly Givens[],
+): Suspect | null {
+  let left = Math.min(CURES, Math.floor(DRAFT_WORK / (trial.work * tables.length)));
+  for (const suspect of suspects) {
+    if (suspect.field === null) continue;
+    for (const instead of measuresLike(suspect.typed, target, trial)) {
+      if (left === 0) return null;
+      left -= 1;
+      if (holdsWith({ ...suspect, instead }, target, trial, tables)) return { ...suspect, instead };
+    }
   }
-  return [];
+  return null;
+}
+
+/** Whether the target holds on every table with the measure in place of the typed number. */
+function holdsWith(
+  { step: at, field, instead }: Suspect,
+  target: Name,
+  trial: Trial,
+  tables: readonly Givens[],
+): boolean {
+  const steps = trial.steps.map((step, index) =>
+    index === at ? ({ ...step, [field as string]: instead } as Step) : step,
+  );
+  const only = new Set([target]);
+  return tables.every((givens) => lostOn(givens, trial, steps, only).length === 0);
 }
 
 /** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses for the target first, single names before sums. */

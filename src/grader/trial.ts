@@ -14,6 +14,8 @@ export interface Trial {
   readonly steps: readonly Step[];
   readonly strictness: Strictness;
   readonly judged: readonly JudgedTarget[];
+  /** What drawing it took, in the units of `geometry/work.ts`. */
+  readonly work: number;
 }
 
 /** Targets with every check within its tolerance. */

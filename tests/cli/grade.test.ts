@@ -5,6 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import { gradeCommand } from '../../src/cli/grade-command.ts';
+import { gradePiece } from '../../src/cli/grade-piece.ts';
 import { whyUnreadable } from '../../src/cli/work.ts';
 import { gradeRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
@@ -112,6 +113,17 @@ describe('marking a folder', () => {
     if (!made.ok) throw new Error('no order');
     const grade = gradeDraft(roll, made.order, wrongRoll.steps, wrongRoll.strictness);
     expect(rowsIn(out)).toEqual([JSON.parse(JSON.stringify(gradeRow(wrongRoll, grade)))]);
+  });
+
+  test('goes on after a piece of work that the grader itself stumbles over', () => {
+    const stumble = () => {
+      throw new RangeError('out of range');
+    };
+    expect(gradePiece(line(wrongRoll), stumble, null)).toEqual({
+      ok: false,
+      reason:
+        'This could not be marked: the grader itself stumbled over it (out of range). Please report it, with the file.',
+    });
   });
 
   test('of nothing says so and fails nobody', async () => {

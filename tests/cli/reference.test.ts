@@ -202,10 +202,7 @@ describe('what cannot be drawn is refused with the reason', () => {
   });
 
   test.each([
-    [
-      [],
-      `Say which exercise. There are: ${exerciseNames().join(', ')}.`,
-    ],
+    [[], `Say which exercise. There are: ${exerciseNames().join(', ')}.`],
     [['overlap', 'roll-line'], 'One exercise at a time; “roll-line” is one too many.'],
     [
       ['overlap', '--style', 'overlap'],

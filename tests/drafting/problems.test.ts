@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { en } from '../../src/words/en/index.ts';
 import type { Message } from '../../src/words/message.ts';
 import { draft } from './block.ts';
+import { greedySteps } from './greedy.ts';
 
 const mark = (name: string, x: number, y: number) => ({ verb: 'pencil', name, at: [x, y] });
 const beside = (distance: unknown) => ({ verb: 'parallel', name: 'n', to: 'waist', distance, side: 'up' });
@@ -131,6 +132,7 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
     { verb: 'swing', name: 'n', what: 'waist', about: 'neck-point', by: '1 cm', at: '0 cm', turn: 'clockwise' },
   ],
   'problem.off-sheet': [mark('n', 1e6, 0)],
+  'problem.too-much-work': greedySteps,
   'problem.too-many': growing,
   'problem.too-long-list': [seam(...Array.from({ length: 101 }, () => 'neck-point'))],
 };

@@ -49,6 +49,10 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'command.unreadable': entry(['code'], 'This cannot be read ({code}).'),
   'command.folder': plain('This is a folder, and a file is wanted.'),
   'command.folder-empty': plain('Nothing to mark here: the folder holds no .json, .jsonl or .ndjson file.'),
+  'command.stumbled': entry(
+    ['why'],
+    'This could not be marked: the grader itself stumbled over it ({why}). Please report it, with the file.',
+  ),
   'command.figure': entry(['file', 'why'], 'The figure in {file} cannot be used. {why}'),
   'command.not-json': plain('It is not JSON.'),
 

@@ -253,6 +253,9 @@ export const problems = {
   'problem.off-sheet': plain(
     'This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.',
   ),
+  'problem.too-much-work': plain(
+    'This takes more working out than a draft may ask for: its curves go through too many points, or cross each other too often. Draw them through fewer points, and take out steps that nothing needs.',
+  ),
   'problem.too-many': entry(
     ['limit'],
     'This curve would be made of more than {limit} pieces. Draw it afresh through fewer points.',
