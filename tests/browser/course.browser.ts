@@ -63,6 +63,11 @@ test.describe('progress', () => {
     await expect(line('Overlap from the button')).toContainText('Begun');
     // A damaged record is passed over.
     await expect(line('Break level and break point')).toContainText(/\d+ marks/);
+    // The page of exercises shows the same, and the head leads there.
+    await page.getByRole('navigation', { name: 'The course' }).getByRole('link', { name: 'Exercises' }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Exercises');
+    await expect(line('Overlap edge, single-breasted')).toContainText('5 of 6 marks');
+    await expect(line('Overlap from the button')).toContainText('Begun');
     await page.goto('/lessons/overlap/');
     await page.getByRole('checkbox', { name: 'I have read this lesson' }).uncheck();
     await page.goto('/lessons/');

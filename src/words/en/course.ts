@@ -7,6 +7,7 @@ export const course = {
   'course.skip': plain('Skip to the text'),
   'course.nav': plain('The course'),
   'course.nav-lessons': plain('Lessons'),
+  'course.nav-exercises': plain('Exercises'),
   'course.nav-glossary': plain('Glossary'),
   'course.nav-about': plain('Sources and limits'),
   'course.unit': plain('Lengths in'),
@@ -58,6 +59,10 @@ export const course = {
   'course.contents-lead': plain('Read them in order. Each one ends at the drafting table.'),
   'course.contents-exercises': plain('At the table'),
   'course.contents-read': plain('Read'),
+  'course.exercises-title': plain('Exercises'),
+  'course.exercises-lead': plain('Everything there is to draw, by lesson. Open one at the table.'),
+  'course.exercises-all': plain('All exercises'),
+  'course.exercises-others': plain('Without a lesson yet'),
   'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
   'course.exercise-next': entry(['title'], 'Next at the table: {title}'),
   'course.exercise-asleep': plain(
