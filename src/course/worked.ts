@@ -19,10 +19,17 @@ export type ReadOff =
   | { readonly says: string; readonly mm: number }
   | { readonly says: string; readonly angle: string };
 
-/** The steps of a scene as drafting instructions, with the values of what they name. */
+/** The steps of a scene as drafting instructions, from the one it begins with, with the values of what they name. */
 export function workedSentences(scene: Scene, unit: Unit): readonly string[] {
   const { measures } = sceneSheet(scene);
-  return scene.steps.map((step) => sentenceOf(step, { language: LANGUAGE, unit }, measures));
+  return scene.steps.slice(firstListed(scene)).map((step) => sentenceOf(step, { language: LANGUAGE, unit }, measures));
+}
+
+function firstListed({ id, begins, steps }: Scene): number {
+  if (begins === undefined) return 0;
+  const first = steps.findIndex(({ name }) => name === begins);
+  if (first < 0) throw new AuthoringError(`The worked figure “${id}” begins with “${begins}”, and has no such step.`);
+  return first;
 }
 
 /** A reading of the replayed scene; an authoring error when it names what is not there. */

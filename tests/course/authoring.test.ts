@@ -79,8 +79,9 @@ describe('what an author is told', () => {
   });
 });
 
-test('a length reads in the reader’s unit first', () => {
-  expect(bothUnits(lengthFrom('1 1/4 in'))).toEqual({ cm: '3.2 cm (1 1/4 in)', in: '1 1/4 in (3.2 cm)' });
+test('a length reads in the reader’s unit first, and breaks between its halves alone', () => {
+  const [cm, inches] = ['3.2\u00a0cm', '1\u00a01/4\u00a0in'];
+  expect(bothUnits(lengthFrom('1 1/4 in'))).toEqual({ cm: `${cm} (${inches})`, in: `${inches} (${cm})` });
 });
 
 test('mentions are read off a text once each, in order', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { scenes } from '../../src/course/figures/index.ts';
-import { type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
+import { paint, type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
 import { readOff, workedSentences } from '../../src/course/worked.ts';
 import { markOn } from '../../src/table/live/live-sheet.ts';
 
@@ -64,4 +64,32 @@ describe('the worked roll line', () => {
       '[AuthoringError: A reading of “worked-roll-line” names the line “rol-line”, and the draft has none.]',
     );
   });
+});
+
+describe('the worked lapel', () => {
+  const worked = scene('worked-lapel');
+
+  test('is as wide flat as it was designed, and its edge as long', () => {
+    expect(mm('worked-lapel', 'across')).toBeCloseTo(3.5 * INCH, 9);
+    expect(mm('worked-lapel', 'edge-length')).toBeCloseTo(mm('worked-lapel', 'edge-worn-length'), 9);
+  });
+
+  test('lists only what is drawn in it, from the step it begins with', () => {
+    const sentences = workedSentences(worked, 'cm');
+    expect(sentences[0]).toBe('Fold gorge over roll line.');
+    expect(sentences.length).toBeLessThan(worked.steps.length);
+  });
+
+  test('refuses to begin with a step it does not have', () => {
+    expect(() => workedSentences({ ...worked, begins: 'gorg-worn' }, 'cm')).toThrowErrorMatchingInlineSnapshot(
+      '[AuthoringError: The worked figure “worked-lapel” begins with “gorg-worn”, and has no such step.]',
+    );
+  });
+});
+
+test('a figure whose view has nothing to show is refused', () => {
+  const bare: Scene = { ...scene('worked-break-point'), view: { shows: 'walk', alone: true } };
+  expect(() => paint(bare, 'cm')).toThrowErrorMatchingInlineSnapshot(
+    '[AuthoringError: The figure “worked-break-point” has not drafted what its view shows.]',
+  );
 });

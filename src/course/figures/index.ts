@@ -1,5 +1,6 @@
 import * as breakPoint from './break-point.ts';
 import * as home from './home.ts';
+import * as lapelAndFold from './lapel-and-fold.ts';
 import * as overlap from './overlap.ts';
 import * as rollLine from './roll-line.ts';
 import type { Scene } from './scene.ts';
@@ -7,7 +8,7 @@ import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [home, overlap, breakPoint, rollLine, worked]
+  [home, overlap, breakPoint, rollLine, lapelAndFold, worked]
     .flatMap((lesson): readonly Scene[] => Object.values(lesson))
     .map((scene) => [scene.id, scene]),
 );

@@ -10,11 +10,14 @@ import { say } from '../../words/say.ts';
 import type { Unit } from '../../words/unit.ts';
 import { AuthoringError } from '../authoring-error.ts';
 import { builtReader } from '../reader.ts';
+import { viewAtEnd } from './view-at-end.ts';
 
 /** A figure of a lesson. Everything in it is replayed in a test. What it says is the lesson's; without handles it holds still. */
 export interface Scene extends Omit<LiveScene, 'says' | 'pictures' | 'handles'> {
   readonly id: string;
   readonly handles?: readonly LiveHandle[];
+  /** In a worked example, the first step that is listed: what comes before it is drawn already. */
+  readonly begins?: Name;
 }
 
 /** What a lesson says with a figure: of its picture at rest, and, as an ICU message, of what it has measured. */
@@ -25,13 +28,17 @@ export interface Spoken {
 
 /** The scene as the table's live figure takes it, with what is said of it. */
 export function asLive(scene: Scene, spoken: Spoken = {}): LiveScene {
-  const { id: _, handles = [], ...rest } = scene;
+  const { id: _, begins: __, handles = [], ...rest } = scene;
   return { ...rest, handles, ...spoken };
 }
 
-/** The picture of a scene at rest. */
+/** The picture of a scene at rest: its sheet, or the view that stands in place of it. */
 export function paint(scene: Scene, unit: Unit): Drawing {
-  return liveDrawing(asLive(scene), sceneSheet(scene), unit);
+  const sheet = sceneSheet(scene);
+  if (!scene.view?.alone) return liveDrawing(asLive(scene), sheet, unit);
+  const drawing = viewAtEnd(scene.view, sheet, unit);
+  if (!drawing) throw new AuthoringError(`The figure “${scene.id}” has not drafted what its view shows.`);
+  return drawing;
 }
 
 /** An order for an invented person; an authoring error when there is no such person. House rules left out take their usual choice. */

@@ -1,6 +1,7 @@
 import { authoring } from './authoring.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
+import { figures } from './figures.ts';
 import { files } from './files.ts';
 import { garment } from './garment.ts';
 import { grader } from './grader.ts';
@@ -23,4 +24,5 @@ export const en = {
   ...table,
   ...views,
   ...course,
+  ...figures,
 };

@@ -1,0 +1,10 @@
+import { plain } from '../entry.ts';
+
+/** Objects that only the figures of the lessons have, where their name is not just its words. */
+export const figures = {
+  'name.lapel-point-worn': plain('lapel point as worn'),
+  'name.lapel-edge-worn': plain('lapel edge as worn'),
+  'name.gorge-worn': plain('gorge as worn'),
+  'name.lapel-reach': plain('lapel width'),
+  'name.fold-foot': plain('the foot on the roll line'),
+};
