@@ -8,7 +8,7 @@ export interface StyleMeasure {
   readonly usual: readonly [number, number];
   readonly source: string;
   /** Measures of one part grow and shrink together in another customer's style, so that the fall stays above the stand. */
-  readonly part: 'front' | 'button' | 'break' | 'collar' | 'notch' | 'lapel';
+  readonly part: 'front' | 'button' | 'break' | 'collar' | 'gorge' | 'notch' | 'lapel' | 'end';
 }
 
 const INCH = 25.4;
@@ -102,7 +102,7 @@ export const styleMeasures: readonly StyleMeasure[] = [
     most: 150,
     usual: [1.5 * INCH, 3 * INCH],
     source: 'Common practice, no source.',
-    part: 'notch',
+    part: 'gorge',
   },
   {
     name: 'notch-width',
@@ -142,7 +142,7 @@ export const styleMeasures: readonly StyleMeasure[] = [
     most: 120,
     usual: [1.25 * INCH, 2.5 * INCH],
     source: '1 1/2 in: MTOC 1949, Diagram 25 A.',
-    part: 'lapel',
+    part: 'end',
   },
 ];
 

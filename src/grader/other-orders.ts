@@ -25,7 +25,7 @@ export function otherOrders(exercise: Exercise, order: Order, count = OTHERS): r
   );
   return Array.from({ length: count }, (_, index) => {
     const seed = `${exercise.id}/other/${index}`;
-    const style = variedStyle(seed, base.style, ranges);
+    const style = variedStyle(exercise.id, index, base.style, ranges);
     return {
       figure: sampleFigure(seed, group),
       style: Object.fromEntries([...style].map(([name, { value }]) => [name, `${value} mm`])),

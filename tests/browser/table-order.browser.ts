@@ -42,7 +42,7 @@ test('a house rule and a strictness are chosen, and the marker follows them', as
   await openTable(page, 'roll-line');
   for (const step of rollLineSteps()) await drawStep(page, step);
   await page.locator('.setup summary').click();
-  await page.getByRole('radio', { name: /The stand less 1\/4 in/ }).check();
+  await page.getByRole('radio', { name: /The stand less 1\/4\sin/ }).check();
   await act(page, 'check').click();
   // The stand point was laid off by the rule’s name, so it follows the rule.
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
@@ -61,7 +61,7 @@ test('the unit turns every length on the table and changes no mark', async ({ pa
   await expect(
     page.locator('.measures', { hasText: 'stand by the house rule' }).getByText('1 1/4 in').first(),
   ).toBeVisible();
-  await expect(page.locator('.step').first()).toContainText('overlap (1 1/4 in)');
+  await expect(page.locator('.step').first()).toContainText('overlap (1 in)');
   await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/ in$/);
   await expect(page.locator('.note[data-target="roll-line"]')).toContainText('1 1/4 in');
   await act(page, 'check').click();

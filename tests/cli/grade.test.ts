@@ -255,7 +255,7 @@ describe('at a terminal', () => {
       "student                    exercise             marks       other figures
       Ilse Maringa               overlap              6 / 6       6 of 6 hold
       Bo Achterberg              roll-line            10 / 14     6 of 6 hold
-        roll-line            line         beyond    31.7 mm off, 3 allowed; through-neck-point
+        roll-line            line         beyond    31.6 mm off, 3 allowed; through-neck-point
       (no name)                  roll-line            7 / 14      6 of 6 hold
         stand-point          position     missing   nothing handed in
         stand-point          distance     missing   nothing handed in

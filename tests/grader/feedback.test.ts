@@ -34,7 +34,7 @@ test('nothing drawn is missing, and the first thing to do is said', () => {
   expect(new Set(grade.checks.map(({ status }) => status))).toEqual(new Set(['missing']));
   expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
     "Nothing on the sheet is pointed out as the overlap edge yet.
-    Draw the edge parallel to the centre front, 3.2 cm to the left."
+    Draw the edge parallel to the centre front, 2.5 cm to the left."
   `);
 });
 
@@ -49,7 +49,7 @@ test('the wrong kind of thing is told from the right one', () => {
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
     "What you point out as the overlap edge is a point; a line is wanted.
-    Draw the edge parallel to the centre front, 3.2 cm to the left."
+    Draw the edge parallel to the centre front, 2.5 cm to the left."
   `);
 });
 
@@ -67,7 +67,7 @@ test('a roll line through the neck point is known for what it is, in the readerâ
     (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
   `);
   expect(paragraph(grade, 'roll-line', 'cm')).toMatchInlineSnapshot(`
-    "Your roll line runs through the neck point, 3.2 cm inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
+    "Your roll line runs through the neck point, 3.1 cm inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
     (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
   `);
 });
@@ -83,9 +83,9 @@ test('an overlap a little wide is said with its size and its way, and what follo
   });
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
-    "Your overlap edge is 4 cm from the centre front, where 3.2 cm is wanted: 0.8 cm too far toward the front edge.
+    "Your overlap edge is 3.3 cm from the centre front, where 2.5 cm is wanted: 0.8 cm too far toward the front edge.
     The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge inward; too wide a one leaves a loose strip of cloth beyond the buttons.
-    Draw the edge parallel to the centre front, 3.2 cm to the left."
+    Draw the edge parallel to the centre front, 2.5 cm to the left."
   `);
   expect(paragraph(grade, 'break-point')).toMatchInlineSnapshot(
     `"Your break point is right, as seen from your own overlap edge: that slip was marked there and not counted again."`,
