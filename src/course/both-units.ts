@@ -3,6 +3,7 @@ import type { Quantity } from '../drafting/quantity.ts';
 import type { Expression, Name } from '../drafting/step.ts';
 import { lengthText } from '../words/length.ts';
 import { say } from '../words/say.ts';
+import { unbroken } from '../words/unbroken.ts';
 import { AuthoringError } from './authoring-error.ts';
 import { builtReader } from './reader.ts';
 
@@ -12,10 +13,10 @@ export interface BothUnits {
   readonly in: string;
 }
 
-/** `2.5 cm (1 in)` and `1 in (2.5 cm)`. */
+/** `2.5 cm (1 in)` and `1 in (2.5 cm)`: a line may end between the two, and not inside one. */
 export function bothUnits(mm: number): BothUnits {
-  const cm = lengthText(mm, 'cm');
-  const inches = lengthText(mm, 'in');
+  const cm = unbroken(lengthText(mm, 'cm'));
+  const inches = unbroken(lengthText(mm, 'in'));
   return { cm: `${cm} (${inches})`, in: `${inches} (${cm})` };
 }
 

@@ -1,5 +1,6 @@
 import { type Key, message, type Needs, type Value } from '../words/message.ts';
 import { type Reader, say } from '../words/say.ts';
+import { unbroken } from '../words/unbroken.ts';
 import type { Unit } from '../words/unit.ts';
 
 /** The language the pages are built in. */
@@ -15,5 +16,5 @@ export function words<K extends Key>(
   key: K,
   ...values: [Needs<K>] extends [never] ? [] : [Readonly<Record<Needs<K>, Value>>]
 ): string {
-  return say(message(key, ...values), builtReader);
+  return unbroken(say(message(key, ...values), builtReader));
 }

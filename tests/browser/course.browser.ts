@@ -7,7 +7,7 @@ test.describe('the reader’s unit', () => {
   }) => {
     await page.goto('/lessons/overlap/');
     const length = page.locator('main .len').first();
-    await expect(length).toHaveText(/0\.3 cm \(1\/8 in\)/);
+    await expect(length).toHaveText(/0\.3\scm \(1\/8\sin\)/);
     await expect(length.locator('.len-cm')).toBeVisible();
     await page.getByRole('radio', { name: 'inches' }).check();
     await expect(length.locator('.len-in')).toBeVisible();

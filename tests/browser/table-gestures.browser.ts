@@ -72,7 +72,7 @@ test('a free mark and the handle of a curve are dragged, and the draft follows',
   await page.mouse.up();
   // A pixel is nearly a millimetre here.
   await expect(spoken(page)).toHaveText(
-    /^mark 2 moved, on curve 1, (18\.[89]|19(\.[01])?) cm above the waist and (11\.[89]|12(\.[12])?) cm right/,
+    /^mark 2 moved, on curve 1, (18\.[89]|19(\.[01])?)\scm above the waist and (11\.[89]|12(\.[12])?)\scm right/,
   );
 
   const handle = await page.locator('[data-grip="curve-1/0/after"]').boundingBox();
@@ -85,7 +85,7 @@ test('a free mark and the handle of a curve are dragged, and the draft follows',
   await act(page, 'undo').click();
   await act(page, 'undo').click();
   await expect(page.locator('.step').nth(1)).toContainText(
-    /11(\.1)? cm right of centre front and 1(5\.9|6) cm above the waist/,
+    /11(\.1)?\scm right of centre front and 1(5\.9|6)\scm above the waist/,
   );
 });
 

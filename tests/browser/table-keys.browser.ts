@@ -70,7 +70,7 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   // Which crossing is meant is left open: there is only one.
   await tabTo(page, '[data-do="draw"]');
   await draw(page, 'break point');
-  await expect(spoken(page)).toHaveText(/^break point made, on overlap edge and line 1, 3\.8 cm above the waist/);
+  await expect(spoken(page)).toHaveText(/^break point made, on overlap edge and line 1, 3\.8\scm above the waist/);
 
   await take(page, 'tape');
   await fill(page, 'shoulder line');
@@ -147,7 +147,7 @@ test('a free mark is moved by the arrow keys, and the change is said', async ({ 
   await tabTo(page, '.grip-key');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('Shift+ArrowRight');
-  await expect(spoken(page)).toHaveText(/^mark 1 moved, 10\.1 cm above the waist and 6 cm right of the centre front/);
+  await expect(spoken(page)).toHaveText(/^mark 1 moved, 10\.1\scm above the waist and 6\scm right of the centre front/);
   await expect(page.locator('.step')).toContainText('6 cm right of centre front');
   // All of it was one move.
   await act(page, 'undo').click();

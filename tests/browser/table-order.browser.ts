@@ -62,7 +62,7 @@ test('the unit turns every length on the table and changes no mark', async ({ pa
     page.locator('.measures', { hasText: 'stand by the house rule' }).getByText('1 1/4 in').first(),
   ).toBeVisible();
   await expect(page.locator('.step').first()).toContainText('overlap (1 in)');
-  await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/ in$/);
+  await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/\sin$/);
   await expect(page.locator('.note[data-target="roll-line"]')).toContainText('1 1/4 in');
   await act(page, 'check').click();
   await expect(page.locator('#report-title')).toHaveText(marks ?? '');

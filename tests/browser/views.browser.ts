@@ -116,13 +116,13 @@ test('the roll report goes round the half collar, and follows a changed step', a
     /^a quarter of the way/,
     /^half way/,
     /^three quarters/,
-    /^the shoulder1\.5 cm1\.6 cm$/,
+    /^the shoulder1\.5\scm1\.6\scm$/,
   ]);
   const swing = page.locator('.step', { has: page.getByRole('button', { name: 'Erase back line', exact: true }) });
   await swing.locator('.blank-words[data-field="by"]').click();
   await swing.locator('.blank-input').fill('2 mm');
   await page.keyboard.press('Enter');
-  await expect(panel.locator('.view-says')).toHaveText(/^It will pull: the outer edge is 1\.\d cm too short\.$/);
+  await expect(panel.locator('.view-says')).toHaveText(/^It will pull: the outer edge is 1\.\d\scm too short\.$/);
 });
 
 /** The collar swung by eye: its back line ruled through a mark that can be dragged. */
@@ -195,7 +195,7 @@ test('the collar is walked from mark to mark, and what is left over is said', as
   await expect(panel.locator('.view-says')).toHaveText(
     'From the centre back to the neck point the collar is 0.8 cm too long.',
   );
-  await expect(panel.locator('.stages-says')).toHaveText(/^Walked to the notch\. The collar’s mark lies 0\.8 cm past/);
+  await expect(panel.locator('.stages-says')).toHaveText(/^Walked to the notch\. The collar’s mark lies 0\.8\scm past/);
   await act(page, 'stage-back').click();
   await act(page, 'stage-back').click();
   await expect(panel.locator('.stages-says')).toHaveText('Laid together at the centre back.');
@@ -205,7 +205,7 @@ test('the collar is walked from mark to mark, and what is left over is said', as
     'Walked to the neck point. The collar’s mark lies 0.8 cm past the seam’s.',
   );
   expect(await inkOf(panel, 'made')).not.toBe(first);
-  await expect(panel.locator('tbody tr').first()).toHaveText(/centre back and neck point7\.9 cm8\.7 cm0\.8 cm/);
+  await expect(panel.locator('tbody tr').first()).toHaveText(/centre back and neck point7\.9\scm8\.7\scm0\.8\scm/);
 });
 
 test('a shawl turns over in one', async ({ page }) => {

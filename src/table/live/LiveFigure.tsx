@@ -35,7 +35,7 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
   const speak = useMemo(() => sayFor(reader), [reader]);
   const moved = state !== atRest;
   const still = scene.handles.length === 0 || scene.view?.alone === true;
-  const says = scene.says === undefined ? null : say(sayOf(scene.says, sheet.measures), reader);
+  const says = scene.says === undefined ? null : speak.message(sayOf(scene.says, sheet.measures));
   return (
     <div class="live">
       {scene.view?.alone ? null : (

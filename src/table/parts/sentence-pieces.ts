@@ -3,6 +3,7 @@ import { formById } from '../../drafting/form.ts';
 import { type SentencePart, sentenceParts } from '../../drafting/sentence.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Field } from '../../drafting/verbs.ts';
+import { unbroken } from '../../words/unbroken.ts';
 import type { Filling, ToolId } from '../model/bench.ts';
 import { fieldsOf } from '../model/tools.ts';
 import type { Say } from '../say.ts';
@@ -32,12 +33,13 @@ export function piecesOf(tool: ToolId, filled: Readonly<Record<string, Filling>>
   let before = '';
   for (const [index, part] of parts.entries()) {
     if (part.kind === 'text') {
-      before = part.text;
-      pieces.push({ kind: 'words', text: part.text, key: `words-${index}` });
+      before = unbroken(part.text);
+      pieces.push({ kind: 'words', text: before, key: `words-${index}` });
       continue;
     }
     const field = fields.find((one) => one.field === part.field);
-    if (field) pieces.push({ kind: 'blank', field, text: part.filled ? part.text : '', filled: part.filled, before });
+    if (field)
+      pieces.push({ kind: 'blank', field, text: part.filled ? unbroken(part.text) : '', filled: part.filled, before });
     before = '';
   }
   return pieces;
