@@ -1,5 +1,5 @@
 import type { Shape, ShapeKind } from '../drafting/shape.ts';
-import type { Sheet } from '../drafting/sheet.ts';
+import type { Problem, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { bowOf } from '../geometry/compare.ts';
 import { COINCIDENT } from '../geometry/epsilon.ts';
@@ -7,17 +7,25 @@ import { lineThrough } from '../geometry/line.ts';
 import { endOf, startOf } from '../geometry/path.ts';
 import type { Target } from './exercise.ts';
 
-/** What a learner pointed out for a target, as the kind of thing that is wanted; `wrong` is the kind found where it is not. */
+/**
+ * What a learner pointed out for a target: the kind of thing that is wanted, another kind, or something whose step could
+ * not be carried out.
+ */
 export type Answer =
   | { readonly found: 'right-kind'; readonly shape: Shape; readonly object: Name }
   | { readonly found: 'wrong-kind'; readonly kind: ShapeKind; readonly object: Name }
+  | { readonly found: 'not-made'; readonly problem: Problem }
   | { readonly found: 'nothing' };
 
 /** Looks up the answer to a target on a sheet. A straight seam serves as a line, so that the tool chosen does not matter. */
 export function answerTo(target: Target, sheet: Sheet): Answer {
   const object = sheet.answers.get(target.name);
-  const shape = object === undefined ? undefined : sheet.shapes.get(object);
-  if (object === undefined || shape === undefined) return { found: 'nothing' };
+  if (object === undefined) return { found: 'nothing' };
+  const shape = sheet.shapes.get(object);
+  if (shape === undefined) {
+    const problem = sheet.problems.find(({ name }) => name === object);
+    return problem === undefined ? { found: 'nothing' } : { found: 'not-made', problem };
+  }
   if (shape.kind === target.makes) return { found: 'right-kind', shape, object };
   const straight = target.makes === 'line' ? straightened(shape) : null;
   if (straight !== null) return { found: 'right-kind', shape: straight, object };

@@ -5,6 +5,7 @@ import type { Step } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { expectedOf, shareOf } from './bounds.ts';
 import { differ, slipsBefore } from './carried.ts';
+import { oddClaims } from './claims.ts';
 import type { Exercise } from './exercise.ts';
 import { type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
 import { layOut } from './lay-out.ts';
@@ -46,7 +47,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
     strictness,
     marks: checks.reduce((sum, check) => sum + check.marks, 0),
     of,
-    problems: problemsOf(sheet),
+    problems: [...problemsOf(sheet), ...oddClaims(exercise, steps)],
     checks,
     reports: findings.map((finding) => reportOn(finding, givens)),
     otherFigures: tryOthers({ exercise, order, givens, steps, strictness, judged, work: sheet.work }),

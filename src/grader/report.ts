@@ -1,5 +1,5 @@
 import type { ShapeKind } from '../drafting/shape.ts';
-import type { Givens } from '../drafting/sheet.ts';
+import type { Givens, Problem } from '../drafting/sheet.ts';
 import { type Message, message, type Value, written } from '../words/message.ts';
 import { expectedOf } from './bounds.ts';
 import type { Misreading } from './exercise.ts';
@@ -35,6 +35,7 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
   if (status === 'within') return [rightSentence(finding)];
   if (judged.answer.found === 'nothing')
     return [message('grader.missing', { target }), ...mends(judged.checks, givens)];
+  if (judged.answer.found === 'not-made') return notMade(target, judged.answer.problem);
   if (judged.answer.found === 'wrong-kind') {
     const found = { said: kindWord(judged.answer.kind) };
     const wanted = { said: kindWord(judged.target.makes) };
@@ -50,6 +51,13 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
     ...close,
     ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })]),
   ];
+}
+
+/** Pointed out, but its step came to nothing; where the step itself is at fault, and not an earlier one, that is said. */
+function notMade(target: Value, { step, message: said }: Problem): readonly Message[] {
+  const values = { target, step: step + 1, problem: { said } };
+  const earlier = 'key' in said && said.key === 'problem.not-there';
+  return [message(earlier ? 'grader.not-made-yet' : 'grader.not-made', values)];
 }
 
 function rightSentence({ judged, slips }: Finding): Message {

@@ -61,6 +61,7 @@ export interface Grade {
   readonly strictness: Strictness;
   readonly marks: number;
   readonly of: number;
+  /** Steps that could not be carried out, and targets that they answer twice or that there are none of. */
   readonly problems: readonly Message[];
   readonly checks: readonly CheckResult[];
   readonly reports: readonly TargetReport[];

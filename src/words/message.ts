@@ -7,7 +7,7 @@ export type Key = keyof Catalogue & string;
 
 export type Needs<K extends Key> = Catalogue[K] extends Entry<infer Needed> ? Needed : never;
 
-/** What fills a message: text, a number, a length or an angle shown in the reader's unit, the name of an object, or another message. */
+/** What fills a message: text, a number, a length or an angle shown in the reader's unit, the name of an object, a list, or another message. */
 export type Value =
   | string
   | number
@@ -15,6 +15,7 @@ export type Value =
   | { readonly radians: number }
   | { readonly named: string }
   | { readonly namedAll: readonly string[] }
+  | { readonly listed: readonly string[] }
   | { readonly said: Message };
 
 /** A sentence of the catalogue not yet said: its key and what fills it. */

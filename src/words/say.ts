@@ -2,6 +2,7 @@ import { IntlMessageFormat } from 'intl-messageformat';
 import { en } from './en/index.ts';
 import type { Entry } from './entry.ts';
 import { angleText, lengthText } from './length.ts';
+import { listText } from './list.ts';
 import type { Key, Message, Value } from './message.ts';
 import type { Unit } from './unit.ts';
 
@@ -64,16 +65,12 @@ export function valueText(value: Value, reader: Reader): string | number {
   if ('mm' in value) return lengthText(value.mm, reader.unit);
   if ('radians' in value) return angleText(value.radians);
   if ('named' in value) return nameText(value.named, reader);
-  if ('namedAll' in value)
-    return listText(
-      value.namedAll.map((name) => nameText(name, reader)),
-      reader,
-    );
+  if ('namedAll' in value) {
+    const names = value.namedAll.map((name) => nameText(name, reader));
+    return listText(names, reader.language);
+  }
+  if ('listed' in value) return listText(value.listed, reader.language);
   return say(value.said, reader);
-}
-
-function listText(names: readonly string[], reader: Reader): string {
-  return new Intl.ListFormat(reader.language, { type: 'conjunction' }).format(names);
 }
 
 /** The trade's words for a name: from the catalogue where it has them, otherwise the name with spaces for hyphens. */

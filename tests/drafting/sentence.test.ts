@@ -120,7 +120,7 @@ describe('a step reads as a drafting instruction', () => {
       ].map((step) => told(step)),
     ).toMatchInlineSnapshot(`
       [
-        "Fold notch worn over roll line.",
+        "Fold notch as worn over roll line.",
         "Swing collar edge about neck point, edge ease at stand + fall (7.2 cm) from it, clockwise.",
         "Swing collar edge about neck point, 0.2 rad, anticlockwise.",
         "Tape back neckline.",

@@ -64,11 +64,11 @@ test('a roll line through the neck point is known for what it is, in the readerâ
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'roll-line', 'in')).toMatchInlineSnapshot(`
     "Your roll line runs through the neck point, 1 1/4 in inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 1 1/4 in, and rule from your break point to that mark.
-    (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
+    (Your overlap edge, break point and stand point are right, and this was judged from them.)"
   `);
   expect(paragraph(grade, 'roll-line', 'cm')).toMatchInlineSnapshot(`
     "Your roll line runs through the neck point, 3.1 cm inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
-    (Your overlap edge, break point, and stand point are right, and this was judged from them.)"
+    (Your overlap edge, break point and stand point are right, and this was judged from them.)"
   `);
 });
 

@@ -1,4 +1,5 @@
 import { lengthText } from '../../words/length.ts';
+import { listText } from '../../words/list.ts';
 import { type Message, message } from '../../words/message.ts';
 import { nameText, type Reader, say } from '../../words/say.ts';
 import { isDirection } from '../name.ts';
@@ -21,7 +22,7 @@ export function fillText({ field, blank }: Field, value: unknown, speaker: Speak
       return typeof value === 'string' ? nameText(value, reader) : null;
     case 'objects':
     case 'run':
-      return listText(value, reader);
+      return runText(value, reader);
     case 'length':
     case 'angle':
     case 'number':
@@ -52,14 +53,14 @@ function fillMessage(field: string, takes: Phrase, value: unknown, reader: Reade
 
 const spoken = (said: Message | null, reader: Reader): string | null => (said ? say(said, reader) : null);
 
-function listText(value: unknown, reader: Reader): string | null {
+function runText(value: unknown, reader: Reader): string | null {
   if (!Array.isArray(value) || value.length === 0) return null;
   const words = value.map((one) => {
     if (!isRecord(one)) return typeof one === 'string' ? nameText(one, reader) : say(message('fill.missing'), reader);
     const named = (field: string) => ({ named: typeof one[field] === 'string' ? one[field] : '…' });
     return say(message('fill.part', { along: named('along'), from: named('from'), to: named('to') }), reader);
   });
-  return new Intl.ListFormat(listLanguage(reader), { type: 'conjunction' }).format(words);
+  return listText(words, reader.language);
 }
 
 function towardMessage(value: unknown): Message | null {
@@ -99,6 +100,3 @@ function headingMessage(value: unknown, going: 'leaving' | 'arriving'): Message 
   if (typeof along === 'string') return message(`fill.${going}-along`, { line: { named: along } });
   return typeof square === 'string' ? message(`fill.${going}-square`, { line: { named: square } }) : null;
 }
-
-/** The English of the catalogue is British, which puts no comma before the last “and”. */
-const listLanguage = ({ language }: Reader): string => (language === 'en' ? 'en-GB' : language);

@@ -9,6 +9,18 @@ export const grader = {
     'Your {target} is right, as seen from your own {judged}: {count, plural, one {that slip was} other {those slips were}} marked there and not counted again.',
   ),
   'grader.missing': entry(['target'], 'Nothing on the sheet is pointed out as the {target} yet.'),
+  'grader.not-made': entry(
+    ['target', 'step', 'problem'],
+    'Your {target} (step {step}) could not be drawn. {problem} Mend step {step} first.',
+  ),
+  'grader.not-made-yet': entry(
+    ['target', 'step', 'problem'],
+    'Your {target} (step {step}) could not be drawn. {problem}',
+  ),
+  'grader.claimed-twice': entry(
+    ['target', 'steps', 'last'],
+    'Steps {steps} answer the same target, the {target}; the later one, step {last}, counts. Take the answer off the others.',
+  ),
   'grader.wrong-kind': entry(
     ['target', 'found', 'wanted'],
     'What you point out as the {target} is a {found}; a {wanted} is wanted.',
