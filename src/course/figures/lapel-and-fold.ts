@@ -1,6 +1,7 @@
 import type { Name, Step } from '../../drafting/step.ts';
 import { front, gorge, lapelCloth, notch, toRollLine } from './collar.ts';
 import { bodyCloth, bodyHelp } from './front.ts';
+import { lapelOnly } from './plans.ts';
 import { orderOf, placeOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
@@ -71,16 +72,8 @@ export const lapelTurns: Scene = {
   steps: front,
   shows: [],
   labels: [],
-  view: {
-    shows: 'worn',
-    alone: true,
-    // Where its notch sits is the next lesson's.
-    plan: {
-      over: 'roll-line',
-      folds: ['break-point', 'lapel-edge', 'lapel-point', 'notch', 'gorge-corner'],
-      stays: ['gorge-corner', 'neck-point', 'shoulder-tip'],
-    },
-  },
+  // Where its notch sits is the next lesson's.
+  view: { shows: 'worn', alone: true, plan: lapelOnly },
   box,
 };
 

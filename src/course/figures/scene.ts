@@ -32,13 +32,13 @@ export function asLive(scene: Scene, spoken: Spoken = {}): LiveScene {
   return { ...rest, handles, ...spoken };
 }
 
-/** The picture of a scene at rest: its sheet, or the view that stands in place of it. */
+/** The picture of a scene at rest: its sheet, or what its box shows of the view that stands in place of it. */
 export function paint(scene: Scene, unit: Unit): Drawing {
   const sheet = sceneSheet(scene);
   if (!scene.view?.alone) return liveDrawing(asLive(scene), sheet, unit);
   const drawing = viewAtEnd(scene.view, sheet, unit);
   if (!drawing) throw new AuthoringError(`The figure “${scene.id}” has not drafted what its view shows.`);
-  return drawing;
+  return { ...drawing, box: scene.box };
 }
 
 /** An order for an invented person; an authoring error when there is no such person. House rules left out take their usual choice. */

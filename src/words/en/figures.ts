@@ -6,5 +6,8 @@ export const figures = {
   'name.lapel-edge-worn': plain('lapel edge as worn'),
   'name.gorge-worn': plain('gorge as worn'),
   'name.lapel-reach': plain('lapel width'),
+  'name.notch-worn': plain('notch as worn'),
+  'name.notch-reach': plain('notch width'),
+  'name.under-notch': plain('the foot under the notch'),
   'name.fold-foot': plain('the foot on the roll line'),
 };

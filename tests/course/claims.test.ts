@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { faults } from '../../src/course/figures/faults.ts';
+import { scenes } from '../../src/course/figures/index.ts';
+import { asLive, type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
+import { wornOf } from '../../src/garment/collar/worn.ts';
+import { usualWorn } from '../../src/garment/collar/worn-plan.ts';
+import { people } from '../../src/garment/people.ts';
+import { atRest } from '../../src/table/live/live-scene.ts';
+import { liveSheet } from '../../src/table/live/live-sheet.ts';
+
+const INCH = 25.4;
+const scene = (id: string): Scene => scenes.get(id) as Scene;
+
+/** What a figure has measured with some style measures dragged to a length in mm. */
+function measured(id: string, measures: Readonly<Record<string, number>> = {}): (name: string) => number {
+  const sheet = liveSheet(asLive(scene(id)), { ...atRest, measures });
+  return (name) => sheet.measures.get(name)?.value ?? Number.NaN;
+}
+
+/** How far below its level the notch of a fault's figure sits when it is worn. */
+function notchBelow(figure: Scene | undefined): number {
+  const worn = figure && wornOf(sceneSheet(figure), figure.view?.plan ?? usualWorn);
+  return worn?.notch?.below ?? Number.NaN;
+}
+
+describe('what the lesson on notch placement says', () => {
+  test('folded over, a mark climbs by twice its distance times the sine of the lean: an exact mirror', () => {
+    for (const rise of [0, 40, 90, 190]) {
+      const at = measured('notch-lean', { 'break-rise': rise });
+      expect(at('higher')).toBeCloseTo(2 * 2.25 * INCH * Math.sin(at('lean')), 6);
+    }
+  });
+
+  test('a high break makes the roll line lean more, and the notch as cut climb more', () => {
+    const [low, high] = [measured('notch-lean', { 'break-rise': 20 }), measured('notch-lean', { 'break-rise': 180 })];
+    expect(high('lean')).toBeGreaterThan(low('lean'));
+    expect(high('higher')).toBeGreaterThan(low('higher'));
+  });
+
+  test('a high gorge corner makes the gorge steep, a low one makes it flat', () => {
+    const slants = [25, 50, 75].map((depth) => measured('gorge-slant', { 'gorge-depth': depth })('slant'));
+    expect(slants).toEqual([...slants].sort((a, b) => b - a));
+  });
+
+  test('on Mateo’s front the notch as cut lies above the collarbone level', () => {
+    const at = measured('worked-notch');
+    expect(at('higher')).toBeGreaterThan(at('notch-drop'));
+  });
+
+  test('measured on the flat it drops by as much as it should have climbed', () => {
+    const { right, wrong } = faults.get('fault-notch-flat') ?? {};
+    const climbed = measured('notch-lean')('higher');
+    expect(notchBelow(right)).toBeCloseTo(INCH / 2, 6);
+    expect(notchBelow(wrong)).toBeCloseTo(INCH / 2 + climbed, 6);
+    expect(notchBelow(faults.get('fault-notch-high')?.wrong)).toBeCloseTo(-INCH, 6);
+  });
+
+  test('the collar end and the top edge shown together are about 2 in and 1 3/4 in (common practice, no source)', () => {
+    const at = measured('notch-step');
+    expect(at('collar-end')).toBeCloseTo(2 * INCH, 6);
+    expect(Math.abs(at('top-edge') - 1.75 * INCH)).toBeLessThan(INCH / 4);
+  });
+});
+
+test('Mateo’s front is short beside a regular figure’s', () => {
+  const of = (id: string): number => people.find((one) => one.id === id)?.figure['front-waist'] ?? Number.NaN;
+  expect(of('mateo')).toBeLessThan(of('tane'));
+});
