@@ -15,6 +15,15 @@ export interface Head {
   readonly form: Form;
 }
 
+/** The forms that steps were found to be written in: a draft is replayed many times, and its steps are never changed in place. */
+const written = new WeakMap<HalfStep, Form>();
+
+function formOnce(step: HalfStep): Form | null {
+  const form = written.get(step) ?? formOf(step);
+  if (form) written.set(step, form);
+  return form;
+}
+
 /** Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. */
 export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Outcome<Head> {
   if (!isRecord(step)) return failed(null, message('problem.not-a-step'));
@@ -22,7 +31,7 @@ export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name,
   const { name, verb } = half;
   const whyNot = whyNotName(name, givens, earlier);
   if (whyNot) return failed('name', whyNot);
-  const form = formOf(half);
+  const form = formOnce(half);
   if (form) return made({ step: half, name: name as Name, form });
   const word = wordOf(verb);
   return failed(

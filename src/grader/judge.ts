@@ -1,12 +1,13 @@
 import { evaluate } from '../drafting/expression.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
+import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
 import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
 import type { Status } from './result.ts';
-import { groundUnder, type Standing } from './standing.ts';
+import { type Ground, groundUnder, type Standing } from './standing.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -34,16 +35,47 @@ export function judge(
   student: Sheet,
   strictness: Strictness,
 ): readonly JudgedTarget[] {
-  const ground = groundUnder(exercise, givens);
+  const bench: Bench = { exercise, givens, strictness, ground: groundUnder(exercise, givens) };
   return exercise.targets.map((target) => {
-    const answer = answerTo(target, student);
-    const standing = ground.standingFor(target.name);
-    const checks = exercise.checks
-      .filter((check) => check.target === target.name)
-      .map((check) => judgeCheck(check, answer, standing, givens, strictness));
-    if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
-    return { target, answer, checks, ...standing };
+    const judged = judgedOn(bench, target, student);
+    if (judged.answer.found === 'right-kind') bench.ground.pin(target.name, judged.answer.shape);
+    return judged;
   });
+}
+
+/** Judges one target as `judge` does, and takes no more readings than it needs; null where the exercise has no such target. */
+export function judgeTarget(
+  exercise: Exercise,
+  givens: Givens,
+  student: Sheet,
+  strictness: Strictness,
+  name: Name,
+): JudgedTarget | null {
+  const ground = groundUnder(exercise, givens);
+  for (const target of exercise.targets) {
+    if (target.name === name) return judgedOn({ exercise, givens, strictness, ground }, target, student);
+    const answer = answerTo(target, student);
+    ground.standingFor(target.name);
+    if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
+  }
+  return null;
+}
+
+/** What a target is judged with. */
+interface Bench {
+  readonly exercise: Exercise;
+  readonly givens: Givens;
+  readonly strictness: Strictness;
+  readonly ground: Ground;
+}
+
+function judgedOn({ exercise, givens, strictness, ground }: Bench, target: Target, student: Sheet): JudgedTarget {
+  const answer = answerTo(target, student);
+  const standing = ground.standingFor(target.name);
+  const checks = exercise.checks
+    .filter((check) => check.target === target.name)
+    .map((check) => judgeCheck(check, answer, standing, givens, strictness));
+  return { target, answer, checks, ...standing };
 }
 
 function judgeCheck(

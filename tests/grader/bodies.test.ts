@@ -16,5 +16,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
       }
       expect([...faults]).toEqual([]);
     },
+    // Half a minute for a whole collar on an idle core; more where the cores are busy.
+    600_000,
   );
 });

@@ -1,7 +1,7 @@
 import { replay } from '../../src/drafting/replay.ts';
 import type { Figure } from '../../src/garment/figure.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
-import { judge } from '../../src/grader/judge.ts';
+import { judge, judgeTarget } from '../../src/grader/judge.ts';
 import { misread, misreadingOf } from '../../src/grader/misreading.ts';
 import type { Strictness } from '../../src/grader/tolerance.ts';
 import { orderOn, tableFor } from './tables.ts';
@@ -30,10 +30,8 @@ export function unnamedOn(
   return exercise.misreadings.flatMap((misreading) => {
     const student = replay(givens, misread(exercise.reference, misreading));
     return grades.flatMap((strictness) => {
-      const judged = judge(exercise, givens, student, strictness).find(
-        ({ target }) => target.name === misreading.target,
-      );
-      if (judged === undefined) return [`${misreading.id} has no target`];
+      const judged = judgeTarget(exercise, givens, student, strictness, misreading.target);
+      if (judged === null) return [`${misreading.id} has no target`];
       if (house !== exercise.house && judged.checks.every(({ status }) => status === 'within')) return [];
       const named = misreadingOf(exercise, givens, judged);
       return named?.id === misreading.id ? [] : [`${misreading.id} (${strictness}) named ${named?.id ?? 'nothing'}`];

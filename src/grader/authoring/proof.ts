@@ -3,7 +3,7 @@ import type { Givens } from '../../drafting/sheet.ts';
 import { people } from '../../garment/people.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
-import { type JudgedTarget, judge } from '../judge.ts';
+import { type JudgedTarget, judgeTarget } from '../judge.ts';
 import { layOut } from '../lay-out.ts';
 import { misread } from '../misreading.ts';
 import type { Order } from '../order.ts';
@@ -47,8 +47,8 @@ function misreadingFault(exercise: Exercise, misreading: Misreading, givens: Giv
   const steps = misread(exercise.reference, misreading);
   const sheet = replay(givens, steps);
   const { target } = misreading;
-  const judged = judge(exercise, givens, sheet, 'learner').find((one) => one.target.name === target);
-  if (judged === undefined || judged.answer.found !== 'right-kind') {
+  const judged = judgeTarget(exercise, givens, sheet, 'learner', target);
+  if (judged === null || judged.answer.found !== 'right-kind') {
     const why = sheet.problems[0]?.message ?? message('author.no-why');
     return message('author.misreading-empty', { target, why: { said: why } });
   }
