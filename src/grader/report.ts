@@ -1,7 +1,7 @@
 import type { ShapeKind } from '../drafting/shape.ts';
 import type { Givens, Problem } from '../drafting/sheet.ts';
 import { type Message, message, type Value, written } from '../words/message.ts';
-import { expectedOf } from './bounds.ts';
+import { expectedOf, shareOf } from './bounds.ts';
 import type { Misreading } from './exercise.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
@@ -42,15 +42,12 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
     return [message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)];
   }
   const about =
-    finding.misreading === null ? faults(judged, givens) : [misreadingSentence(finding.misreading, judged, givens)];
-  const close = status === 'near' ? [message('grader.near')] : [];
+    finding.misreading === null
+      ? faults(judged, givens)
+      : [misreadingSentence(finding.misreading, judged, givens), ...judged.checks.flatMap(closeTo)];
   const from = slips.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
   const origin = slips.length > 0 ? slips : finding.sound;
-  return [
-    ...about,
-    ...close,
-    ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })]),
-  ];
+  return [...about, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })])];
 }
 
 /** Pointed out, but its step came to nothing; where the step itself is at fault, and not an earlier one, that is said. */
@@ -82,8 +79,14 @@ function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
     whatIsOff(judged.target.name, check),
     written(check.check.why, fillers(check, givens)),
     written(check.check.mend, fillers(check, givens)),
+    ...closeTo(check),
   ]);
   return once(said);
+}
+
+/** What a check that is nearly right still earns. */
+function closeTo({ status, check }: JudgedCheck): readonly Message[] {
+  return status === 'near' ? [message('grader.near', { marks: check.marks * shareOf(status), of: check.marks })] : [];
 }
 
 function misreadingSentence(misreading: Misreading, judged: JudgedTarget, givens: Givens): Message {
@@ -116,10 +119,13 @@ function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Record<st
   if (judged === null || reading === null) return Object.fromEntries(measures);
   const shown = (value: number): Value =>
     reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 };
+  const expected = expectedOf(reading, judged.bounds);
+  const off = [reading.measured, expected].map((value) => (reading.unit === 'mm' ? value : (value * Math.PI) / 180));
+  const apart: Value = { apart: off as [number, number], unit: reading.unit === 'mm' ? 'mm' : 'radians' };
   return Object.fromEntries([
     ...measures,
-    ['off', shown(judged.off ?? 0)],
+    ['off', apart],
     ['measured', shown(Math.abs(reading.measured))],
-    ['expected', shown(Math.abs(expectedOf(reading, judged.bounds)))],
+    ['expected', shown(Math.abs(expected))],
   ]);
 }

@@ -1,25 +1,30 @@
 import type { Point } from '../geometry/point.ts';
-import { type Message, message } from '../words/message.ts';
+import { type Message, message, type Value } from '../words/message.ts';
 
 /** A part of a displacement is worth saying when it is at least this share of the whole. */
 const WORTH_SAYING = 0.35;
 
-/** A displacement on the sheet in the words of the table: "6 mm too high and 3 mm too far toward the front edge". */
-export function wayOf(displacement: Point): Message {
-  const size = Math.hypot(displacement.x, displacement.y);
-  const upright = Math.abs(displacement.y) >= WORTH_SAYING * size ? uprightWay(displacement.y) : null;
-  const across = Math.abs(displacement.x) >= WORTH_SAYING * size ? acrossWay(displacement.x) : null;
-  if (upright !== null && across !== null)
-    return message('grader.both-ways', { one: { said: upright }, other: { said: across } });
-  return upright ?? across ?? message('grader.no-way');
+/**
+ * A displacement on the sheet in the words of the table: "6 mm too high and 3 mm too far toward the front edge". Where it
+ * has only one way worth saying, `size` may be said for it: what the whole sentence makes of how far off it is.
+ */
+export function wayOf(displacement: Point, size: Value = { off: Math.hypot(displacement.x, displacement.y) }): Message {
+  const { x, y } = displacement;
+  const whole = Math.hypot(x, y);
+  const isUpright = Math.abs(y) >= WORTH_SAYING * whole;
+  const isAcross = Math.abs(x) >= WORTH_SAYING * whole;
+  if (!isUpright && !isAcross) return message('grader.no-way');
+  if (isUpright && isAcross) {
+    const [one, other] = [uprightWay(y, { off: Math.abs(y) }), acrossWay(x, { off: Math.abs(x) })];
+    return message('grader.both-ways', { one: { said: one }, other: { said: other } });
+  }
+  return isUpright ? uprightWay(y, size) : acrossWay(x, size);
 }
 
-function uprightWay(y: number): Message {
-  const off = { mm: Math.abs(y) };
+function uprightWay(y: number, off: Value): Message {
   return y > 0 ? message('grader.too-high', { off }) : message('grader.too-low', { off });
 }
 
-function acrossWay(x: number): Message {
-  const off = { mm: Math.abs(x) };
+function acrossWay(x: number, off: Value): Message {
   return x > 0 ? message('grader.too-near-side', { off }) : message('grader.too-near-edge', { off });
 }

@@ -14,11 +14,25 @@ const NOTHING = 0.5;
 export function whatIsOff(name: Name, judged: JudgedCheck): Message {
   const { reading } = judged;
   const target: Value = { named: name };
-  if (reading === null) return message('grader.unreadable', { target });
+  if (reading === null) return unread(target, judged.check);
   if (isRange(judged.bounds)) return outOfRange(target, judged, reading);
   return reading.displacement === null
     ? amountOff(target, judged, reading)
     : wayOff(target, judged.check, reading, reading.displacement);
+}
+
+/** What cannot be measured is a line square to what it is measured from, or something still stranger. */
+function unread(target: Value, check: Check): Message {
+  switch (check.measure) {
+    case 'parallel':
+      return message('grader.across', { target, from: { named: check.from } });
+    case 'line':
+      return message('grader.crosswise', { target });
+    case 'level':
+      return message('grader.upright', { target });
+    default:
+      return message('grader.unreadable', { target });
+  }
 }
 
 /** For readings that have a direction on the sheet. */
@@ -27,7 +41,7 @@ function wayOff(target: Value, check: Check, reading: Reading, displacement: Poi
   switch (check.measure) {
     case 'distance':
     case 'parallel':
-      return distanceOff(target, check, reading, way);
+      return distanceOff(target, check, reading, displacement);
     case 'line':
       return message('grader.line', { target, spot: { named: reading.spot ?? check.between[0] }, way });
     case 'level':
@@ -35,20 +49,38 @@ function wayOff(target: Value, check: Check, reading: Reading, displacement: Poi
     case 'through':
       return message('grader.through', { target, spot: { named: check.point }, way });
     case 'shape':
-      return message('grader.shape', { target, off: { mm: reading.measured } });
+      return message('grader.shape', { target, off: { off: reading.measured } });
     default:
       return message('grader.position', { target, way });
   }
 }
 
-function distanceOff(target: Value, check: DistanceCheck | ParallelCheck, reading: Reading, way: Value): Message {
+function distanceOff(
+  target: Value,
+  check: DistanceCheck | ParallelCheck,
+  reading: Reading,
+  displacement: Point,
+): Message {
   const from = { named: check.from };
   if (check.measure === 'distance' && Math.abs(reading.expected) < NOTHING) {
-    return message('grader.distance-on', { target, from, way });
+    return message('grader.distance-on', { target, from, way: { said: wayOf(displacement) } });
   }
   const measured = { mm: Math.abs(reading.measured) };
   const expected = { mm: Math.abs(reading.expected) };
+  if (
+    Math.min(reading.measured, reading.expected) < -NOTHING &&
+    Math.max(reading.measured, reading.expected) > NOTHING
+  ) {
+    return message('grader.distance-across', { target, from, measured, expected });
+  }
+  const way = { said: wayOf(displacement, apart(reading)) };
   return message('grader.distance', { target, from, measured, expected, way });
+}
+
+/** How far off a reading is, so that it agrees with the two figures shown beside it. */
+function apart({ measured, expected, unit }: Reading): Value {
+  const shown = (value: number): number => (unit === 'mm' ? value : (value * Math.PI) / 180);
+  return { apart: [shown(measured), shown(expected)], unit: unit === 'mm' ? 'mm' : 'radians' };
 }
 
 /** For readings that are an amount and no more. */
@@ -56,7 +88,7 @@ function amountOff(target: Value, { check, off: size }: JudgedCheck, reading: Re
   const tooMuch = reading.measured > reading.expected;
   const measured = { mm: Math.abs(reading.measured) };
   const expected = { mm: Math.abs(reading.expected) };
-  const off = { mm: size ?? 0 };
+  const off = apart(reading);
   switch (check.measure) {
     case 'squareness':
       return angleOff(target, check.to, reading, size ?? 0);
@@ -71,7 +103,7 @@ function amountOff(target: Value, { check, off: size }: JudgedCheck, reading: Re
         target,
         measured: degrees(Math.abs(reading.measured)),
         expected: degrees(Math.abs(reading.expected)),
-        off: degrees(size ?? 0),
+        off,
       });
     case 'inflection':
       return message('grader.inflection', { target, measured, expected });
@@ -98,10 +130,20 @@ function angleOff(target: Value, to: Name, reading: Reading, off: number): Messa
 
 function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Message {
   const shown = (value: number): Value => (reading.unit === 'mm' ? { mm: value } : degrees(value));
-  const measured = shown(reading.measured);
-  const bound = shown(expectedOf(reading, judged.bounds));
+  const bound = expectedOf(reading, judged.bounds);
   const tooLittle = judged.bounds.least !== null && reading.measured < judged.bounds.least;
+  const amounts = { measured: shown(Math.abs(reading.measured)), bound: shown(Math.abs(bound)) };
+  const { check } = judged;
+  if (check.measure === 'bow' && bound * reading.measured >= 0)
+    return message('grader.bow-range', { target, ...amounts });
+  if (check.measure === 'through')
+    return message('grader.through-range', { target, spot: { named: check.point }, ...amounts });
+  if (check.measure === 'distance' || check.measure === 'parallel') {
+    const from = { named: check.from };
+    return message(tooLittle ? 'grader.from-least' : 'grader.from-most', { target, from, ...amounts });
+  }
+  const plain = { target, measured: shown(reading.measured) };
   return tooLittle
-    ? message('grader.least', { target, measured, least: bound })
-    : message('grader.most', { target, measured, most: bound });
+    ? message('grader.least', { ...plain, least: shown(bound) })
+    : message('grader.most', { ...plain, most: shown(bound) });
 }

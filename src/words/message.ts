@@ -7,12 +7,18 @@ export type Key = keyof Catalogue & string;
 
 export type Needs<K extends Key> = Catalogue[K] extends Entry<infer Needed> ? Needed : never;
 
-/** What fills a message: text, a number, a length or an angle shown in the reader's unit, the name of an object, a list, or another message. */
+/**
+ * What fills a message: text, a number, a length (`mm`) or an angle (`radians`) in the reader's unit, the name of an
+ * object, a list, or another message. `off` is a length in mm by which something is off, which is never shown as nothing;
+ * `apart` is how far two lengths or angles are apart as they are shown, so that three figures of one sentence agree.
+ */
 export type Value =
   | string
   | number
   | { readonly mm: number }
   | { readonly radians: number }
+  | { readonly off: number }
+  | { readonly apart: readonly [number, number]; readonly unit: 'mm' | 'radians' }
   | { readonly named: string }
   | { readonly namedAll: readonly string[] }
   | { readonly listed: readonly string[] }

@@ -4,6 +4,7 @@ import type { Entry } from './entry.ts';
 import { angleText, lengthText } from './length.ts';
 import { listText } from './list.ts';
 import type { Key, Message, Value } from './message.ts';
+import { apartText, offText } from './off.ts';
 import type { Unit } from './unit.ts';
 
 /** Who is spoken to: the language and the unit of length. */
@@ -64,6 +65,8 @@ export function valueText(value: Value, reader: Reader): string | number {
   if (typeof value !== 'object') return value;
   if ('mm' in value) return lengthText(value.mm, reader.unit);
   if ('radians' in value) return angleText(value.radians);
+  if ('off' in value) return spoken(offText(value.off, reader.unit), reader);
+  if ('apart' in value) return spoken(apartText(value.apart, value.unit, reader.unit), reader);
   if ('named' in value) return nameText(value.named, reader);
   if ('namedAll' in value) {
     const names = value.namedAll.map((name) => nameText(name, reader));
@@ -71,6 +74,10 @@ export function valueText(value: Value, reader: Reader): string | number {
   }
   if ('listed' in value) return listText(value.listed, reader.language);
   return say(value.said, reader);
+}
+
+function spoken(said: string | Message, reader: Reader): string {
+  return typeof said === 'string' ? said : say(said, reader);
 }
 
 /** The trade's words for a name: from the catalogue where it has them, otherwise the name with spaces for hyphens. */

@@ -126,3 +126,57 @@ test('a typed number that lets go elsewhere is named with the measure it stands 
     ]
   `);
 });
+
+test('figures of one sentence agree after rounding, and a check that is close says what it earns', () => {
+  const steps = swapped({
+    verb: 'parallel',
+    name: 'overlap-edge',
+    to: 'centre-front',
+    distance: 'overlap + 4.9 mm',
+    side: 'left',
+    answers: 'overlap-edge',
+  });
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  const said = paragraph(grade, 'overlap-edge');
+  expect(said).toContain(
+    'is 3 cm from the centre front, where 2.5 cm is wanted: 0.5 cm too far toward the front edge.',
+  );
+  expect(said).toContain('That is close, and earns 1 of 2 marks.');
+});
+
+test('an edge drawn square to the centre front runs across it', () => {
+  const steps = swapped({
+    verb: 'square',
+    name: 'overlap-edge',
+    to: 'centre-front',
+    through: 'front-neck-point',
+    answers: 'overlap-edge',
+  });
+  expect(paragraph(gradeDraft(rollLine, order, steps, 'workroom'), 'overlap-edge')).toContain(
+    'Your overlap edge runs across the centre front, at right angles to it, and has no one distance from it.',
+  );
+});
+
+test('a roll line drawn square to the right one runs across it', () => {
+  const steps: readonly Step[] = [
+    ...swapped({ verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point' }),
+    { verb: 'square', name: 'across', to: 'roll-line', through: 'break-point', answers: 'roll-line' },
+  ];
+  expect(paragraph(gradeDraft(rollLine, order, steps, 'workroom'), 'roll-line')).toContain(
+    'Your roll line runs across the right one, at right angles to it.',
+  );
+});
+
+test('an edge on the wrong side of the centre front is told so', () => {
+  const steps = swapped({
+    verb: 'parallel',
+    name: 'overlap-edge',
+    to: 'centre-front',
+    distance: 'overlap + 15 mm',
+    side: 'right',
+    answers: 'overlap-edge',
+  });
+  expect(paragraph(gradeDraft(rollLine, order, steps, 'workroom'), 'overlap-edge')).toContain(
+    'Your overlap edge is 4 cm from the centre front, on the wrong side of it; 2.5 cm on the other side is wanted.',
+  );
+});

@@ -66,7 +66,7 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'grade-table.nobody': plain('(no name)'),
   'grade-table.off': entry(['off', 'unit', 'tolerance'], '{off} {unit} off, {tolerance} allowed'),
   'grade-table.missing': plain('nothing handed in'),
-  'grade-table.unread': plain('too far off to measure'),
+  'grade-table.unread': plain('runs across, or too far off to measure'),
   'grade-table.carried': plain('judged from an earlier slip'),
   'grade-table.sum': entry(
     ['marked', 'refused'],

@@ -29,7 +29,19 @@ export const grader = {
     ['target'],
     'Your {target} runs so far off that it cannot be measured against the right one.',
   ),
-  'grader.near': plain('That is close, and earns half the marks.'),
+  'grader.across': entry(
+    ['target', 'from'],
+    'Your {target} runs across the {from}, at right angles to it, and has no one distance from it.',
+  ),
+  'grader.crosswise': entry(['target'], 'Your {target} runs across the right one, at right angles to it.'),
+  'grader.upright': entry(['target'], 'Your {target} runs straight up and down, and has no one height.'),
+  'grader.near': entry(
+    ['marks', 'of'],
+    'That is close, and earns {marks} of {of, plural, one {# mark} other {# marks}}.',
+  ),
+  'off.under-millimetre': plain('under 1 mm'),
+  'off.under-sixteenth': plain('under 1/16 in'),
+  'off.under-tenth-degree': plain('under 0.1°'),
 
   'grader.both-ways': entry(['one', 'other'], '{one} and {other}'),
   'grader.no-way': plain('a hair off'),
@@ -43,6 +55,10 @@ export const grader = {
   'grader.distance': entry(
     ['target', 'from', 'measured', 'expected', 'way'],
     'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
+  ),
+  'grader.distance-across': entry(
+    ['target', 'from', 'measured', 'expected'],
+    'Your {target} is {measured} from the {from}, on the wrong side of it; {expected} on the other side is wanted.',
   ),
   'grader.line': entry(['target', 'spot', 'way'], 'Your {target} strays most at the {spot}: there it runs {way}.'),
   'grader.square': entry(['target', 'to', 'off'], 'Your {target} is {off} out of square with the {to}.'),
@@ -92,6 +108,22 @@ export const grader = {
   'grader.inflection': entry(
     ['target', 'measured', 'expected'],
     'The slight reverse bend of your {target} is {measured} deep, where {expected} is wanted.',
+  ),
+  'grader.bow-range': entry(
+    ['target', 'measured', 'bound'],
+    'Your {target} bows {measured} from the straight, and {bound} is the most allowed to that side.',
+  ),
+  'grader.through-range': entry(
+    ['target', 'spot', 'measured', 'bound'],
+    'Your {target} passes {measured} from the {spot}; {bound} is the most allowed.',
+  ),
+  'grader.from-least': entry(
+    ['target', 'from', 'measured', 'bound'],
+    'Your {target} is {measured} from the {from}; at least {bound} is wanted.',
+  ),
+  'grader.from-most': entry(
+    ['target', 'from', 'measured', 'bound'],
+    'Your {target} is {measured} from the {from}; at most {bound} is wanted.',
   ),
   'grader.least': entry(
     ['target', 'measured', 'least'],
