@@ -6,6 +6,7 @@ import type { Exercise } from '../grader/exercise.ts';
 import type { Grade } from '../grader/result.ts';
 import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
 import { Damaged } from './parts/Damaged.tsx';
+import { Elsewhere } from './parts/Elsewhere.tsx';
 import { Files } from './parts/Files.tsx';
 import { Hints } from './parts/Hints.tsx';
 import { Report } from './parts/Report.tsx';
@@ -40,14 +41,17 @@ export function Table(props: TableProps): VNode {
   const { exercise } = props;
   const { say, bench, dispatch, marking, record, room } = table;
   const { sheet, shown, light } = table.sheet;
-  const { setting, order } = table.order;
+  const { setting } = bench.about;
   const { measures } = room.givens;
   const looks = useViews(sheet, exercise.worn ?? usualWorn);
   const panel = `view-${exercise.id}`;
   return (
     <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
       {record.keeping.state === 'damaged' ? (
-        <Damaged raw={record.keeping.raw} exercise={exercise.id} say={say} onStart={record.startClean} />
+        <Damaged raw={record.keeping.raw} exercise={exercise.id} say={say} onStart={record.keepMine} />
+      ) : null}
+      {record.keeping.state === 'elsewhere' ? (
+        <Elsewhere say={say} onTake={record.takeOther} onKeep={record.keepMine} />
       ) : null}
       <BriefWords exercise={exercise} setting={setting} measures={measures} say={say} />
       <div class="table-main">
@@ -85,7 +89,7 @@ export function Table(props: TableProps): VNode {
         <Setup
           exercise={exercise}
           setting={setting}
-          figure={order.figure}
+          figure={room.order.figure}
           say={say}
           onSetting={table.setSetting}
           freshFigure={table.freshFigure}

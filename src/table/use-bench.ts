@@ -1,23 +1,20 @@
-import { useCallback, useReducer, useRef } from 'preact/hooks';
+import { useCallback, useMemo, useReducer } from 'preact/hooks';
+import type { Exercise } from '../grader/exercise.ts';
+import { type LaidOrders, laidOrders } from './laid-orders.ts';
+import { freshAbout } from './model/about.ts';
 import type { Action } from './model/action.ts';
-import { type Bench, emptyBench, type Room } from './model/bench.ts';
+import { type Bench, emptyBench } from './model/bench.ts';
 import { reduce } from './model/reduce.ts';
 
 export type Dispatch = (action: Action) => void;
 
-interface Move {
-  readonly action: Action;
-  readonly room: Room;
-}
-
-/** The bench as state: actions are carried out in the room as it is when they are made. */
-export function useBench(room: Room): readonly [Bench, Dispatch] {
-  const now = useRef(room);
-  now.current = room;
+/** The bench as state: an action is carried out on the order that lies on the table when it is made. */
+export function useBench(exercise: Exercise, seed: string): readonly [Bench, Dispatch, LaidOrders] {
+  const orders = useMemo(() => laidOrders(exercise), [exercise]);
   const [bench, move] = useReducer(
-    (before: Bench, { action, room: at }: Move) => reduce(before, action, at),
+    (before: Bench, action: Action) => reduce(before, action, orders.of(before.about.setting)),
+    freshAbout(exercise, seed),
     emptyBench,
   );
-  const dispatch = useCallback((action: Action) => move({ action, room: now.current }), []);
-  return [bench, dispatch];
+  return [bench, useCallback((action: Action) => move(action), []), orders];
 }

@@ -4,14 +4,14 @@ import type { Exercise } from '../grader/exercise.ts';
 import { gradeDraft } from '../grader/grade.ts';
 import type { Order } from '../grader/order.ts';
 import type { Grade } from '../grader/result.ts';
-import type { Strictness } from '../grader/tolerance.ts';
+import type { Setting } from './model/setting.ts';
 import { keepMarks } from './store/marks.ts';
 
 /** The draft as it was marked. */
 export interface Marked {
   readonly grade: Grade;
   readonly steps: readonly Step[];
-  readonly order: Order;
+  readonly setting: Setting;
 }
 
 export interface Marking {
@@ -23,8 +23,11 @@ export interface Marking {
   readonly rubOut: () => void;
 }
 
-/** The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. The best marks stay for the contents page. */
-export function useMarking(exercise: Exercise, order: Order, strictness: Strictness): Marking {
+/**
+ * The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. They are those of one order:
+ * on another they are not shown. The best marks stay for the contents page.
+ */
+export function useMarking(exercise: Exercise, order: Order, setting: Setting): Marking {
   const [marked, setMarked] = useState<Marked | null>(null);
   const [showsRight, setShowsRight] = useState(false);
   const put = (now: Marked | null): void => {
@@ -32,12 +35,12 @@ export function useMarking(exercise: Exercise, order: Order, strictness: Strictn
     setShowsRight(false);
   };
   return {
-    marked,
+    marked: marked?.setting === setting ? marked : null,
     showsRight,
     check: (steps) => {
-      const grade = gradeDraft(exercise, order, steps, strictness);
+      const grade = gradeDraft(exercise, order, steps, setting.strictness);
       keepMarks(exercise.id, grade);
-      put({ grade, steps, order });
+      put({ grade, steps, setting });
       return grade;
     },
     showRight: setShowsRight,
@@ -45,16 +48,7 @@ export function useMarking(exercise: Exercise, order: Order, strictness: Strictn
   };
 }
 
-/** The targets that were answered rightly. */
-export function rightTargets(grade: Grade): readonly Name[] {
-  return targetsBy(grade, true);
-}
-
-/** The targets that were not. */
-export function wrongTargets(grade: Grade): readonly Name[] {
-  return targetsBy(grade, false);
-}
-
-function targetsBy({ reports }: Grade, right: boolean): readonly Name[] {
-  return reports.filter(({ status }) => (status === 'within') === right).map(({ target }) => target);
+/** The targets that were answered rightly, or those that were not. */
+export function targetsBy({ reports }: Grade, right: 'right' | 'wrong'): readonly Name[] {
+  return reports.filter(({ status }) => (status === 'within') === (right === 'right')).map(({ target }) => target);
 }

@@ -1,21 +1,21 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Name } from '../drafting/step.ts';
 import type { HandIn, HintTier } from '../exchange/hand-in.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
-import type { Setting } from './model/setting.ts';
+import type { Dispatch } from './use-bench.ts';
 import { type Keeping, useKept } from './use-kept.ts';
 import { useStudent } from './use-student.ts';
 
 interface RecordInputs {
   readonly exercise: Exercise;
   readonly set: string | null;
-  readonly setting: Setting;
   readonly bench: Bench;
+  readonly dispatch: Dispatch;
   readonly unit: Unit;
   /** Lays a draft on the table: one that was kept where it stood, one from a file (null) as a change that can be undone. */
-  readonly onTakeUp: (draft: HandIn, upTo: number | null) => void;
+  readonly takeUp: (draft: HandIn, upTo: number | null) => void;
 }
 
 export interface RecordOnTable {
@@ -28,45 +28,55 @@ export interface RecordOnTable {
   readonly handIn: (saved: string | null) => HandIn;
   readonly takeUp: (draft: HandIn, upTo: number | null) => void;
   readonly keeping: Keeping;
-  readonly startClean: () => void;
+  readonly keepMine: () => void;
+  readonly takeOther: () => void;
 }
 
 /** Everything about a draft that goes into a file, kept in this browser as it happens. */
-export function useRecord({ exercise, set, setting, bench, unit, onTakeUp }: RecordInputs): RecordOnTable {
-  const [student, setStudent] = useStudent();
-  const [shown, setShown] = useState<readonly Name[]>([]);
-  const [hints, setHints] = useState<Readonly<Record<Name, HintTier>>>({});
-  const { steps, upTo } = bench;
+export function useRecord({ exercise, set, bench, dispatch, unit, takeUp }: RecordInputs): RecordOnTable {
+  const { steps, upTo, about } = bench;
+  const { student, shown, hints } = about;
+  const setStudent = useStudent(student, (name) => dispatch({ do: 'note', about: { student: name } }));
   const draft = useMemo<HandIn>(
-    () => ({
-      student: student.trim(),
-      set,
-      exercise: exercise.id,
-      order: { figure: setting.figure, style: setting.style, house: setting.house },
-      strictness: setting.strictness,
-      unit,
-      steps,
-      shown,
-      hints,
-      saved: null,
-    }),
-    [student, set, exercise, setting, unit, steps, shown, hints],
+    () => draftOf(exercise, set, { steps, about }, unit),
+    [exercise, set, steps, about, unit],
   );
-  const takeUp = (taken: HandIn, standing: number | null): void => {
-    if (taken.student !== '') setStudent(taken.student);
-    setShown(taken.shown);
-    setHints(taken.hints);
-    onTakeUp(taken, standing);
-  };
-  const kept = useKept(exercise, set, { handIn: draft, upTo }, (record) => takeUp(record.handIn, record.upTo));
+  const kept = useKept(exercise, set, { handIn: draft, upTo }, (record, from) =>
+    takeUp(record.handIn, from === 'start' ? record.upTo : null),
+  );
   return {
     ...kept,
     student,
     setStudent,
     hints,
-    openHint: (target) => setHints({ ...hints, [target]: Math.min(3, (hints[target] ?? 0) + 1) as HintTier }),
-    noteShown: (targets) => setShown([...new Set([...shown, ...targets])]),
+    openHint: (target) => {
+      const tier = Math.min(3, (hints[target] ?? 0) + 1) as HintTier;
+      dispatch({ do: 'note', about: { hints: { ...hints, [target]: tier } } });
+    },
+    noteShown: (targets) => dispatch({ do: 'note', about: { shown: [...new Set([...shown, ...targets])] } }),
     handIn: (saved) => ({ ...draft, saved }),
     takeUp,
+  };
+}
+
+function draftOf(
+  exercise: Exercise,
+  set: string | null,
+  { steps, about }: Pick<Bench, 'steps' | 'about'>,
+  unit: Unit,
+): HandIn {
+  const { setting, student, shown, hints } = about;
+  const { figure, style, house, strictness } = setting;
+  return {
+    student: student.trim(),
+    set,
+    exercise: exercise.id,
+    order: { figure, style, house },
+    strictness,
+    unit,
+    steps,
+    shown,
+    hints,
+    saved: null,
   };
 }

@@ -18,7 +18,7 @@ import { sayWhere } from './model/say-change.ts';
 import { bothBoxes, sheetBox } from './model/sheet-box.ts';
 import type { Say } from './say.ts';
 import type { Dispatch } from './use-bench.ts';
-import { type Marking, wrongTargets } from './use-marking.ts';
+import { type Marking, targetsBy } from './use-marking.ts';
 
 interface SheetInputs {
   readonly exercise: Exercise;
@@ -93,10 +93,10 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, show
   const home = useMemo(() => homeOf(room, sheet, shown), [room, sheet, shown]);
   const red = useMemo(() => {
     if (!marked) return noPencil;
-    return redPencil(marked.grade.checks, new Set(showsRight ? wrongTargets(marked.grade) : []));
+    return redPencil(marked.grade.checks, new Set(showsRight ? targetsBy(marked.grade, 'wrong') : []));
   }, [marked, showsRight]);
   const right = useMemo(
-    () => (marked && showsRight ? rightPlaces(exercise, room, sheet, wrongTargets(marked.grade)) : []),
+    () => (marked && showsRight ? rightPlaces(exercise, room, sheet, targetsBy(marked.grade, 'wrong')) : []),
     [marked, showsRight, exercise, room, sheet],
   );
   const drawing = useMemo(

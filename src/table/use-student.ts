@@ -1,17 +1,22 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { storageIn } from './store/storage.ts';
 
 const KEY = 'gorgeline.student';
 
 const local = storageIn(() => window.localStorage);
 
-/** The learner's name, written once for all exercises. It goes nowhere but into the files the learner saves. */
-export function useStudent(): readonly [string, (name: string) => void] {
-  const [student, setStudent] = useState('');
-  useEffect(() => setStudent((now) => (now === '' ? (local.read(KEY) ?? '') : now)), []);
-  const write = (name: string): void => {
-    setStudent(name);
+/**
+ * The learner's name, written once for all exercises. It goes nowhere but into the files the learner saves. `write` is what
+ * the learner wrote; a name that comes with somebody's file is not kept for the next exercise.
+ */
+export function useStudent(student: string, note: (name: string) => void): (name: string) => void {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the kept name is taken up once, as the page wakes.
+  useEffect(() => {
+    const kept = local.read(KEY) ?? '';
+    if (student === '' && kept !== '') note(kept);
+  }, []);
+  return (name) => {
+    note(name);
     local.write(KEY, name);
   };
-  return [student, write];
 }

@@ -1,14 +1,14 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { HandIn } from '../exchange/hand-in.ts';
 import { filesOf } from './files-of.ts';
-import type { Room, ToolId } from './model/bench.ts';
-import { newFigure, type Setting, settingOf } from './model/setting.ts';
+import { aboutOf } from './model/about.ts';
+import type { ToolId } from './model/bench.ts';
+import { newFigure, type Setting } from './model/setting.ts';
 import { sayFor } from './say.ts';
 import type { TableProps } from './Table.tsx';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
-import { useMarking, wrongTargets } from './use-marking.ts';
-import { useOrder } from './use-order.ts';
+import { targetsBy, useMarking } from './use-marking.ts';
 import { useReader } from './use-reader.ts';
 import { useRecord } from './use-record.ts';
 import { useSheet } from './use-sheet.ts';
@@ -18,21 +18,23 @@ import { useSpoken } from './use-spoken.ts';
 function useHoldings({ exercise, set = null, seed = 'first', language = 'en' }: TableProps) {
   const reader = useReader(language);
   const say = useMemo(() => sayFor(reader), [reader]);
-  const order = useOrder(exercise, seed);
-  const room = useMemo<Room>(() => ({ givens: order.givens, targets: exercise.targets }), [order.givens, exercise]);
-  const [bench, dispatch] = useBench(room);
+  const [bench, dispatch, orders] = useBench(exercise, seed);
+  const { setting } = bench.about;
+  const room = orders.of(setting);
   const [spoken, speak] = useSpoken(bench, say);
-  const marking = useMarking(exercise, order.order, order.setting.strictness);
+  const marking = useMarking(exercise, room.order, setting);
   const [toFirst, setToFirst] = useState(0);
-  const { setting } = order;
-  const onTakeUp = (draft: HandIn, upTo: number | null): void => {
-    order.setSetting(settingOf(draft.order, draft.strictness, exercise));
-    dispatch(upTo === null ? { do: 'open', steps: draft.steps } : { do: 'lay', steps: draft.steps, upTo });
+  const takeUp = (draft: HandIn, upTo: number | null): void => {
+    const taken = aboutOf(draft, exercise);
+    // An order that cannot be laid is not taken with it.
+    const about = orders.trouble(taken.setting) ? { ...taken, setting } : taken;
+    const { steps } = draft;
+    dispatch(upTo === null ? { do: 'open', steps, about } : { do: 'lay', steps, upTo, about });
     marking.rubOut();
   };
-  const record = useRecord({ exercise, set, setting, bench, unit: reader.unit, onTakeUp });
+  const record = useRecord({ exercise, set, bench, dispatch, unit: reader.unit, takeUp });
   const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
-  return { exercise, say, order, room, bench, dispatch, spoken, speak, marking, record, sheet, toFirst, setToFirst };
+  return { exercise, say, orders, room, bench, dispatch, spoken, speak, marking, record, sheet, toFirst, setToFirst };
 }
 
 type TableState = ReturnType<typeof useHoldings>;
@@ -43,15 +45,26 @@ export function useTable(props: TableProps) {
   return { ...state, ...actionsOn(state) };
 }
 
-function actionsOn({ exercise, say, order, bench, dispatch, speak, marking, record, toFirst, setToFirst }: TableState) {
+function actionsOn({
+  exercise,
+  say,
+  orders,
+  bench,
+  dispatch,
+  speak,
+  marking,
+  record,
+  toFirst,
+  setToFirst,
+}: TableState) {
   const { marked } = marking;
   return {
     files: filesOf(exercise, record, say),
-    stale: marked !== null && (marked.steps !== bench.steps || marked.order !== order.order),
+    stale: marked !== null && marked.steps !== bench.steps,
     setSetting: (next: Setting): void => {
-      const trouble = order.setSetting(next);
+      const trouble = orders.trouble(next);
       if (trouble) speak(say.message(trouble));
-      else marking.rubOut();
+      else dispatch({ do: 'order', setting: next });
     },
     freshFigure: () => newFigure(exercise, freshSeed()),
     take: (tool: ToolId, byKeys: boolean): void => {
@@ -62,7 +75,7 @@ function actionsOn({ exercise, say, order, bench, dispatch, speak, marking, reco
     toggleRight: (): void => {
       marking.showRight(!marking.showsRight);
       if (marking.showsRight || !marked) return;
-      record.noteShown(wrongTargets(marked.grade));
+      record.noteShown(targetsBy(marked.grade, 'wrong'));
       speak(say('table.shown-right'));
     },
     bar: {

@@ -3,8 +3,8 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Sheet } from '../../src/drafting/sheet.ts';
 import type { Point } from '../../src/geometry/point.ts';
+import { lay } from '../../src/table/laid-orders.ts';
 import { startSetting } from '../../src/table/model/setting.ts';
-import { lay } from '../../src/table/use-order.ts';
 import { awakeAll, expect } from './fixture.ts';
 
 /** Opens an exercise and waits until its board is awake. */

@@ -45,6 +45,41 @@ test('a number in an earlier step is changed in place, a step is rubbed out, and
   await expect(page.locator('.step-problem')).toHaveCount(0);
 });
 
+test('two tabs with one draft: neither writes over the other before one is chosen', async ({ page, context }) => {
+  const [first, second, third] = rollLineSteps();
+  if (!first || !second || !third) throw new Error('The exercise has too few steps.');
+  await openTable(page, 'roll-line');
+  await drawStep(page, first);
+  const other = await context.newPage();
+  await openTable(other, 'roll-line');
+  await expect(other.locator('.step')).toHaveCount(1);
+  // Having it open twice is no harm.
+  await expect(page.locator('.notice')).toHaveCount(0);
+  await drawStep(other, second);
+  await expect(page.locator('.notice')).toContainText('changed in another tab');
+  await axe(page);
+  await act(page, 'erase').click();
+  await other.reload();
+  await awakeTable(other);
+  await expect(other.locator('.step')).toHaveCount(2);
+
+  // The first tab keeps its own, and the second is asked.
+  await act(page, 'keep-mine').click();
+  await expect(page.locator('.notice')).toHaveCount(0);
+  await expect(other.locator('.notice')).toContainText('changed in another tab');
+  await act(other, 'take-other').click();
+  await expect(other.locator('.notice')).toHaveCount(0);
+  await expect(other.locator('.step')).toHaveCount(0);
+  // What it gave up can be had again.
+  await act(other, 'undo').click();
+  await expect(other.locator('.step')).toHaveCount(2);
+  await expect(page.locator('.notice')).toContainText('changed in another tab');
+  await act(page, 'take-other').click();
+  await expect(page.locator('.step')).toHaveCount(2);
+  await drawStep(page, third);
+  await expect(other.locator('.notice')).toHaveCount(1);
+});
+
 test('a full storage is said, and the draft goes on', async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.setItem = () => {

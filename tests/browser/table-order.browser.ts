@@ -18,6 +18,24 @@ test('a draft made by names holds when a new figure is laid on the table, and th
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
 });
 
+test('another figure is taken back by undo, and so are its marks', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  const whose = await page.locator('.brief-who').textContent();
+  for (const step of rollLineSteps().slice(0, 1)) await drawStep(page, step);
+  await page.locator('.setup summary').click();
+  await page.locator('.figure-choice select').selectOption('sione');
+  await expect(page.locator('.brief-who')).toHaveText('For Sione');
+  await act(page, 'check').click();
+  await expect(page.locator('.report')).toHaveCount(1);
+  await act(page, 'undo').click();
+  await expect(page.locator('.brief-who')).toHaveText(whose ?? '');
+  await expect(page.locator('.report')).toHaveCount(0);
+  await expect(page.locator('.step')).toHaveCount(1);
+  await page.reload();
+  await awakeTable(page);
+  await expect(page.locator('.brief-who')).toHaveText(whose ?? '');
+});
+
 test('one’s own measures are laid on the table, and a body that cannot be is refused with a reason', async ({
   page,
 }) => {

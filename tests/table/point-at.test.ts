@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { emptyBench, type Filling, type ToolId } from '../../src/table/model/bench.ts';
+import type { Filling, ToolId } from '../../src/table/model/bench.ts';
 import { catchObject, catchPlace } from '../../src/table/model/catch.ts';
 import { pointAt } from '../../src/table/model/point-at.ts';
 import { sheetOf } from '../../src/table/model/reduce.ts';
@@ -81,7 +81,7 @@ describe('pointing fills a blank', () => {
     expect(
       pointAt(
         { tool: 'rule', filled: {}, at: null, answers: null },
-        { ...pointing, draft: emptyBench, room, unit: 'cm' },
+        { ...pointing, draft: { steps: [], upTo: 0 }, room, unit: 'cm' },
         { x: 0, y: 0 },
       ),
     ).toBeNull();

@@ -1,16 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { About } from '../../src/table/model/about.ts';
 import type { Action } from '../../src/table/model/action.ts';
 import { emptyBench } from '../../src/table/model/bench.ts';
 import { reduce, sheetOf } from '../../src/table/model/reduce.ts';
+import type { Setting } from '../../src/table/model/setting.ts';
 import { message } from '../../src/words/message.ts';
-import { benchAfter, crossing, edge, level, room, step } from './room.ts';
+import { about, benchAfter, crossing, edge, level, room, step } from './room.ts';
 
 const names = (bench: ReturnType<typeof benchAfter>) => bench.steps.map(({ name }) => name);
 const point = (bench: ReturnType<typeof benchAfter>, name: string) => {
   const shape = sheetOf(bench, room).shapes.get(name);
   return shape?.kind === 'point' ? shape.point : null;
 };
+
+const orderFor = (named: string): Setting => ({ ...about.setting, figure: { named } });
+const somebodys = (student: string): About => ({
+  setting: orderFor('sione'),
+  student: student || about.student,
+  shown: ['overlap-edge'],
+  hints: { 'overlap-edge': 2 },
+});
 
 describe('a tool in hand', () => {
   test('opens at its first blank, and goes on to the next one that is filled', () => {
@@ -167,6 +177,8 @@ describe('undo', () => {
     fc
       .tuple(fc.nat(6), fc.constantFrom('wide', 'mark-1', 'waist'))
       .map(([index, name]): Action[] => [{ do: 'rename', index, name }]),
+    fc.constantFrom('sione', 'runa').map((named): Action[] => [{ do: 'order', setting: orderFor(named) }]),
+    fc.constantFrom('', 'Bo Lind').map((student): Action[] => [{ do: 'open', steps: [], about: somebodys(student) }]),
   );
 
   test('brings back the empty sheet, and redo the whole draft, whatever was done', () => {
@@ -178,14 +190,36 @@ describe('undo', () => {
           bench,
         );
         expect(undone.steps).toEqual([]);
+        expect(undone.about).toEqual(about);
         const redone = benchAfter(
           undone.future.map(() => ({ do: 'redo' as const })),
           undone,
         );
         expect(redone.steps).toEqual(bench.steps);
+        expect(redone.about).toEqual(bench.about);
       }),
       { numRuns: 300 },
     );
+  });
+
+  test('takes an opened draft off the table with its order, its name and the help it had', () => {
+    const opened = benchAfter([...edge, { do: 'open', steps: [], about: somebodys('Bo Lind') }]);
+    expect(opened.about).toEqual(somebodys('Bo Lind'));
+    const back = benchAfter([{ do: 'undo' }], opened);
+    expect(names(back)).toEqual(['line-1']);
+    expect(back.about).toEqual(about);
+    expect(benchAfter([{ do: 'redo' }], back).about).toEqual(somebodys('Bo Lind'));
+  });
+
+  test('goes back to the figure before, and leaves what was written down since', () => {
+    const hints = { 'break-point': 1 } as const;
+    const bench = benchAfter([...edge, { do: 'order', setting: orderFor('sione') }, { do: 'note', about: { hints } }]);
+    expect(bench.about.setting).toEqual(orderFor('sione'));
+    const back = benchAfter([{ do: 'undo' }], bench);
+    expect(back.about).toEqual({ ...about, hints });
+    expect(names(back)).toEqual(['line-1']);
+    // Undoing a step takes no hint back.
+    expect(benchAfter([{ do: 'undo' }], back).about.hints).toEqual(hints);
   });
 
   test('whatever is done, no name is given twice and no target answered twice', () => {
@@ -219,5 +253,5 @@ test('an action that makes no sense leaves the bench as it is', () => {
     { do: 'fill', field: 'to', value: 'waist' },
     { do: 'move', name: 'nothing', at: [0, 0] },
   ];
-  expect(benchAfter(silly)).toEqual(emptyBench);
+  expect(benchAfter(silly)).toEqual(emptyBench(about));
 });

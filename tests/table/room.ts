@@ -1,6 +1,7 @@
 import { millimetres } from '../../src/drafting/quantity.ts';
 import { givensOf } from '../../src/garment/measures.ts';
 import { personNamed } from '../../src/garment/people.ts';
+import type { About } from '../../src/table/model/about.ts';
 import type { Action } from '../../src/table/model/action.ts';
 import type { Bench, Filling, Room, ToolId } from '../../src/table/model/bench.ts';
 import { emptyBench } from '../../src/table/model/bench.ts';
@@ -30,8 +31,15 @@ function laid() {
   return made.givens;
 }
 
+export const about: About = {
+  setting: { figure: { named: 'amara' }, style: {}, house: {}, strictness: 'workroom' },
+  student: 'Ana Lind',
+  shown: [],
+  hints: {},
+};
+
 /** The bench after these actions. */
-export function benchAfter(actions: readonly Action[], bench: Bench = emptyBench): Bench {
+export function benchAfter(actions: readonly Action[], bench: Bench = emptyBench(about)): Bench {
   return actions.reduce((now, action) => reduce(now, action, room), bench);
 }
 

@@ -3,6 +3,7 @@ import type { Heading, Name, Part, Passing, Step } from '../../drafting/step.ts'
 import type { FormId } from '../../drafting/verbs.ts';
 import type { Target } from '../../grader/exercise.ts';
 import type { Message } from '../../words/message.ts';
+import type { About } from './about.ts';
 
 /** What a blank may be filled with: a name, an expression or a word; a place; a heading; a list of points, of a seam's parts, or of passings. */
 export type Filling =
@@ -25,18 +26,24 @@ export interface Hand {
   readonly answers: Name | null;
 }
 
-/** Everything that undo goes back to. */
+/** The steps, and where one stands in them. */
 export interface Draft {
   readonly steps: readonly Step[];
   /** How many steps are carried out: fewer than all while one stands back in the working. */
   readonly upTo: number;
 }
 
+/** A draft that undo or redo goes to, with as much about it as was changed together with its steps. */
+export interface Turn extends Draft {
+  readonly about: Partial<About>;
+}
+
 /** The draft on the table and what one is doing to it. */
 export interface Bench extends Draft {
+  readonly about: About;
   readonly hand: Hand | null;
-  readonly past: readonly Draft[];
-  readonly future: readonly Draft[];
+  readonly past: readonly Turn[];
+  readonly future: readonly Turn[];
   /** What is being dragged or nudged: its moves are one move to undo. */
   readonly dragging: Name | null;
   /** What to say of the last change; `turn` counts, so that the same words can be said twice. */
@@ -50,18 +57,7 @@ export interface Room {
   readonly targets: readonly Target[];
 }
 
-export const emptyBench: Bench = {
-  steps: [],
-  upTo: 0,
-  hand: null,
-  past: [],
-  future: [],
-  dragging: null,
-  said: null,
-  turn: 0,
-};
-
-/** A bench with these steps on it, all carried out. */
-export function benchWith(steps: readonly Step[]): Bench {
-  return { ...emptyBench, steps, upTo: steps.length };
+/** A bench with nothing drawn on it yet. */
+export function emptyBench(about: About): Bench {
+  return { steps: [], upTo: 0, about, hand: null, past: [], future: [], dragging: null, said: null, turn: 0 };
 }

@@ -2,8 +2,9 @@ import { replay } from '../../drafting/replay.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
 import { type Message, message } from '../../words/message.ts';
+import { type About, sameOf, withName } from './about.ts';
 import type { Action } from './action.ts';
-import { type Bench, type Draft, emptyBench, type Room, type ToolId } from './bench.ts';
+import { type Bench, type Draft, emptyBench, type Room, type ToolId, type Turn } from './bench.ts';
 import { clear, fill, pickUp, stepOf, turnOver } from './hand.ts';
 import { nameTrouble } from './name-trouble.ts';
 import { sayMade, sayMoved } from './say-change.ts';
@@ -40,9 +41,18 @@ function carryOut(bench: Bench, action: Action, room: Room): Bench {
     case 'go':
       return goTo(bench, action.upTo);
     case 'open':
-      return keep(bench, { steps: action.steps, upTo: action.steps.length }, null);
+      return keep(
+        bench,
+        { steps: action.steps, upTo: action.steps.length },
+        null,
+        withName(action.about, bench.about.student),
+      );
     case 'lay':
-      return { ...emptyBench, steps: action.steps, upTo: action.upTo };
+      return layKept(bench, action);
+    case 'order':
+      return keep(bench, bench, null, { setting: action.setting });
+    case 'note':
+      return { ...bench, about: { ...bench.about, ...action.about } };
     case 'clear-sheet':
       return keep(bench, { steps: [], upTo: 0 }, message('table.cleared'));
     case 'let-go':
@@ -50,6 +60,10 @@ function carryOut(bench: Bench, action: Action, room: Room): Bench {
     default:
       return onStep(bench, action, room);
   }
+}
+
+function layKept({ about }: Bench, kept: Extract<Action, { do: 'lay' }>): Bench {
+  return { ...emptyBench(withName(kept.about, about.student)), steps: kept.steps, upTo: kept.upTo };
 }
 
 function take(bench: Bench, tool: ToolId): Bench {
@@ -146,9 +160,9 @@ function goTo(bench: Bench, upTo: number): Bench {
 function undo(bench: Bench): Bench {
   const before = bench.past.at(-1);
   if (!before) return bench;
-  const future = [{ steps: bench.steps, upTo: bench.upTo }, ...bench.future];
+  const future = [turnFrom(bench, before.about), ...bench.future];
   return speak(
-    { ...bench, ...before, past: bench.past.slice(0, -1), future },
+    { ...turnTo(bench, before), past: bench.past.slice(0, -1), future },
     message('table.undone', { of: before.steps.length }),
   );
 }
@@ -156,13 +170,23 @@ function undo(bench: Bench): Bench {
 function redo(bench: Bench): Bench {
   const [after, ...future] = bench.future;
   if (!after) return bench;
-  const past = [...bench.past, { steps: bench.steps, upTo: bench.upTo }];
-  return speak({ ...bench, ...after, past, future }, message('table.redone', { of: after.steps.length }));
+  const past = [...bench.past, turnFrom(bench, after.about)];
+  return speak({ ...turnTo(bench, after), past, future }, message('table.redone', { of: after.steps.length }));
 }
 
-function keep(bench: Bench, draft: Draft, said: Message | null): Bench {
-  const past = [...bench.past, { steps: bench.steps, upTo: bench.upTo }].slice(-KEPT);
-  return speak({ ...bench, ...draft, past, future: [] }, said);
+/** Makes a change that can be undone, also of what is said about the draft. */
+function keep(bench: Bench, { steps, upTo }: Draft, said: Message | null, about: Partial<About> = {}): Bench {
+  const past = [...bench.past, turnFrom(bench, about)].slice(-KEPT);
+  return speak({ ...turnTo(bench, { steps, upTo, about }), past, future: [] }, said);
+}
+
+/** The draft as it stands, to come back to from a change that touches `about`. */
+function turnFrom(bench: Bench, about: Partial<About>): Turn {
+  return { steps: bench.steps, upTo: bench.upTo, about: sameOf(about, bench.about) };
+}
+
+function turnTo(bench: Bench, { steps, upTo, about }: Turn): Bench {
+  return { ...bench, steps, upTo, about: { ...bench.about, ...about } };
 }
 
 function speak(bench: Bench, said: Message | null): Bench {

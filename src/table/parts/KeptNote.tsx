@@ -11,5 +11,7 @@ export function KeptNote({ keeping, say }: { readonly keeping: Keeping; readonly
       </p>
     );
   }
+  // The notice over the table says what stands in the way.
+  if (keeping.state === 'damaged' || keeping.state === 'elsewhere') return null;
   return <p class="files-kept">{say('table.kept')}</p>;
 }

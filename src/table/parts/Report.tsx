@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Grade, TargetReport } from '../../grader/result.ts';
 import type { Say } from '../say.ts';
-import { rightTargets } from '../use-marking.ts';
+import { targetsBy } from '../use-marking.ts';
 
 interface ReportProps {
   readonly grade: Grade;
@@ -21,7 +21,7 @@ export function Report({ grade, stale, shown, row, say, onShow, onAgain }: Repor
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
   useEffect(() => head.current?.focus(), [grade]);
-  const right = rightTargets(grade);
+  const right = targetsBy(grade, 'right');
   const rest = grade.reports.filter(({ status }) => status !== 'within');
   const allRight = rest.length === 0;
   return (

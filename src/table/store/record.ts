@@ -20,6 +20,12 @@ export function printRecord({ handIn, upTo }: DraftRecord): string {
   return JSON.stringify({ upTo, handIn: handInJson(handIn) });
 }
 
+/** Whether two records are of the same draft, whoever reads it in whatever unit, and wherever they stand in it. */
+export function sameDraft(a: DraftRecord, b: DraftRecord): boolean {
+  const { student, unit } = a.handIn;
+  return printRecord(a) === printRecord({ upTo: a.upTo, handIn: { ...b.handIn, student, unit } });
+}
+
 /** What was kept; null when it cannot be read as a draft of this exercise. */
 export function readRecord(text: string, exercise: Exercise): DraftRecord | null {
   const json = parsed(text);

@@ -258,6 +258,11 @@ export const table = {
   ),
   'table.damaged-save': plain('Save the raw file'),
   'table.damaged-start': plain('Start clean'),
+  'table.elsewhere': plain(
+    'This draft was changed in another tab or window meanwhile. Until you choose, what you draw here is not kept.',
+  ),
+  'table.elsewhere-take': plain('Lay the other one here'),
+  'table.elsewhere-keep': plain('Keep the one here'),
 
   // Live figures
   'table.live-hint': plain('Drag the ringed marks, or reach them with Tab and move them with the arrow keys.'),
