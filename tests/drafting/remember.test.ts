@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { replay } from '../../src/drafting/replay.ts';
+import { sameShape } from '../../src/drafting/same-shape.ts';
+import type { Shape } from '../../src/drafting/shape.ts';
+import type { Givens, Pins } from '../../src/drafting/sheet.ts';
+import type { Step } from '../../src/drafting/step.ts';
+import { drafts } from './arbitrary.ts';
+import { block } from './block.ts';
+
+/** A table nobody has drawn on yet. */
+const fresh = (): Givens => ({ shapes: new Map(block.shapes), measures: new Map(block.measures) });
+
+const pin = (x: number, y: number): Pins =>
+  new Map<string, Shape>([['break-point', { kind: 'point', point: { x, y } }]]);
+
+test('what is remembered of a draft changes nothing: on a table drawn on before it comes out as on a fresh one', () => {
+  fc.assert(
+    fc.property(drafts(12), fc.array(fc.nat(11), { maxLength: 6 }), (draft, left) => {
+      const steps = draft as unknown as readonly Step[];
+      const table = fresh();
+      // Drawn on: whole, pinned, and with steps left out, in turn.
+      replay(table, steps);
+      replay(table, steps, pin(-20, 80));
+      for (const index of left) replay(table, steps.toSpliced(index, 1));
+      replay(table, steps, pin(14, 300));
+      for (const pins of [new Map(), pin(-20, 80), pin(3, 4)]) {
+        expect(replay(table, steps, pins)).toEqual(replay(fresh(), structuredClone(steps), pins));
+      }
+    }),
+  );
+});
+
+test('the same step gives the same thing again, and another where what it is made from has changed', () => {
+  const steps: readonly Step[] = [
+    { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'overlap', side: 'left' },
+    { verb: 'cross', name: 'mark', one: 'edge', other: 'waist', answers: 'break-point' },
+    { verb: 'square', name: 'upright', to: 'waist', through: 'mark' },
+  ];
+  const table = fresh();
+  const [once, again, moved] = [replay(table, steps), replay(table, steps), replay(table, steps, pin(5, 5))];
+  expect(again.shapes.get('upright')).toBe(once.shapes.get('upright'));
+  expect(moved.shapes.get('edge')).toBe(once.shapes.get('edge'));
+  expect(moved.shapes.get('upright')).not.toEqual(once.shapes.get('upright'));
+});
+
+test('shapes are the same only to the last digit, and of one kind', () => {
+  const point = (x: number): Shape => ({ kind: 'point', point: { x, y: 2 } });
+  const length: Shape = { kind: 'length', length: 1 };
+  const angle: Shape = { kind: 'angle', angle: 1 };
+  expect(sameShape(point(1), point(1))).toBe(true);
+  expect(sameShape(point(1), point(1 + 2 ** -52))).toBe(false);
+  expect(sameShape(length, { ...length })).toBe(true);
+  expect(sameShape(length, angle)).toBe(false);
+  for (const [one, other] of [
+    ['centre-front', 'waist'],
+    ['neckline', 'neck-point'],
+  ]) {
+    const [a, b] = [block.shapes.get(one ?? ''), block.shapes.get(other ?? '')];
+    if (!a || !b) throw new Error('no such thing on the block');
+    expect(sameShape(a, structuredClone(a))).toBe(true);
+    expect(sameShape(a, b)).toBe(false);
+  }
+});
