@@ -1,4 +1,4 @@
-import { evaluate } from '../drafting/expression.ts';
+import { evaluate, namesIn } from '../drafting/expression.ts';
 import { millimetres } from '../drafting/quantity.ts';
 import type { Expression, Name } from '../drafting/step.ts';
 import { houseRules } from '../garment/house-rules.ts';
@@ -8,7 +8,7 @@ import { AuthoringError, lookUp } from './authoring-error.ts';
 import { lengthFrom } from './both-units.ts';
 import { builtReader } from './reader.ts';
 
-/** A house rule worked out: one column a choice that follows from the measure, one row a value of it. Lengths in mm. */
+/** A house rule worked out: one column a choice that follows from the measure or is one length for all, one row a value of it. Lengths in mm. */
 export interface RuleTable {
   readonly head: string;
   readonly choices: readonly { readonly says: string; readonly source: string }[];
@@ -20,8 +20,9 @@ const rules = new Map(houseRules.map((rule) => [rule.name, rule]));
 /** The table of a rule for some values of a measure; an authoring error where there is no such rule, or nothing follows from the measure. */
 export function ruleTable(name: string, of: Name, values: readonly Expression[]): RuleTable {
   const rule = lookUp(rules, name, { written: '<RuleTable rule="…">', kept: 'src/garment/house-rules.ts' });
-  const choices = rule.choices.filter((choice) => choice.uses.includes(of));
-  if (choices.length === 0) throw new AuthoringError(`No choice of the house rule “${name}” follows from “${of}”.`);
+  const choices = rule.choices.filter(({ gives }) => namesIn(gives).every((needed) => needed === of));
+  if (!choices.some(({ gives }) => namesIn(gives).length > 0))
+    throw new AuthoringError(`No choice of the house rule “${name}” follows from “${of}”.`);
   return {
     head: capital(nameText(of, builtReader)),
     choices: choices.map((choice) => ({

@@ -62,6 +62,36 @@ describe('what the lesson on notch placement says', () => {
   });
 });
 
+describe('what the lesson on stand and fall says', () => {
+  test('by the first house rule the edge passes the seam by 1/8 in, whatever the cloth (common practice, no source)', () => {
+    for (const turn of [2, 6.35, 12]) {
+      const at = measured('turn-section', { 'cloth-turn': turn });
+      expect(at('passes')).toBeCloseTo(INCH / 8, 9);
+      expect(at('fall-here')).toBeCloseTo(at('stand') + INCH / 8 + turn, 9);
+    }
+  });
+
+  test('in a heavy coating the first two house rules agree, and the third gives more', () => {
+    const at = measured('worked-stand-fall');
+    expect(at('collar-fall')).toBeCloseTo(at('stand') + INCH / 2, 9);
+    expect(at('collar-width')).toBeCloseTo(2 * at('stand') + INCH / 2, 9);
+  });
+
+  test('the front neckline is longer than the back one, on every invented figure', () => {
+    for (const { figure } of people) {
+      const of = (along: string): number => {
+        const { order } = scene('back-laid');
+        const steps = [{ verb: 'tape', name: 'taped', along }] as const;
+        return (
+          liveSheet(asLive({ ...scene('back-laid'), order: { ...order, figure }, steps }), atRest).measures.get('taped')
+            ?.value ?? 0
+        );
+      };
+      expect(of('front-neckline')).toBeGreaterThan(of('back-neckline') + 5);
+    }
+  });
+});
+
 test('Mateo’s front is short beside a regular figure’s', () => {
   const of = (id: string): number => people.find((one) => one.id === id)?.figure['front-waist'] ?? Number.NaN;
   expect(of('mateo')).toBeLessThan(of('tane'));

@@ -26,6 +26,17 @@ describe('the table of a house rule', () => {
     expect(inches(rows[1]?.gives[1] ?? 0)).toBeCloseTo(1, 9);
   });
 
+  test('sets what is one length for all beside what follows from the measure', () => {
+    const { rows } = ruleTable('cover-rule', 'cloth-turn', ['1/8 in', '3/8 in']);
+    // 1/8 in past the seam and the turn: common practice, no source. 1/2 in: Vincent, Ladies, p. 48. 5/8 in: MTOC 1949, Dia. 25 A.
+    expect(rows.map(({ gives }) => gives.map(inches))).toEqual(
+      [
+        [0.25, 0.5, 0.625],
+        [0.5, 0.5, 0.625],
+      ].map((row) => row.map((x) => expect.closeTo(x, 9))),
+    );
+  });
+
   test('tells an author what there is', () => {
     expect(() => ruleTable('stand-rul', 'stand', ['1 in'])).toThrowErrorMatchingInlineSnapshot(
       `[AuthoringError: <RuleTable rule="…"> names “stand-rul”, and there is no such entry in src/garment/house-rules.ts. Did you mean “stand-rule”?]`,

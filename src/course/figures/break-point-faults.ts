@@ -2,7 +2,6 @@ import type { Name, Step } from '../../drafting/step.ts';
 import { button, buttonHelp } from './closed.ts';
 import type { Fault } from './fault.ts';
 import { bodyCloth, bodyHelp, breakPoint, lapel, lapelHelp, overlapEdge, rollLine } from './front.ts';
-import { otherLapel, otherLapelHelp } from './other-lapel.ts';
 import { orderOf, type Scene } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
@@ -85,42 +84,68 @@ export const belowButton: Fault = {
   wrong: withButton('fault-below-button-wrong', '0 in'),
 };
 
-/** Both fronts, the other one drafted with a break `higher` and laid on from the other side. */
+const other = (name: Name): Name => `other-${name}`;
+
+/** The other front with a break `higher`, drafted on this side and laid beside this front, turned over. */
+const beside = (higher: string): readonly Step[] => [
+  { verb: 'parallel', name: other('level'), to: 'break-level', distance: higher, side: 'up' },
+  { verb: 'cross', name: other('break'), one: 'overlap-edge', other: other('level') },
+  { verb: 'rule', name: other('line'), from: other('break'), to: 'stand-point' },
+  { verb: 'cross', name: other('top'), one: 'gorge', other: other('line') },
+  { verb: 'parallel', name: other('run'), to: other('line'), distance: 'lapel-width', side: 'left' },
+  { verb: 'cross', name: other('point'), one: 'gorge', other: other('run') },
+  { verb: 'seam', name: other('cut'), run: [other('break'), other('point'), other('top'), other('break')] },
+  { verb: 'fold', name: other('turned'), what: other('cut'), over: other('line') },
+  {
+    verb: 'seam',
+    name: other('cloth'),
+    run: [
+      other('break'),
+      other('top'),
+      'gorge-corner',
+      'neck-point',
+      'shoulder-tip',
+      'foot-side',
+      'foot-edge',
+      other('break'),
+    ],
+  },
+  { verb: 'seam', name: other('below'), run: [other('break'), 'foot-edge'] },
+  { verb: 'parallel', name: 'between', to: 'centre-front', distance: 'overlap + 25 mm', side: 'left' },
+  { verb: 'fold', name: other('body'), what: other('cloth'), over: 'between' },
+  { verb: 'fold', name: other('lapel'), what: other('turned'), over: 'between' },
+  { verb: 'fold', name: other('edge'), what: other('below'), over: 'between' },
+  { verb: 'fold', name: other('neck'), what: 'neck-edge', over: 'between' },
+  { verb: 'fold', name: other('mark'), what: other('break'), over: 'between' },
+];
+
+/** Both fronts side by side, the other one drafted with a break `higher`, and the break level of each. */
 function bothSides(id: string, higher: string): Scene {
-  const other = (name: Name): Name => `other-${name}`;
   return {
     ...right,
     id,
-    steps: [
-      ...right.steps,
-      { verb: 'parallel', name: other('level'), to: 'break-level', distance: higher, side: 'up' },
-      { verb: 'cross', name: other('break'), one: 'overlap-edge', other: other('level') },
-      { verb: 'rule', name: other('line'), from: other('break'), to: 'stand-point' },
-      { verb: 'cross', name: other('end'), one: 'gorge', other: other('line') },
-      { verb: 'parallel', name: other('run'), to: other('line'), distance: 'lapel-width', side: 'left' },
-      { verb: 'cross', name: other('point'), one: 'gorge', other: other('run') },
-      ...otherLapel({ roll: other('line'), breakPoint: other('break'), tip: other('point'), top: other('end') }),
-      { verb: 'fold', name: 'other-neck', what: 'neck-edge', over: 'centre-front' },
-    ],
+    steps: [...right.steps, ...beside(higher)],
     shows: [],
-    given: ['neck-edge', 'other-neck'],
+    given: ['neck-edge', other('neck')],
+    help: ['break-level', other('level')],
     hides: [
-      ...hides,
+      ...lapelHelp,
+      ...bodyHelp,
+      'lapel',
       'overlap-edge',
       'roll-line',
       'stand-point',
-      ...['level', 'break', 'line', 'end', 'run', 'point'].map(other),
-      ...otherLapelHelp,
-      'break-point',
+      'between',
+      ...['break', 'line', 'top', 'run', 'point', 'cut', 'turned', 'cloth', 'below', 'body'].map(other),
     ],
     labels: [],
     cloth: [
-      { outline: 'other-body', side: 'right' },
-      { outline: 'other-lapel', side: 'other' },
+      { outline: other('body'), side: 'right' },
+      { outline: other('lapel'), side: 'other' },
       { outline: 'body', side: 'right' },
       { outline: 'lapel-worn', side: 'other' },
     ],
-    box: { min: { x: -190, y: -80 }, max: { x: 190, y: 450 } },
+    box: { min: { x: -245, y: -80 }, max: { x: 145, y: 450 } },
   };
 }
 
@@ -128,5 +153,5 @@ function bothSides(id: string, higher: string): Scene {
 export const uneven: Fault = {
   id: 'fault-uneven',
   right: bothSides('fault-uneven-right', '0 mm'),
-  wrong: bothSides('fault-uneven-wrong', '32 mm'),
+  wrong: bothSides('fault-uneven-wrong', '45 mm'),
 };

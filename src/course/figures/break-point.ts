@@ -36,7 +36,7 @@ const slipLine: readonly Step[] = [
   ...overlapEdge,
   ...breakPoint,
   { verb: 'along', name: 'stand-point', on: 'shoulder-line', from: 'neck-point', distance: 'stand', toward: 'left' },
-  { verb: 'rule', name: 'right-line', from: 'break-point', to: 'stand-point' },
+  { verb: 'seam', name: 'right-line', run: ['break-point', 'stand-point'] },
 ];
 const half: Step = {
   verb: 'along',
@@ -54,7 +54,7 @@ export const breakEdge: Scene = {
   steps: [
     ...slipLine,
     { verb: 'pencil', name: 'false-break', at: placeOf(slipOrder, [...slipLine, half], 'half-way') },
-    { verb: 'rule', name: 'roll-line', from: 'false-break', to: 'stand-point' },
+    { verb: 'seam', name: 'roll-line', run: ['false-break', 'stand-point'] },
     { verb: 'tape', name: 'slid', from: 'break-point', to: 'false-break' },
     { verb: 'parallel', name: 'high-level', to: 'break-level', distance: '200 mm', side: 'up' },
     { verb: 'cross', name: 'right-high', one: 'right-line', other: 'high-level' },
@@ -78,6 +78,6 @@ export const breakEdge: Scene = {
   right: ['right-line'],
   hides: ['high-level', 'right-high', 'false-high', 'stand-point', 'lost-strip'],
   labels: ['centre-front', 'overlap-edge', 'break-level', 'break-point', 'false-break'],
-  cloth: [{ outline: 'lost-strip', side: 'other' }],
+  cloth: [{ outline: 'lost-strip', side: 'right' }],
   box: { min: { x: -70, y: -35 }, max: { x: 70, y: 115 } },
 };

@@ -4,10 +4,11 @@ import * as lapelFaults from './lapel-and-fold-faults.ts';
 import * as notchFaults from './notch-placement-faults.ts';
 import * as overlapFaults from './overlap-faults.ts';
 import * as rollFaults from './roll-line-faults.ts';
+import * as standFaults from './stand-and-fall-faults.ts';
 
 /** Every pair of right and wrong, by id. */
 export const faults: ReadonlyMap<string, Fault> = new Map(
-  [overlapFaults, breakFaults, rollFaults, lapelFaults, notchFaults]
+  [overlapFaults, breakFaults, rollFaults, lapelFaults, notchFaults, standFaults]
     .flatMap((lesson): readonly Fault[] => Object.values(lesson))
     .map((fault) => [fault.id, fault]),
 );

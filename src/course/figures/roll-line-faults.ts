@@ -8,6 +8,11 @@ import { usualStyle } from './styles.ts';
 const order = orderOf('ravi', usualStyle);
 const line: readonly Step[] = [...overlapEdge, ...breakPoint, ...rollLine];
 
+/** The same, its roll line to be seen beside a false one: from the break point up, and not below it. */
+const beside: readonly Step[] = line.map((step) =>
+  step.name === 'roll-line' ? { verb: 'seam', name: 'right-line', run: ['break-point', 'stand-point'] } : step,
+);
+
 /** The roll line through the neck point leaves the collar no stand at the shoulder. */
 export const neckPoint: Fault = {
   id: 'fault-neck-point',
@@ -32,7 +37,7 @@ export const fallForStand: Fault = {
     ...shoulder,
     id: 'fault-fall-wrong',
     steps: [
-      ...line.map((step): Step => (step.name === 'roll-line' ? { ...step, name: 'right-line' } : step)),
+      ...beside,
       { verb: 'along', name: 'false-mark', on: 'shoulder-line', from: 'neck-point', distance: 'fall', toward: 'left' },
       { verb: 'rule', name: 'roll-line', from: 'break-point', to: 'false-mark' },
     ],
@@ -58,7 +63,7 @@ export const fromCentreFront: Fault = {
     id: 'fault-roll-centre-front-wrong',
     order,
     steps: [
-      ...line.map((step): Step => (step.name === 'roll-line' ? { ...step, name: 'right-line' } : step)),
+      ...beside,
       { verb: 'cross', name: 'false-break', one: 'centre-front', other: 'break-level' },
       { verb: 'rule', name: 'roll-line', from: 'false-break', to: 'stand-point' },
     ],

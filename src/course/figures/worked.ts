@@ -1,19 +1,23 @@
 import type { Step } from '../../drafting/step.ts';
+import { button, buttonHelp } from './closed.ts';
 import { breakPoint, overlapEdge, rollLine } from './front.ts';
 import { orderOf, type Scene } from './scene.ts';
 
-/** The overlap from the button, by the house rule. */
+/** The overlap from the button, by the house rule. The button lies there already. */
 export const workedOverlap: Scene = {
   id: 'worked-overlap',
   order: orderOf('lucia', { button: '5/8 in' }, { 'overlap-rule': 'twice-the-button' }),
   steps: [
-    { verb: 'parallel', name: 'overlap-edge', to: 'centre-front', distance: 'overlap-by-rule', side: 'left' },
     { verb: 'cross', name: 'button-middle', one: 'centre-front', other: 'waist' },
+    ...button('rim', 'button-middle'),
+    { verb: 'parallel', name: 'overlap-edge', to: 'centre-front', distance: 'overlap-by-rule', side: 'left' },
     { verb: 'cross', name: 'edge-mark', one: 'overlap-edge', other: 'waist' },
     { verb: 'along', name: 'rim-mark', on: 'waist', from: 'button-middle', distance: 'button / 2', toward: 'left' },
     { verb: 'tape', name: 'rim-to-edge', from: 'rim-mark', to: 'edge-mark' },
   ],
+  begins: 'overlap-edge',
   shows: ['centre-front', 'waist'],
+  hides: buttonHelp('rim'),
   labels: ['centre-front', 'overlap-edge', 'rim-mark', 'edge-mark', 'button-middle'],
   box: { min: { x: -60, y: -45 }, max: { x: 60, y: 45 } },
 };

@@ -10,4 +10,6 @@ export const figures = {
   'name.notch-reach': plain('notch width'),
   'name.under-notch': plain('the foot under the notch'),
   'name.fold-foot': plain('the foot on the roll line'),
+  'name.fall-here': plain('fall'),
+  'name.back-cut': plain('back'),
 };
