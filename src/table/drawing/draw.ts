@@ -126,8 +126,10 @@ function partsOf(painter: Painter, name: Name, shape: Shape): Part[] {
   return [...faintParts(painter, name, shape.line), firm];
 }
 
-function spanOf({ options, marks, box }: Painter, name: Name, line: Line): Span | null {
-  return options.given.has(name) ? givenSpan(line, marks, box) : madeSpan(line, marks, box);
+function spanOf({ options, marks, box, toneOf: tone }: Painter, name: Name, line: Line): Span | null {
+  if (options.given.has(name)) return givenSpan(line, marks, box);
+  // Cloth turns over between the marks of a fold and no further: below the break point there is none.
+  return tone(name) === 'roll' ? madeSpan(line, marks, box, 0) : madeSpan(line, marks, box);
 }
 
 function faintParts({ options, box, toneOf: tone }: Painter, name: Name, line: Line): Part[] {

@@ -35,12 +35,12 @@ export function givenSpan(line: Line, points: readonly Point[], box: Box): Span 
   return start < end ? [start, end] : null;
 }
 
-/** How much of a line that was drawn is firm: between its marks and a little over, or right across the sheet. */
-export function madeSpan(line: Line, points: readonly Point[], box: Box): Span | null {
+/** How much of a line that was drawn is firm: between its marks and a little `over`, or right across the sheet. */
+export function madeSpan(line: Line, points: readonly Point[], box: Box, over = OVERRUN): Span | null {
   const marks = stationsOn(line, points);
   const first = marks[0];
   const last = marks.at(-1);
-  if (first !== undefined && last !== undefined && last - first > 1) return [first - OVERRUN, last + OVERRUN];
+  if (first !== undefined && last !== undefined && last - first > 1) return [first - over, last + over];
   return clip(line, box);
 }
 

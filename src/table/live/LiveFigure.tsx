@@ -2,8 +2,7 @@ import type { VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Quantity } from '../../drafting/quantity.ts';
 import { usualWorn } from '../../garment/collar/worn-plan.ts';
-import { type Message, message, type Value, written } from '../../words/message.ts';
-import { say } from '../../words/say.ts';
+import { type Message, type Value, written } from '../../words/message.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import './live.css';
 import { sayFor } from '../say.ts';
@@ -64,9 +63,9 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
       </p>
       {still ? null : (
         <p class="live-help">
-          <span>{say(message('table.live-hint'), reader)}</span>{' '}
+          <span>{speak('table.live-hint', { marks: scene.handles.length })}</span>{' '}
           <button type="button" class="quiet-button" disabled={!moved} onClick={() => setState(atRest)}>
-            {say(message('table.live-back'), reader)}
+            {speak('table.live-back')}
           </button>
         </p>
       )}

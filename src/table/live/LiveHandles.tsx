@@ -25,7 +25,11 @@ interface LiveHandlesProps {
 export function LiveHandles({ scene, sheet, onDrag, onNudge, ...rest }: LiveHandlesProps): VNode {
   return (
     // biome-ignore lint/a11y/useSemanticElements: nothing in HTML groups what lies in an SVG.
-    <svg class="live-handles" role="group" aria-label={say(message('table.live-hint'), rest.reader)}>
+    <svg
+      class="live-handles"
+      role="group"
+      aria-label={say(message('table.live-hint', { marks: scene.handles.length }), rest.reader)}
+    >
       {scene.handles.map((handle) => {
         const at = markOn(sheet, heldBy(handle));
         return at ? (

@@ -265,6 +265,9 @@ export const table = {
   'table.elsewhere-keep': plain('Keep the one here'),
 
   // Live figures
-  'table.live-hint': plain('Drag the ringed marks, or reach them with Tab and move them with the arrow keys.'),
+  'table.live-hint': entry(
+    ['marks'],
+    'Drag the ringed {marks, plural, one {mark} other {marks}}, or reach {marks, plural, one {it} other {them}} with Tab and move {marks, plural, one {it} other {them}} with the arrow keys.',
+  ),
   'table.live-back': plain('Put it back'),
 };
