@@ -116,7 +116,6 @@ const beside = (higher: string): readonly Step[] => [
   { verb: 'fold', name: other('lapel'), what: other('turned'), over: 'between' },
   { verb: 'fold', name: other('edge'), what: other('below'), over: 'between' },
   { verb: 'fold', name: other('neck'), what: 'neck-edge', over: 'between' },
-  { verb: 'fold', name: other('mark'), what: other('break'), over: 'between' },
 ];
 
 /** Both fronts side by side, the other one drafted with a break `higher`, and the break level of each. */
@@ -136,6 +135,7 @@ function bothSides(id: string, higher: string): Scene {
       'roll-line',
       'stand-point',
       'between',
+      'break-point',
       ...['break', 'line', 'top', 'run', 'point', 'cut', 'turned', 'cloth', 'below', 'body'].map(other),
     ],
     labels: [],
