@@ -56,11 +56,11 @@ async function markAll(work: AsyncIterable<Work>, strictness: Strictness | null,
 }
 
 function resultOf(piece: Work, strictness: Strictness | null): Marked {
-  if ('text' in piece) return gradePiece(piece.text, loadExercise, strictness);
+  if ('text' in piece) return gradePiece(piece, loadExercise, strictness);
   return { ok: false, reason: say('note' in piece ? piece.note : piece.refused, reader) };
 }
 
 async function tell(where: string, result: Marked, talk: Talk): Promise<void> {
   if (!result.ok) return await talk.complain(`${where}: ${result.reason}\n`);
-  await talk.say(talk.terminal ? workLines(result.row) : `${JSON.stringify(result.row)}\n`);
+  await talk.say(talk.terminal ? workLines(result.row, result.notMade) : `${JSON.stringify(result.row)}\n`);
 }

@@ -1,38 +1,58 @@
-import type { CheckRow, GradeRow } from '../exchange/grade-row.ts';
+import type { CheckRow, WorkRow } from '../exchange/grade-row.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
+import type { NotMade } from './grade-piece.ts';
 
 const reader = { language: 'en', unit: 'cm' } as const;
 
 /** Widths of the columns: fixed, because work is printed as it is marked, before the next piece is known. */
-const widths = { student: 26, exercise: 20, marks: 11, target: 22, check: 12, status: 9 } as const;
+const widths = {
+  student: 26,
+  exercise: 20,
+  marks: 11,
+  others: 14,
+  flags: 28,
+  target: 22,
+  check: 12,
+  status: 9,
+} as const;
 
 /** The heading of the table. */
 export function headLine(): string {
-  const [student, exercise, marks, others] = (['student', 'exercise', 'marks', 'others'] as const).map((column) =>
-    said(message(`grade-table.${column}`)),
+  const columns = ['student', 'exercise', 'marks', 'others', 'flags', 'file'] as const;
+  return line(
+    columns.map((column) => [said(message(`grade-table.${column}`)), column === 'file' ? 0 : widths[column]]),
   );
-  return line([
-    [student, widths.student],
-    [exercise, widths.exercise],
-    [marks, widths.marks],
-    [others, 0],
-  ]);
 }
 
 /** A piece of work in the table: one line, and one more for every check that is off. */
-export function workLines(row: GradeRow): string {
+export function workLines(row: WorkRow, notMade: NotMade): string {
   const { tried, held } = row.otherFigures;
   const others = tried === 0 ? message('grade-table.none-tried') : message('grade-table.held', { held, tried });
   const first = line([
     [row.student.trim() === '' ? said(message('grade-table.nobody')) : row.student, widths.student],
     [row.exercise, widths.exercise],
     [said(message('grade-table.of', { marks: tidy(row.marks), of: tidy(row.of) })), widths.marks],
-    [said(others), 0],
+    [said(others), widths.others],
+    [flagsOf(row).join(', '), widths.flags],
+    [row.file, 0],
   ]);
-  const faults = row.checks.filter(({ status }) => status !== 'within').map(faultLine);
+  const faults = row.checks
+    .filter(({ status }) => status !== 'within')
+    .map((check) => faultLine(check, notMade.get(check.target)));
   const problems = row.problems.map((problem) => `  ${problem}\n`);
   return [first, ...problems, ...faults].join('');
+}
+
+/** What a teacher may want to know before the marks are written down, in a word or two each. */
+function flagsOf({ hints, shown, ownOrder, strictness }: WorkRow): readonly string[] {
+  const taken = Object.values(hints).reduce<number>((sum, tier) => sum + tier, 0);
+  return [
+    ...(taken === 0 ? [] : [said(message('grade-table.hints', { count: taken }))]),
+    ...(shown.length === 0 ? [] : [said(message('grade-table.shown', { count: shown.length }))]),
+    ...(ownOrder ? [] : [said(message('grade-table.other-order'))]),
+    ...(strictness === 'workroom' ? [] : [strictness]),
+  ];
 }
 
 /** The last line: how much was marked and how much could not be read. */
@@ -40,8 +60,12 @@ export function sumLine(marked: number, refused: number): string {
   return `\n${said(message('grade-table.sum', { marked, refused }))}\n`;
 }
 
-function faultLine(check: CheckRow): string {
-  const notes = [howFar(check), check.misreading ?? '', check.carried ? said(message('grade-table.carried')) : ''];
+function faultLine(check: CheckRow, step: number | undefined): string {
+  const notes = [
+    howFar(check, step),
+    check.misreading ?? '',
+    check.carried ? said(message('grade-table.carried')) : '',
+  ];
   return line([
     [`  ${check.target}`, widths.target],
     [check.check, widths.check],
@@ -50,7 +74,8 @@ function faultLine(check: CheckRow): string {
   ]);
 }
 
-function howFar({ status, off, unit, tolerance }: CheckRow): string {
+function howFar({ status, off, unit, tolerance }: CheckRow, step: number | undefined): string {
+  if (step !== undefined) return said(message('grade-table.not-made', { step }));
   if (status === 'missing') return said(message('grade-table.missing'));
   if (off === null) return said(message('grade-table.unread'));
   return said(message('grade-table.off', { off: tidy(off), unit, tolerance: tidy(tolerance) }));

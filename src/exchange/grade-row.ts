@@ -1,6 +1,10 @@
+import type { Name } from '../drafting/step.ts';
+import type { Exercise } from '../grader/exercise.ts';
 import type { CheckResult, Grade } from '../grader/result.ts';
+import type { Strictness } from '../grader/tolerance.ts';
 import { say } from '../words/say.ts';
-import type { HandIn } from './hand-in.ts';
+import type { HandIn, HintTier } from './hand-in.ts';
+import { isOwnOrder } from './own-order.ts';
 
 /** One check of a piece of work, as programs read it. */
 export type CheckRow = Pick<
@@ -45,6 +49,27 @@ export function gradeRow(handIn: HandIn, grade: Grade): GradeRow {
     checks: grade.checks.map(checkRow),
     otherFigures: { tried: grade.otherFigures.tried, held: grade.otherFigures.held },
   };
+}
+
+/** A row of the gradebook with where it was found and how it was come by: what a teacher goes by, after what programs read. */
+export interface WorkRow extends GradeRow {
+  /** Where the work was found: a file, and its line where the file holds several pieces. */
+  readonly file: string;
+  /** The strictness it was marked by. */
+  readonly strictness: Strictness;
+  /** Targets whose right place was asked for. */
+  readonly shown: readonly Name[];
+  /** How many of a target's hints were taken. */
+  readonly hints: Readonly<Record<Name, HintTier>>;
+  /** Whether it was drawn on the exercise's own order, or on one that was changed. */
+  readonly ownOrder: boolean;
+}
+
+/** The whole row of a hand-in that was found in a file. */
+export function workRow(file: string, handIn: HandIn, exercise: Exercise, grade: Grade): WorkRow {
+  const { shown, hints } = handIn;
+  const ownOrder = isOwnOrder(handIn, exercise);
+  return { ...gradeRow(handIn, grade), file, strictness: grade.strictness, shown, hints, ownOrder };
 }
 
 function checkRow(result: CheckResult): CheckRow {

@@ -26,7 +26,8 @@ export function reportOn(finding: Finding, givens: Givens): TargetReport {
     (sum, { status: one }) => (worse[one] > worse[sum] ? one : sum),
     'within',
   );
-  return { target: judged.target.name, status, sentences: sentencesFor(finding, status, givens) };
+  const notMade = judged.answer.found === 'not-made' ? judged.answer.problem.step : null;
+  return { target: judged.target.name, status, notMade, sentences: sentencesFor(finding, status, givens) };
 }
 
 function sentencesFor(finding: Finding, status: Status, givens: Givens): readonly Message[] {

@@ -37,6 +37,8 @@ export interface CheckResult {
 export interface TargetReport {
   readonly target: Name;
   readonly status: Status;
+  /** The step that was to make the answer and could not be carried out, from 0; null where there is none. */
+  readonly notMade: number | null;
   /** Sentences in order: what, how much and which way; why; what to do; what it was judged from. */
   readonly sentences: readonly Message[];
 }

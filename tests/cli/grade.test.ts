@@ -7,7 +7,7 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import { gradeCommand } from '../../src/cli/grade-command.ts';
 import { gradePiece } from '../../src/cli/grade-piece.ts';
 import { whyUnreadable } from '../../src/cli/work.ts';
-import { gradeRow } from '../../src/exchange/grade-row.ts';
+import { workRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { orderFrom } from '../../src/exchange/order-from.ts';
 import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
@@ -89,6 +89,11 @@ describe('marking a folder', () => {
       'problems',
       'checks',
       'otherFigures',
+      'file',
+      'strictness',
+      'shown',
+      'hints',
+      'ownOrder',
     ]);
     expect(Object.keys(row.checks[0])).toEqual([
       ...['target', 'check', 'status', 'measured', 'expected', 'off', 'tolerance', 'unit'],
@@ -112,14 +117,15 @@ describe('marking a folder', () => {
     const made = orderFrom(wrongRoll, roll);
     if (!made.ok) throw new Error('no order');
     const grade = gradeDraft(roll, made.order, wrongRoll.steps, wrongRoll.strictness);
-    expect(rowsIn(out)).toEqual([JSON.parse(JSON.stringify(gradeRow(wrongRoll, grade)))]);
+    const file = at('class', 'b.json');
+    expect(rowsIn(out)).toEqual([JSON.parse(JSON.stringify(workRow(file, wrongRoll, roll, grade)))]);
   });
 
   test('goes on after a piece of work that the grader itself stumbles over', () => {
     const stumble = () => {
       throw new RangeError('out of range');
     };
-    expect(gradePiece(line(wrongRoll), stumble, null)).toEqual({
+    expect(gradePiece({ text: line(wrongRoll), where: 'a.json' }, stumble, null)).toEqual({
       ok: false,
       reason:
         'This could not be marked: the grader itself stumbled over it (out of range). Please report it, with the file.',
@@ -252,15 +258,15 @@ describe('at a terminal', () => {
   test('the work is a table', async () => {
     const { out } = await runHere(gradeCommand, ['-'], `${input}\n{}`, true);
     expect(out).toMatchInlineSnapshot(`
-      "student                    exercise             marks       other figures
-      Ilse Maringa               overlap              6 / 6       6 of 6 hold
-      Bo Achterberg              roll-line            10 / 14     6 of 6 hold
+      "student                    exercise             marks       right holds    how                          file
+      Ilse Maringa               overlap              6 / 6       on 6 of 6      1 hint                       standard input:1
+      Bo Achterberg              roll-line            10 / 14     on 6 of 6      other order                  standard input:2
         roll-line            line         beyond    31.6 mm off, 3 allowed; through-neck-point
-      (no name)                  roll-line            7 / 14      6 of 6 hold
+      (no name)                  roll-line            7 / 14      on 6 of 6      other order                  standard input:3
         stand-point          position     missing   nothing handed in
         stand-point          distance     missing   nothing handed in
         roll-line            line         missing   nothing handed in
-      A name that is a good dea… overlap              0 / 6       not tried
+      A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input:4
         Step 1: waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
         overlap-edge         parallel     missing   nothing handed in
         overlap-edge         squareness   missing   nothing handed in
@@ -268,6 +274,13 @@ describe('at a terminal', () => {
       4 pieces of work marked. One could not be read.
       "
     `);
+  });
+
+  test('a check whose step failed says which step could not be drawn', async () => {
+    const lost = { ...wrongRoll, steps: wrongRoll.steps.filter(({ name }) => name !== 'overlap-edge') };
+    const { out } = await runHere(gradeCommand, ['-'], line(lost), true);
+    expect(out).toMatch(/break-point +level +missing +step 2 could not be drawn/);
+    expect(out).toMatch(/overlap-edge +parallel +missing +nothing handed in/);
   });
 
   test('JSON may be asked for', async () => {

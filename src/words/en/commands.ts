@@ -15,7 +15,10 @@ standard input. A file holds one hand-in, or one a line.
   --help              print this
 
 At a terminal a table is printed, otherwise one JSON line for every piece of work. What cannot be read is told in
-one line on standard error, and the rest go on; the exit status is then 1.`,
+one line on standard error, and the rest go on; the exit status is then 1.
+
+In the table, “right holds” is on how many other figures everything that is right here is right too; “how” says how
+many hints were taken, how many right places were shown, and whether the order or the strictness is not the usual one.`,
   ),
   'command.reference-usage': plain(
     `Draws the reference of an exercise and prints it as one JSON object.
@@ -59,12 +62,18 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'grade-table.student': plain('student'),
   'grade-table.exercise': plain('exercise'),
   'grade-table.marks': plain('marks'),
-  'grade-table.others': plain('other figures'),
+  'grade-table.others': plain('right holds'),
+  'grade-table.flags': plain('how'),
+  'grade-table.file': plain('file'),
   'grade-table.of': entry(['marks', 'of'], '{marks} / {of}'),
-  'grade-table.held': entry(['held', 'tried'], '{held} of {tried} hold'),
+  'grade-table.held': entry(['held', 'tried'], 'on {held} of {tried}'),
   'grade-table.none-tried': plain('not tried'),
   'grade-table.nobody': plain('(no name)'),
   'grade-table.off': entry(['off', 'unit', 'tolerance'], '{off} {unit} off, {tolerance} allowed'),
+  'grade-table.hints': entry(['count'], '{count, plural, one {# hint} other {# hints}}'),
+  'grade-table.shown': entry(['count'], '{count} shown'),
+  'grade-table.other-order': plain('other order'),
+  'grade-table.not-made': entry(['step'], 'step {step} could not be drawn'),
   'grade-table.missing': plain('nothing handed in'),
   'grade-table.unread': plain('runs across, or too far off to measure'),
   'grade-table.carried': plain('judged from an earlier slip'),
