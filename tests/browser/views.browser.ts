@@ -4,8 +4,8 @@ import { replay } from '../../src/drafting/replay.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { add, type Point, scale, turnAbout } from '../../src/geometry/point.ts';
-import { startSetting } from '../../src/table/model/setting.ts';
 import { lay } from '../../src/table/laid-orders.ts';
+import { startSetting } from '../../src/table/model/setting.ts';
 import { axe, expect, moved, type Page, test } from './fixture.ts';
 import { act, onScreen, openTable, placeOf } from './table-hand.ts';
 

@@ -125,22 +125,6 @@ export const grader = {
     ['target', 'from', 'measured', 'bound'],
     'Your {target} is {measured} from the {from}; at most {bound} is wanted.',
   ),
-  'grader.bow-range': entry(
-    ['target', 'measured', 'bound'],
-    'Your {target} bows {measured} from the straight, and {bound} is the most allowed to that side.',
-  ),
-  'grader.through-range': entry(
-    ['target', 'spot', 'measured', 'bound'],
-    'Your {target} passes {measured} from the {spot}; {bound} is the most allowed.',
-  ),
-  'grader.from-least': entry(
-    ['target', 'from', 'measured', 'bound'],
-    'Your {target} is {measured} from the {from}; at least {bound} is wanted.',
-  ),
-  'grader.from-most': entry(
-    ['target', 'from', 'measured', 'bound'],
-    'Your {target} is {measured} from the {from}; at most {bound} is wanted.',
-  ),
   'grader.least': entry(
     ['target', 'measured', 'least'],
     'Your {target} comes to {measured}; at least {least} is wanted.',
