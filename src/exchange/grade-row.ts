@@ -41,7 +41,7 @@ export function gradeRow(handIn: HandIn, grade: Grade): GradeRow {
   const reader = { language: 'en', unit: handIn.unit };
   return {
     student: handIn.student,
-    set: handIn.set,
+    set: handIn.set?.title ?? null,
     exercise: grade.exercise,
     marks: grade.marks,
     of: grade.of,

@@ -1,24 +1,23 @@
 import * as v from 'valibot';
-import { expression, fields, list, name, named, type Wanted, word } from '../grader/reading/fields.ts';
-import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
+import { expression, fields, list, name, named, word } from '../grader/reading/fields.ts';
+import { line, moment, strictnesses, whole } from './fields.ts';
 import { HAND_IN_FORMAT, HAND_IN_VERSION } from './hand-in.ts';
 
 /** The form of a hand-in file. What its fields name is looked up afterwards. */
 
-const LINE_LENGTH = 200;
+const NUMBER_LENGTH = 40;
 
-/** One line of text, possibly empty, without control characters. */
-function line(wanted: Wanted) {
-  return v.pipe(v.string(wanted), v.maxLength(LINE_LENGTH, wanted), v.regex(/^[^\p{Cc}]*$/u, wanted));
-}
+/** Room for a set's seed and a student's name. */
+const SEED_LENGTH = 300;
 
-const strictnesses = Object.keys(strictnessFactor) as [Strictness, ...Strictness[]];
+/** Nobody checks a draft more often. */
+const CHECKS = 100_000;
 
 const figure = v.union(
   [
     fields({ named: name('wants.person') }, 'wants.figure-recipe'),
     fields(
-      { sampled: word(['women', 'men', 'anyone'], 'wants.group'), seed: line('wants.seed') },
+      { sampled: word(['women', 'men', 'anyone'], 'wants.group'), seed: line('wants.seed', SEED_LENGTH) },
       'wants.figure-recipe',
     ),
     // Measures are read by the reader of figures, which speaks of them by name.
@@ -32,7 +31,16 @@ export const handInForm = fields(
     format: v.literal(HAND_IN_FORMAT),
     version: v.literal(HAND_IN_VERSION),
     student: line('wants.student'),
-    set: v.nullable(line('wants.set')),
+    number: line('wants.number', NUMBER_LENGTH),
+    set: v.nullable(
+      fields(
+        {
+          title: line('wants.set-title'),
+          id: v.pipe(v.string('wants.set-id'), v.regex(/^[0-9a-f]{8}$/, 'wants.set-id')),
+        },
+        'wants.set',
+      ),
+    ),
     exercise: name('wants.exercise-name'),
     order: fields(
       {
@@ -48,7 +56,9 @@ export const handInForm = fields(
     steps: v.custom<readonly unknown[]>((value) => Array.isArray(value), 'wants.steps'),
     shown: list(name('wants.target'), 'wants.shown'),
     hints: named(v.picklist([1, 2, 3], 'wants.hint-tier'), 'wants.hints-taken'),
-    saved: v.nullable(v.pipe(v.string('wants.saved'), v.isoTimestamp('wants.saved'))),
+    checks: whole(0, CHECKS, 'wants.checks-used'),
+    begun: moment('wants.saved'),
+    saved: moment('wants.saved'),
   },
   'wants.hand-in',
 );

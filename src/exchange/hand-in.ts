@@ -3,6 +3,8 @@ import type { Figure } from '../garment/figure.ts';
 import type { SampleGroup } from '../garment/sample.ts';
 import type { Strictness } from '../grader/tolerance.ts';
 import type { Unit } from '../words/unit.ts';
+import type { SetMark } from './set.ts';
+import type { Student } from './student.ts';
 
 /** What a hand-in file says of itself. A draft saved to be gone on with is the same file. */
 export const HAND_IN_FORMAT = 'gorgeline hand-in';
@@ -27,11 +29,9 @@ export interface OrderRecipe {
 export type HintTier = 1 | 2 | 3;
 
 /** A student's draft as it is handed in: the steps and what they were drawn on, never a mark. */
-export interface HandIn {
-  /** As the student wrote it; may be empty. */
-  readonly student: string;
+export interface HandIn extends Student {
   /** The problem set it belongs to, if any. */
-  readonly set: string | null;
+  readonly set: SetMark | null;
   readonly exercise: Name;
   readonly order: OrderRecipe;
   /** The strictness the student worked under. Whoever marks may choose another. */
@@ -42,6 +42,9 @@ export interface HandIn {
   /** Targets whose right place was asked for. */
   readonly shown: readonly Name[];
   readonly hints: Readonly<Record<Name, HintTier>>;
-  /** When it was saved, ISO 8601; null where the clock is nobody's business. */
+  /** How often the draft was checked. */
+  readonly checks: number;
+  /** When its first step was drawn, and when it was saved; ISO 8601, null where the clock is nobody's business. */
+  readonly begun: string | null;
   readonly saved: string | null;
 }

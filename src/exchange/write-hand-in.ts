@@ -2,12 +2,13 @@ import { HAND_IN_FORMAT, HAND_IN_VERSION, type HandIn } from './hand-in.ts';
 
 /** The JSON of a hand-in, fields in the order of docs/files.md; reading it gives the same hand-in again. */
 export function handInJson(handIn: HandIn): Readonly<Record<string, unknown>> {
-  const { student, set, exercise, order, strictness, unit, steps, shown, hints, saved } = handIn;
+  const { student, number, set, exercise, order, strictness, unit, steps, shown, hints, checks, begun, saved } = handIn;
   return {
     format: HAND_IN_FORMAT,
     version: HAND_IN_VERSION,
     student,
-    set,
+    number,
+    set: set === null ? null : { title: set.title, id: set.id },
     exercise,
     order: { figure: order.figure, style: order.style, house: order.house },
     strictness,
@@ -15,6 +16,8 @@ export function handInJson(handIn: HandIn): Readonly<Record<string, unknown>> {
     steps,
     shown,
     hints,
+    checks,
+    begun,
     saved,
   };
 }

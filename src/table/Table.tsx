@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { gradeRow } from '../exchange/grade-row.ts';
 import type { HandIn } from '../exchange/hand-in.ts';
+import type { SetMark } from '../exchange/set.ts';
 import { usualWorn } from '../garment/collar/worn-plan.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Grade } from '../grader/result.ts';
@@ -24,8 +25,8 @@ import { ViewRow } from './views/ViewRow.tsx';
 
 export interface TableProps {
   readonly exercise: Exercise;
-  /** Name of the problem set it is done for; its draft is kept apart. */
-  readonly set?: string | null;
+  /** The problem set it is done for; its draft is kept apart. */
+  readonly set?: SetMark | null;
   /** Decides the figure of an exercise that samples one. */
   readonly seed?: string;
   readonly language?: string;

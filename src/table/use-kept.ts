@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { SetMark } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { type DraftRecord, keyOf, printRecord, readRecord, sameDraft } from './store/record.ts';
 import { type Kept, storageIn } from './store/storage.ts';
@@ -30,7 +31,7 @@ const local = storageIn(() => window.localStorage);
  */
 export function useKept(
   exercise: Exercise,
-  set: string | null,
+  set: SetMark | null,
   record: DraftRecord,
   takeUp: (record: DraftRecord, from: 'start' | 'other') => void,
 ): KeptDraft {

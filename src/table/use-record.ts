@@ -1,6 +1,7 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { Name } from '../drafting/step.ts';
 import type { HandIn, HintTier } from '../exchange/hand-in.ts';
+import type { SetMark } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
@@ -10,7 +11,7 @@ import { useStudent } from './use-student.ts';
 
 interface RecordInputs {
   readonly exercise: Exercise;
-  readonly set: string | null;
+  readonly set: SetMark | null;
   readonly bench: Bench;
   readonly dispatch: Dispatch;
   readonly unit: Unit;
@@ -23,6 +24,8 @@ export interface RecordOnTable {
   readonly setStudent: (name: string) => void;
   readonly hints: Readonly<Record<Name, HintTier>>;
   readonly openHint: (target: Name) => void;
+  /** Counts one more check of the draft. */
+  readonly noteChecked: () => void;
   /** Writes down that the right places of these targets were shown. */
   readonly noteShown: (targets: readonly Name[]) => void;
   readonly handIn: (saved: string | null) => HandIn;
@@ -35,8 +38,12 @@ export interface RecordOnTable {
 /** Everything about a draft that goes into a file, kept in this browser as it happens. */
 export function useRecord({ exercise, set, bench, dispatch, unit, takeUp }: RecordInputs): RecordOnTable {
   const { steps, upTo, about } = bench;
-  const { student, shown, hints } = about;
+  const { student, shown, hints, checks } = about;
   const setStudent = useStudent(student, (name) => dispatch({ do: 'note', about: { student: name } }));
+  const begins = steps.length > 0 && about.begun === null;
+  useEffect(() => {
+    if (begins) dispatch({ do: 'note', about: { begun: new Date().toISOString() } });
+  }, [begins, dispatch]);
   const draft = useMemo<HandIn>(
     () => draftOf(exercise, set, { steps, about }, unit),
     [exercise, set, steps, about, unit],
@@ -53,6 +60,7 @@ export function useRecord({ exercise, set, bench, dispatch, unit, takeUp }: Reco
       const tier = Math.min(3, (hints[target] ?? 0) + 1) as HintTier;
       dispatch({ do: 'note', about: { hints: { ...hints, [target]: tier } } });
     },
+    noteChecked: () => dispatch({ do: 'note', about: { checks: checks + 1 } }),
     noteShown: (targets) => dispatch({ do: 'note', about: { shown: [...new Set([...shown, ...targets])] } }),
     handIn: (saved) => ({ ...draft, saved }),
     takeUp,
@@ -61,14 +69,15 @@ export function useRecord({ exercise, set, bench, dispatch, unit, takeUp }: Reco
 
 function draftOf(
   exercise: Exercise,
-  set: string | null,
+  set: SetMark | null,
   { steps, about }: Pick<Bench, 'steps' | 'about'>,
   unit: Unit,
 ): HandIn {
-  const { setting, student, shown, hints } = about;
+  const { setting, student, number, shown, hints, checks, begun } = about;
   const { figure, style, house, strictness } = setting;
   return {
     student: student.trim(),
+    number: number.trim(),
     set,
     exercise: exercise.id,
     order: { figure, style, house },
@@ -77,6 +86,8 @@ function draftOf(
     steps,
     shown,
     hints,
+    checks,
+    begun,
     saved: null,
   };
 }

@@ -86,6 +86,7 @@ function actionsOn({
       onCheck: (): void => {
         dispatch({ do: 'put-down' });
         const { marks, of } = marking.check(bench.steps);
+        record.noteChecked();
         speak(say('table.checked', { marks, of }));
       },
     },

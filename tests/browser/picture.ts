@@ -24,6 +24,7 @@ const steps: readonly Step[] = [
 ];
 const draft = writeHandIn({
   student: '',
+  number: '',
   set: null,
   exercise: 'roll-line',
   order: { figure: { named: 'amara' }, style: {}, house: {} },
@@ -32,6 +33,8 @@ const draft = writeHandIn({
   steps,
   shown: [],
   hints: {},
+  checks: 0,
+  begun: null,
   saved: null,
 });
 

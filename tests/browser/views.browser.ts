@@ -18,6 +18,7 @@ async function openDraft(
   await openTable(page, exercise);
   const draft = writeHandIn({
     student: '',
+    number: '',
     set: null,
     exercise,
     order: { figure: { named: 'amara' }, style: {}, house: {} },
@@ -26,6 +27,8 @@ async function openDraft(
     steps: loadExercise(exercise).reference.flatMap(change),
     shown: [],
     hints: {},
+    checks: 0,
+    begun: null,
     saved: null,
   });
   await page

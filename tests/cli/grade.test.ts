@@ -33,12 +33,15 @@ const throughNeck = roll.misreadings.find(({ id }) => id === 'through-neck-point
 const wrongRoll: HandIn = {
   ...rightOverlap,
   student: 'Bo Achterberg',
+  number: '',
   set: null,
   exercise: 'roll-line',
   order: { figure: { sampled: 'women', seed: 'bo' }, style: {}, house: {} },
   unit: 'in',
   steps: misread(roll.reference, throughNeck),
   hints: {},
+  checks: 0,
+  begun: null,
   saved: null,
 };
 

@@ -37,7 +37,7 @@ describe('a hand-in', () => {
     const words = JSON.stringify(handInJson(rightOverlap));
     expect(words).not.toMatch(/"(?:marks?|score|grade|of)"/);
     expect(faultsAfter((json) => Object.assign(json, { marks: 6 }))).toMatchInlineSnapshot(
-      `"marks: There is no such field here. Take it out; the fields are: format, version, student, set, exercise, order, strictness, unit, steps, shown, hints, saved."`,
+      `"marks: There is no such field here. Take it out; the fields are: format, version, student, number, set, exercise, order, strictness, unit, steps, shown, hints, checks, begun, saved."`,
     );
   });
 
@@ -95,7 +95,7 @@ describe('what does not fit', () => {
     };
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
       "student: Expected is the student’s name, in one line of at most 200 characters; the number 7 was found.
-      set: Expected is the name of the problem set in one line, or null; “two
+      set: Expected is the problem set, by its title and id, or null; “two
       lines” was found.
       exercise: Expected is a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Roll Line” was found.
       strictness: Expected is a strictness: one of learner, workroom, sample-room; “workrom” was found. Did you mean “workroom”?
@@ -160,7 +160,7 @@ describe('what does not fit', () => {
       json.set = 4;
     };
     expect(refusalAfter(change)).toMatchInlineSnapshot(
-      `"set: Expected is the name of the problem set in one line, or null; the number 4 was found. (2 more places do not fit.)"`,
+      `"set: Expected is the problem set, by its title and id, or null; the number 4 was found. (2 more places do not fit.)"`,
     );
     expect(refusalAfter((json) => Object.assign(json, { unit: 'mm' }))).toMatchInlineSnapshot(
       `"unit: Expected is a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?"`,

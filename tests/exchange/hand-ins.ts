@@ -10,7 +10,8 @@ const reader = { language: 'en', unit: 'cm' } as const;
 /** A right answer to the exercise `overlap`, by somebody invented. */
 export const rightOverlap: HandIn = {
   student: 'Ilse Maringa',
-  set: 'week 2',
+  number: '17',
+  set: { title: 'week 2', id: '0a1b2c3d' },
   exercise: 'overlap',
   order: { figure: { named: 'amara' }, style: { overlap: '1 1/4 in' }, house: {} },
   strictness: 'workroom',
@@ -20,6 +21,8 @@ export const rightOverlap: HandIn = {
   ],
   shown: [],
   hints: { 'overlap-edge': 1 },
+  checks: 2,
+  begun: '2026-02-14T09:05:00.000Z',
   saved: '2026-02-14T09:30:00.000Z',
 };
 

@@ -16,6 +16,7 @@ const point = (bench: ReturnType<typeof benchAfter>, name: string) => {
 
 const orderFor = (named: string): Setting => ({ ...about.setting, figure: { named } });
 const somebodys = (student: string): About => ({
+  ...about,
   setting: orderFor('sione'),
   student: student || about.student,
   shown: ['overlap-edge'],

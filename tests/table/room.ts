@@ -34,8 +34,11 @@ function laid() {
 export const about: About = {
   setting: { figure: { named: 'amara' }, style: {}, house: {}, strictness: 'workroom' },
   student: 'Ana Lind',
+  number: '',
   shown: [],
   hints: {},
+  checks: 0,
+  begun: null,
 };
 
 /** The bench after these actions. */

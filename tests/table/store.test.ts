@@ -10,6 +10,7 @@ import { say } from '../../src/words/say.ts';
 const exercise = loadExercise('roll-line');
 const handIn: HandIn = {
   student: 'Ana Bücher-Åström',
+  number: '',
   set: null,
   exercise: 'roll-line',
   order: { figure: { named: 'amara' }, style: {}, house: exercise.house },
@@ -18,6 +19,8 @@ const handIn: HandIn = {
   steps: [{ verb: 'parallel', name: 'line-1', to: 'centre-front', distance: 'overlap', side: 'left' }],
   shown: ['roll-line'],
   hints: { 'roll-line': 2 },
+  checks: 3,
+  begun: '2026-02-14T09:05:00.000Z',
   saved: null,
 };
 

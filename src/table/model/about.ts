@@ -7,19 +7,34 @@ export interface About {
   readonly setting: Setting;
   /** As written into what is saved; may be empty. */
   readonly student: string;
+  /** The number a school may have given; may be empty. */
+  readonly number: string;
   /** Targets whose right place was asked for. */
   readonly shown: HandIn['shown'];
   readonly hints: Readonly<Record<string, HintTier>>;
+  /** How often it was checked. */
+  readonly checks: number;
+  /** When its first step was drawn, ISO 8601; null before that. */
+  readonly begun: string | null;
 }
 
 /** A draft not begun. */
 export function freshAbout(exercise: Exercise, seed: string): About {
-  return { setting: startSetting(exercise, seed), student: '', shown: [], hints: {} };
+  return {
+    setting: startSetting(exercise, seed),
+    student: '',
+    number: '',
+    shown: [],
+    hints: {},
+    checks: 0,
+    begun: null,
+  };
 }
 
 /** What a kept or opened draft says about itself. */
-export function aboutOf({ order, strictness, student, shown, hints }: HandIn, exercise: Exercise): About {
-  return { setting: settingOf(order, strictness, exercise), student, shown, hints };
+export function aboutOf(handIn: HandIn, exercise: Exercise): About {
+  const { order, strictness, student, number, shown, hints, checks, begun } = handIn;
+  return { setting: settingOf(order, strictness, exercise), student, number, shown, hints, checks, begun };
 }
 
 /** A draft that says no name is that of whoever is at the table. */

@@ -2,6 +2,7 @@ import { isRecord } from '../../drafting/record.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
 import { orderFrom } from '../../exchange/order-from.ts';
 import { readHandInJson } from '../../exchange/read-hand-in.ts';
+import type { SetMark } from '../../exchange/set.ts';
 import { handInJson } from '../../exchange/write-hand-in.ts';
 import type { Exercise } from '../../grader/exercise.ts';
 
@@ -12,8 +13,8 @@ export interface DraftRecord {
 }
 
 /** Where a draft is kept: one to an exercise, and one to an exercise of each problem set. */
-export function keyOf(exercise: string, set: string | null): string {
-  return set === null ? `gorgeline.draft.${exercise}` : `gorgeline.draft.${exercise}.${set}`;
+export function keyOf(exercise: string, set: SetMark | null): string {
+  return set === null ? `gorgeline.draft.${exercise}` : `gorgeline.draft.${exercise}.${set.id}`;
 }
 
 export function printRecord({ handIn, upTo }: DraftRecord): string {
@@ -22,8 +23,9 @@ export function printRecord({ handIn, upTo }: DraftRecord): string {
 
 /** Whether two records are of the same draft, whoever reads it in whatever unit, and wherever they stand in it. */
 export function sameDraft(a: DraftRecord, b: DraftRecord): boolean {
-  const { student, unit } = a.handIn;
-  return printRecord(a) === printRecord({ upTo: a.upTo, handIn: { ...b.handIn, student, unit } });
+  const { student, number, unit, checks, begun } = a.handIn;
+  const other = { ...b.handIn, student, number, unit, checks, begun };
+  return printRecord(a) === printRecord({ upTo: a.upTo, handIn: other });
 }
 
 /** What was kept; null when it cannot be read as a draft of this exercise. */

@@ -7,25 +7,29 @@ export const files = {
     ['said', 'more'],
     '{said} ({more, plural, one {One more place does} other {# more places do}} not fit.)',
   ),
-  'files.empty': plain('The file is empty. Hand it in again from the table.'),
+  'files.empty': plain('The file is empty. Save it again where it was made.'),
   'files.not-json': plain(
-    'This is not a whole file of the course: it is cut off, or was changed by hand. Save it again from the table.',
+    'This is not a whole file of the course: it is cut off, or was changed by hand. Save it again where it was made.',
   ),
   'files.not-json-at': entry(
     ['line', 'column'],
-    'This is not a whole file of the course: at line {line}, column {column} it cannot be read on. It is cut off there, or was changed by hand. Save it again from the table.',
+    'This is not a whole file of the course: at line {line}, column {column} it cannot be read on. It is cut off there, or was changed by hand. Save it again where it was made.',
+  ),
+  'files.not-utf8': plain(
+    'This is not saved as UTF-8. Save it again from the table, or where it was saved as text, choose UTF-8 there.',
   ),
   'files.too-large': entry(
     ['limit'],
-    'This is larger than {limit} kilobytes, and no draft is. Look whether it is the right file.',
+    'This is larger than {limit} kilobytes, and no file of the course is. Look whether it is the right file.',
   ),
-  'files.not-hand-in': entry(
-    ['found'],
-    'This is not a hand-in: “format” should be “gorgeline hand-in”, and {found} was found. Look whether it is the right file.',
+  'kind.hand-in': plain('a hand-in'),
+  'files.not-this': entry(
+    ['kind', 'format', 'found'],
+    'This is not {kind}: “format” should be “{format}”, and {found} was found. Look whether it is the right file.',
   ),
   'files.version-newer': entry(
     ['found', 'known'],
-    'This hand-in was written in version {found} of the format, and this program reads version {known}. Open it with a newer version of the course.',
+    'This was written in version {found} of its format, and this program reads version {known}. Open it with a newer version of the course.',
   ),
   'files.version': entry(['found', 'known'], 'The version of the format should be {known}; {found} was found.'),
   'files.wrong-exercise-part': entry(['why'], 'The draft does not fit the exercise it names. {why}'),
@@ -36,13 +40,16 @@ export const files = {
 
   'wants.hand-in': plain('a hand-in: a group of fields such as student, exercise and steps'),
   'wants.student': plain('the student’s name, in one line of at most 200 characters'),
-  'wants.set': plain('the name of the problem set in one line, or null'),
+  'wants.number': plain('the student’s number, in one line of at most 40 characters; it may be empty'),
+  'wants.set': plain('the problem set, by its title and id, or null'),
+  'wants.set-id': plain('the id of a set: eight digits from 0 to f'),
+  'wants.checks-used': plain('a whole number: how often the draft was checked'),
   'wants.exercise-name': plain('the name of an exercise'),
   'wants.order': plain('an order: figure, style and house'),
   'wants.figure-recipe': plain(
     'a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures',
   ),
-  'wants.seed': plain('a seed, in one line of at most 200 characters'),
+  'wants.seed': plain('a seed, in one line of at most 300 characters'),
   'wants.measures': plain('the body’s measures by name'),
   'wants.style-values': plain('style measures by name, each a length with its unit'),
   'wants.strictness': plain('a strictness'),

@@ -7,6 +7,7 @@ import { garment } from './garment.ts';
 import { grader } from './grader.ts';
 import { names } from './names.ts';
 import { problems } from './problems.ts';
+import { sets } from './sets.ts';
 import { steps } from './steps.ts';
 import { table } from './table.ts';
 import { views } from './views.ts';
@@ -19,6 +20,7 @@ export const en = {
   ...problems,
   ...grader,
   ...files,
+  ...sets,
   ...authoring,
   ...commands,
   ...table,

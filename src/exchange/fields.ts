@@ -1,0 +1,29 @@
+import * as v from 'valibot';
+import type { Wanted } from '../grader/reading/fields.ts';
+import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
+
+/** Fields that files people pass around have in common. */
+
+const LINE_LENGTH = 200;
+
+/** One line of text, possibly empty, without control characters. */
+export function line(wanted: Wanted, most = LINE_LENGTH) {
+  return v.pipe(v.string(wanted), v.maxLength(most, wanted), v.regex(/^[^\p{Cc}]*$/u, wanted));
+}
+
+/** Some lines of text, possibly none, without other control characters. */
+export function lines(wanted: Wanted, most: number) {
+  return v.pipe(v.string(wanted), v.maxLength(most, wanted), v.regex(/^(?:\n|[^\p{Cc}])*$/u, wanted));
+}
+
+/** A whole number from `least` to `most`. */
+export function whole(least: number, most: number, wanted: Wanted) {
+  return v.pipe(v.number(wanted), v.integer(wanted), v.minValue(least, wanted), v.maxValue(most, wanted));
+}
+
+/** A date and time in UTC, or null. */
+export function moment(wanted: Wanted) {
+  return v.nullable(v.pipe(v.string(wanted), v.isoTimestamp(wanted)));
+}
+
+export const strictnesses = Object.keys(strictnessFactor) as [Strictness, ...Strictness[]];

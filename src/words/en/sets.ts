@@ -1,0 +1,31 @@
+import { entry, plain } from '../entry.ts';
+
+/** What the readers of problem sets and of their links say. */
+export const sets = {
+  'kind.problem-set': plain('a problem set'),
+  'files.set-twice': entry(
+    ['exercise', 'first'],
+    'The exercise “{exercise}” stands in the set already, at place {first}. Take it out here.',
+  ),
+  'files.link-long': entry(
+    ['length', 'limit'],
+    'This set is too long for a link: it would have {length, number} characters, and some programs cut addresses longer than {limit, number}. Hand it out as a file, or shorten the note.',
+  ),
+  'files.link-broken': plain(
+    'This link is damaged: a part of it was lost or changed on the way. Ask for it again, or for the set as a file.',
+  ),
+  'wants.problem-set': plain('a problem set: a group of fields such as title, exercises and figures'),
+  'wants.set-title': plain('the title of the set, in one line of at most 200 characters'),
+  'wants.set-note': plain('a note to the class of at most 2000 characters; it may be empty'),
+  'wants.set-exercises': plain('a list of exercises, each with its marks'),
+  'wants.set-exercise': plain('an exercise of the set: exercise and marks'),
+  'wants.set-marks': plain('a whole number of marks from 1 to 1000'),
+  'wants.set-figures': plain(
+    '“stated” for the figures of the exercises; or a group with “named” and an invented figure for everybody, “sampled” and a group for one figure from the survey for everybody, or “each” and a group for a figure of every student’s own',
+  ),
+  'wants.set-seed': plain('a seed, in one line of at most 60 characters'),
+  'wants.feedback': plain('what is told when a draft is checked'),
+  'wants.set-checks': plain('a whole number of checks from 1 to 100, or null for as many as one likes'),
+  'wants.set-hints': plain('true or false: whether there are hints'),
+  'wants.due': plain('a date and time such as 2026-02-14T09:30:00.000Z, or null'),
+};
