@@ -1,6 +1,7 @@
 import { type ConversionConfig, toJsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 import { handInForm } from '../exchange/hand-in-form.ts';
+import { setForm } from '../exchange/set-form.ts';
 import { figureMeasures, measureRanges } from '../garment/figure.ts';
 import { exerciseForm } from '../grader/authoring/form.ts';
 import { wantedOf } from '../grader/reading/fields.ts';
@@ -21,6 +22,11 @@ export function handInSchema(): JsonSchema {
     'A hand-in, or a saved draft',
     'What a schema cannot say, the reader checks. See files.md.',
   );
+}
+
+/** The JSON Schema of problem sets, `docs/set.schema.json`. */
+export function setSchema(): JsonSchema {
+  return schemaOf(setForm, 'A problem set', 'What a schema cannot say, the reader checks. See files.md.');
 }
 
 const config: ConversionConfig = {

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
-import { exerciseSchema, handInSchema } from './file-schemas.ts';
+import { exerciseSchema, handInSchema, setSchema } from './file-schemas.ts';
 
-/** Writes the schemas of exercise files and hand-ins afresh from their forms. */
-const made = { exercise: exerciseSchema(), 'hand-in': handInSchema() };
+/** Writes the schemas of exercise files, hand-ins and problem sets afresh from their forms. */
+const made = { exercise: exerciseSchema(), 'hand-in': handInSchema(), set: setSchema() };
 for (const [name, schema] of Object.entries(made)) {
   writeFileSync(new URL(`../../docs/${name}.schema.json`, import.meta.url), `${JSON.stringify(schema, null, 2)}\n`);
 }

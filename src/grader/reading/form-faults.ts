@@ -17,7 +17,9 @@ export function faultsOf(issues: readonly Issue[], around: Place = []): readonly
 
 /** Of an object that fits none of several forms: what is wrong inside the form whose field it has. */
 function issuesInside({ issues }: Issue): readonly Issue[] {
-  return (issues ?? []).filter(({ type }) => type !== 'strict_object');
+  const inside = (issues ?? []).filter(({ type }) => type !== 'strict_object');
+  const deeper = inside.filter(({ path }) => path !== undefined);
+  return deeper.length > 0 ? deeper : inside;
 }
 
 function sentenceFor(issue: Issue): Message {

@@ -1,0 +1,17 @@
+import type { Exercise } from '../grader/exercise.ts';
+import type { FigureRecipe, OrderRecipe } from './hand-in.ts';
+import type { ProblemSet } from './set.ts';
+import { type Student, studentKey } from './student.ts';
+
+/** The order to which a student of a set drafts one of its exercises: the same on every machine. */
+export function setOrder(set: ProblemSet, exercise: Exercise, student: Student): OrderRecipe {
+  const house = Object.entries(set.house).filter(([rule]) => Object.hasOwn(exercise.house, rule));
+  return { figure: setFigure(set, exercise, student), style: {}, house: Object.fromEntries(house) };
+}
+
+function setFigure({ figures, seed }: ProblemSet, { figure }: Exercise, student: Student): FigureRecipe {
+  if (figures === 'stated') return 'named' in figure ? figure : { sampled: figure.sampled, seed };
+  if ('named' in figures) return figures;
+  if ('sampled' in figures) return { sampled: figures.sampled, seed };
+  return { sampled: figures.each, seed: `${seed}/${studentKey(student)}` };
+}
