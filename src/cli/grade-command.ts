@@ -2,6 +2,7 @@ import { unknownName } from '../grader/reading/unknown.ts';
 import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
 import { message } from '../words/message.ts';
 import { say } from '../words/say.ts';
+import { spelled } from '../words/unseen.ts';
 import { readArguments, usageError } from './arguments.ts';
 import { loadExercise } from './exercises.ts';
 import { gradePiece, type Marked } from './grade-piece.ts';
@@ -61,6 +62,7 @@ function resultOf(piece: Work, strictness: Strictness | null): Marked {
 }
 
 async function tell(where: string, result: Marked, talk: Talk): Promise<void> {
-  if (!result.ok) return await talk.complain(`${where}: ${result.reason}\n`);
-  await talk.say(talk.terminal ? workLines(result.row, result.notMade) : `${JSON.stringify(result.row)}\n`);
+  if (!result.ok) return await talk.complain(`${spelled(where)}: ${spelled(result.reason)}\n`);
+  // In JSON, too, what is spelled stays what it was.
+  await talk.say(talk.terminal ? workLines(result.row, result.notMade) : `${spelled(JSON.stringify(result.row))}\n`);
 }

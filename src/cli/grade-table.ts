@@ -1,6 +1,7 @@
 import type { CheckRow, WorkRow } from '../exchange/grade-row.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
+import { spelled } from '../words/unseen.ts';
 import type { NotMade } from './grade-piece.ts';
 
 const reader = { language: 'en', unit: 'cm' } as const;
@@ -40,7 +41,7 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
   const faults = row.checks
     .filter(({ status }) => status !== 'within')
     .map((check) => faultLine(check, notMade.get(check.target)));
-  const problems = row.problems.map((problem) => `  ${problem}\n`);
+  const problems = row.problems.map((problem) => `  ${spelled(problem)}\n`);
   return [first, ...problems, ...faults].join('');
 }
 
@@ -88,7 +89,7 @@ function tidy(value: number): string {
 
 /** Cells padded to their widths and cut to fit, with a space between; the last is neither. */
 function line(cells: readonly (readonly [text: string | undefined, width: number])[]): string {
-  return `${cells.map(([text = '', width]) => (width === 0 ? text : `${fitted(text, width)} `)).join('')}\n`;
+  return `${cells.map(([text = '', width]) => (width === 0 ? spelled(text) : `${fitted(spelled(text), width)} `)).join('')}\n`;
 }
 
 function fitted(text: string, width: number): string {

@@ -95,8 +95,7 @@ describe('what does not fit', () => {
     };
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
       "student: Expected is the student’s name, in one line of at most 200 characters; the number 7 was found.
-      set: Expected is the problem set, by its title and id, or null; “two
-      lines” was found.
+      set: Expected is the problem set, by its title and id, or null; “two\\u000alines” was found.
       exercise: Expected is a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Roll Line” was found.
       strictness: Expected is a strictness: one of learner, workroom, sample-room; “workrom” was found. Did you mean “workroom”?
       unit: Expected is a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?

@@ -46,6 +46,7 @@ describe('the form of the file', () => {
       exercise.checks[1].why = null;
       exercise.figure = { sampled: 'child' };
       exercise.misreadings[0].id = 'Body side';
+      exercise.checks[0].most = '3 cm\u200e';
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
       "brief: Expected is the brief: what to make, for whom, what to hand in; “   ” was found.
@@ -53,6 +54,7 @@ describe('the form of the file', () => {
       style.overlap: Expected is a style measure: value, from and to; “1 1/4 in” was found.
       targets[0].hints[2]: Expected is a hint; nothing was found.
       checks[0].marks: Expected is marks, a whole number from 1 to 100; the number 1.5 was found.
+      checks[0].most: Expected is a text whose characters can all be seen; “3 cm\\u200e” was found.
       checks[1].why: Expected is why it shows on the body; nothing was found.
       misreadings[0].id: Expected is a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Body side” was found."
     `);

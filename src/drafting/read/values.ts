@@ -1,4 +1,5 @@
 import { type Message, message } from '../../words/message.ts';
+import { hasUnseen } from '../../words/unseen.ts';
 import { EXPRESSION_LENGTH, SHEET_REACH } from '../limits.ts';
 import { isName } from '../name.ts';
 import { shortened } from '../word-of.ts';
@@ -26,13 +27,15 @@ export function readName(wanted: Message): Reader {
   };
 }
 
-/** Reads an expression: any text that is neither empty nor too long. It is understood when the draft is replayed. */
+/** Reads an expression: any text that is neither empty nor too long and can be seen. It is understood when the draft is replayed. */
 export function readExpression(wanted: Message): Reader {
   const readText = readWhere((value) => typeof value === 'string', wanted);
   return (value, at, faults) => {
     if (value === '') faults.push({ at, message: message('expression.empty') });
     else if (typeof value === 'string' && [...value].length > EXPRESSION_LENGTH) {
       faults.push({ at, message: message('expression.too-long', { limit: EXPRESSION_LENGTH }) });
+    } else if (typeof value === 'string' && hasUnseen(value)) {
+      faults.push({ at, message: message('read.unseen', { found: shortened(value) }) });
     } else return readText(value, at, faults);
     return value;
   };

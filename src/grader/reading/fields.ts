@@ -3,6 +3,7 @@ import { EXPRESSION_LENGTH, NAME_LENGTH } from '../../drafting/limits.ts';
 import { NAME_PATTERN } from '../../drafting/name.ts';
 import { isRecord } from '../../drafting/record.ts';
 import type { Key } from '../../words/message.ts';
+import { hasUnseen } from '../../words/unseen.ts';
 
 /**
  * Schemas whose every message is a key of the catalogue that says what is wanted, so that `faultsOf` can speak it.
@@ -48,7 +49,12 @@ export function name(wanted: Wanted) {
 }
 
 export function expression(wanted: Wanted) {
-  return v.pipe(v.string(wanted), v.regex(/\S/, wanted), v.maxLength(EXPRESSION_LENGTH, 'wants.shorter'));
+  return v.pipe(
+    v.string(wanted),
+    v.regex(/\S/, wanted),
+    v.maxLength(EXPRESSION_LENGTH, 'wants.shorter'),
+    v.check((written) => !hasUnseen(written), 'wants.seen'),
+  );
 }
 
 /** One of a few words. */

@@ -175,4 +175,5 @@ export const authoring = {
   'wants.worn-run': plain('a list of at least two points and curves, in order'),
   'wants.name': plain('a name: lower-case words and numbers joined by hyphens, beginning with a letter'),
   'wants.shorter': plain('something shorter'),
+  'wants.seen': plain('a text whose characters can all be seen'),
 };

@@ -314,6 +314,7 @@ export const problems = {
   ),
   'read.missing': entry(['wanted'], 'This is missing. It takes {wanted}.'),
   'read.wrong': entry(['wanted', 'found'], 'Expected is {wanted}; {found} was found.'),
+  'read.unseen': entry(['found'], 'This has characters in it that cannot be seen: “{found}”. Write it again by hand.'),
   'read.unknown': plain('There is no such field here. Take it out.'),
   'read.unknown-in': entry(
     ['verb', 'fields'],
