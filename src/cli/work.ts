@@ -1,8 +1,9 @@
-import { createReadStream } from 'node:fs';
+import { createReadStream, type Dirent } from 'node:fs';
 import { readdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { piecesIn } from '../exchange/pieces.ts';
 import { type Message, message } from '../words/message.ts';
+import { spelled } from '../words/unseen.ts';
 
 /** One piece of work from the command line's paths: where it was found, and its text or why there is none. */
 export type Work =
@@ -32,22 +33,52 @@ async function* workAt(file: string): AsyncGenerator<Work> {
 
 async function* workInFolder(folder: string): AsyncGenerator<Work> {
   let found = false;
-  for await (const file of filesIn(folder)) {
-    found = true;
-    yield* workAt(file);
+  const passedOver: string[] = [];
+  for await (const { file, isWork } of filesIn(folder)) {
+    if (isWork) yield* workAt(file);
+    else passedOver.push(path.relative(folder, file));
+    found ||= isWork;
   }
   if (!found) yield { where: folder, note: message('command.folder-empty') };
+  if (passedOver.length > 0) yield { where: folder, note: passedOverNote(passedOver) };
 }
 
-/** Sorted, so that a folder is always marked in the same order; hidden files and links to folders are left out. */
-async function* filesIn(folder: string): AsyncGenerator<string> {
+/** How many names of files passed over are told; a folder of pictures needs no more. */
+const TOLD = 10;
+
+function passedOverNote(files: readonly string[]): Message {
+  const told = { listed: files.slice(0, TOLD).map(spelled) };
+  return message('command.passed-over', { count: files.length, files: told, more: Math.max(0, files.length - TOLD) });
+}
+
+interface Found {
+  readonly file: string;
+  /** Whether it may hold work: a file, or a link to one, of a name that work has. */
+  readonly isWork: boolean;
+}
+
+/**
+ * Sorted, so that a folder is always marked in the same order. Hidden files and folders are left out. A link to a folder
+ * is not followed: it may lead back to where it lies.
+ */
+async function* filesIn(folder: string): AsyncGenerator<Found> {
   const entries = await readdir(folder, { withFileTypes: true });
   entries.sort((a, b) => (a.name < b.name ? -1 : 1));
   for (const entry of entries) {
     const file = path.join(folder, entry.name);
     if (entry.name.startsWith('.')) continue;
     if (entry.isDirectory()) yield* filesIn(file);
-    else if (WORK_FILE.test(entry.name)) yield file;
+    else yield { file, isWork: WORK_FILE.test(entry.name) && (await mayBeRead(entry, file)) };
+  }
+}
+
+/** A file is taken, and a link unless it leads to something that is no file; one that leads nowhere is told when it is opened. */
+async function mayBeRead(entry: Dirent, file: string): Promise<boolean> {
+  if (!entry.isSymbolicLink()) return entry.isFile();
+  try {
+    return (await stat(file)).isFile();
+  } catch {
+    return true;
   }
 }
 

@@ -9,6 +9,8 @@ export const FILE_LENGTH = 512 * 1024;
 export function readJson(text: string): Json {
   // Is there anything in it?
   if (text.trim() === '') return { ok: false, message: message('files.empty') };
+  // Is it text as it was saved?
+  if (text.startsWith('\uFFFD') || text.includes('\0')) return { ok: false, message: message('files.not-utf8') };
   // Could it be a draft?
   if (text.length > FILE_LENGTH)
     return { ok: false, message: message('files.too-large', { limit: FILE_LENGTH / 1024 }) };

@@ -72,11 +72,12 @@ describe('marking a folder', () => {
       ['Bo Achterberg', 'roll-line', 10, 14],
     ]);
     const told = err.trim().split('\n');
-    expect(told).toHaveLength(2);
+    expect(told).toHaveLength(3);
     expect(told[0]).toMatch(/cut\.json: This is not a whole file of the course: at line \d+, column \d+/);
     expect(told[1]).toMatch(
       /more\.jsonl:3: This is not a hand-in: “format” should be “gorgeline hand-in”, and the number 3 was found\./,
     );
+    expect(told[2]).toMatch(/class: One file was passed over, .*: notes\.txt\.$/);
     expect(status).toBe(1);
   });
 

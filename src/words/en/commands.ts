@@ -56,6 +56,10 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
     ['why'],
     'This could not be marked: the grader itself stumbled over it ({why}). Please report it, with the file.',
   ),
+  'command.passed-over': entry(
+    ['count', 'files', 'more'],
+    '{count, plural, one {One file was} other {# files were}} passed over, for work is in regular .json, .jsonl and .ndjson files: {files}{more, plural, =0 {} other {, and # more}}.',
+  ),
   'command.figure': entry(['file', 'why'], 'The figure in {file} cannot be used. {why}'),
   'command.not-json': plain('It is not JSON.'),
 
