@@ -134,7 +134,10 @@ function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Messa
   const tooLittle = judged.bounds.least !== null && reading.measured < judged.bounds.least;
   const amounts = { measured: shown(Math.abs(reading.measured)), bound: shown(Math.abs(bound)) };
   const { check } = judged;
-  if (check.measure === 'bow' && bound * reading.measured >= 0)
+  if (check.measure === 'bow' && Math.abs(bound) < NOTHING) {
+    return message('grader.bow-side', { target, measured: amounts.measured });
+  }
+  if (check.measure === 'bow' && bound * reading.measured > 0)
     return message('grader.bow-range', { target, ...amounts });
   if (check.measure === 'through')
     return message('grader.through-range', { target, spot: { named: check.point }, ...amounts });

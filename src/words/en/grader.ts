@@ -113,6 +113,10 @@ export const grader = {
     ['target', 'measured', 'bound'],
     'Your {target} bows {measured} from the straight, and {bound} is the most allowed to that side.',
   ),
+  'grader.bow-side': entry(
+    ['target', 'measured'],
+    'Your {target} bows {measured} from the straight to the wrong side; none is allowed there.',
+  ),
   'grader.through-range': entry(
     ['target', 'spot', 'measured', 'bound'],
     'Your {target} passes {measured} from the {spot}; {bound} is the most allowed.',
