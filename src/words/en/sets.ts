@@ -2,6 +2,34 @@ import { entry, plain } from '../entry.ts';
 
 /** What the readers of problem sets and of their links say. */
 export const sets = {
+  'command.set-usage': plain(
+    `Makes a problem set and prints its file.
+
+  npm run --silent set -- [options] EXERCISE[=MARKS]... > week-2.set.json
+
+An exercise without marks is worth as many as its checks.
+
+  --title TEXT           what the set is called
+  --note TEXT            a word to the class
+  --figures WHO          stated: the figures of the exercises (this is the usual); named=amara: one invented person;
+                         sampled=women: one figure from the survey for the whole class; each=women: a figure of every
+                         student’s own; groups are women, men and anyone
+  --seed TEXT            decides the sampled figures; otherwise title and exercises do
+  --strictness NAME      learner, workroom (this is the usual) or sample-room
+  --house RULE=CHOICE    a house rule, such as stand-rule=quarter-inch-less; may be given again
+  --feedback WHAT        what is told on checking: verdict, direction or place (this is the usual)
+  --checks NUMBER        how often a draft may be checked; otherwise as often as one likes
+  --no-hints             no hints
+  --due DATE             2026-03-06, or 2026-03-06T17:00
+  --link ADDRESS         print the link instead, for the course that is served at this address
+  --help                 print this`,
+  ),
+  'command.set-due': entry(['found'], 'A date is written 2026-03-06, or 2026-03-06T17:00; “{found}” was found.'),
+  'command.set-address': entry(
+    ['found'],
+    'After --link comes the address of the course, such as https://school.example/collars/; “{found}” was found.',
+  ),
+
   'kind.problem-set': plain('a problem set'),
   'files.set-twice': entry(
     ['exercise', 'first'],

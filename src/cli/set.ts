@@ -1,0 +1,4 @@
+import { setCommand } from './set-command.ts';
+import { runCommand } from './speak.ts';
+
+await runCommand(setCommand);
