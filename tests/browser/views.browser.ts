@@ -192,7 +192,7 @@ test('a collar swung too little pulls, and one swung too far ripples', async ({ 
 
 test('the collar is walked from mark to mark, and what is left over is said', async ({ page }) => {
   await openDraft(page, 'collar-single', (step) =>
-    step.name === 'collar-back' ? { ...step, distance: 'back-neck + 8 mm' } : step,
+    step.name === 'edge-start' ? { ...step, distance: 'back-neck + 8 mm' } : step,
   );
   const panel = await open(page, 'walk');
   await expect(panel.locator('.view-says')).toHaveText(

@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { loadExercise } from '../../src/cli/exercises.ts';
+import type { Step } from '../../src/drafting/step.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
 import { isRange } from '../../src/grader/bounds.ts';
+import { gradeDraft } from '../../src/grader/grade.ts';
 import { judge } from '../../src/grader/judge.ts';
+import { byMarks, byOtherTools, mirrored } from './alternative-collars.ts';
 import { beyondRange, nudge } from './nudge.ts';
 import { rightSubject, standingOf, withAnswer } from './standing.ts';
-import { exercises, orderOn, referenceSheet, tableFor } from './tables.ts';
+import { exercises, invented, orderOn, referenceSheet, tableFor } from './tables.ts';
 
 const earlyTargets = exercises.flatMap((exercise) =>
   exercise.targets.slice(0, -1).flatMap(({ name }) => {
@@ -37,5 +41,41 @@ describe('an early slip', () => {
       ),
       { numRuns: 60 },
     );
+  });
+});
+
+const capstones = [
+  ['collar-single', 'single'],
+  ['collar-double', 'double'],
+  ['shawl', 'shawl'],
+] as const;
+
+/** What is swung to open the collar, as the drafts call it. */
+const OPENED: readonly unknown[] = ['seam-line', 'seam-m', 'far'];
+
+/** A draft whose collar is swung by a part of what it needs; all that follows is drawn on from there. */
+function swungBy(part: number, steps: readonly Step[]): readonly Step[] {
+  return steps.map((step) => {
+    if (step.verb !== 'swing' || !OPENED.includes(step.what)) return step;
+    return 'by' in step ? { ...step, by: `(${step.by}) * ${part}` } : { ...step, angle: `(${step.angle}) * ${part}` };
+  });
+}
+
+// The swing is no target: it shows in the centre back, and whoever draws on from there draws the rest right.
+describe.each(capstones)('in %s a collar swung', (id, kind) => {
+  const exercise = loadExercise(id);
+
+  test.each([
+    ['not at all', 0],
+    ['by half', 0.5],
+    ['too far', 1.6],
+    ['the wrong way', -1],
+  ])('%s loses the marks of the centre back only, whichever way it is drawn', (_, part) => {
+    for (const way of [byOtherTools, mirrored, byMarks])
+      for (const figure of invented) {
+        const { checks } = gradeDraft(exercise, orderOn(exercise, figure), swungBy(part, way(kind)), 'workroom');
+        const lost = checks.filter(({ status }) => status !== 'within').map(({ target }) => target);
+        expect([...new Set(lost)]).toEqual(['collar-centre-back']);
+      }
   });
 });

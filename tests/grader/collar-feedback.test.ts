@@ -37,17 +37,17 @@ test('a collar that was not swung is told what the cloth will do', () => {
 test('an edge that was drawn long is walked, and what is over is said', () => {
   const steps = swapped(whole, {
     verb: 'along',
-    name: 'collar-back',
-    on: 'back-edge',
+    name: 'edge-start',
+    on: 'true-back',
     from: 'neck-point',
     distance: 'back-neck + 1/4 in',
-    toward: 'past-back',
+    toward: 'edge-past',
   });
   expect(paragraph(whole, steps, 'collar-neck-edge')).toMatchInlineSnapshot(`
     "Walked along its seam, your collar neck edge has 1/4 in left over: it measures 9 1/4 in and the seam 9 in.
     This edge is sewn to the neck seam of the jacket. Too long, it is eased in and the fall drops; too short, the neck is drawn in and puckers.
     Walk it: the back neck from centre back to shoulder, then the front seam by the gorge corner to the notch. Trim what is over at the centre back.
-    (Your overlap edge, break point, roll line, notch and gorge corner are right, and this was judged from them.)"
+    (Your overlap edge, break point, roll line, notch, gorge corner and collar centre back are right, and this was judged from them.)"
   `);
 });
 

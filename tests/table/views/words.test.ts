@@ -93,7 +93,7 @@ describe('how a collar will roll, in words', () => {
 
 describe('a collar that is walked, in words', () => {
   const { sheet, plan } = referenceOf('collar-single', (step) =>
-    step.name === 'collar-back' ? { ...step, distance: 'back-neck - 6 mm' } : step,
+    step.name === 'edge-start' ? { ...step, distance: 'back-neck - 6 mm' } : step,
   );
   const [right, short] = [walkOf(referenceOf('collar-single').sheet), walkOf(sheet, plan)];
   if (!right || !short) throw new Error('There is nothing to walk.');
