@@ -3,13 +3,11 @@ import { greatestDistance } from '../geometry/compare.ts';
 import { COINCIDENT } from '../geometry/epsilon.ts';
 import { signedDistance } from '../geometry/line.ts';
 import { distance, norm, subtract } from '../geometry/point.ts';
-import type { JudgedTarget } from './judge.ts';
+import { isRight, type JudgedTarget } from './judge.ts';
 
 /** Earlier targets that were answered but are off: the slips that later targets must not be punished for. */
 export function slipsBefore(judged: readonly JudgedTarget[], index: number): readonly JudgedTarget[] {
-  return judged
-    .slice(0, index)
-    .filter(({ answer, checks }) => answer.found === 'right-kind' && checks.some((check) => check.status !== 'within'));
+  return judged.slice(0, index).filter((earlier) => earlier.answer.found === 'right-kind' && !isRight(earlier));
 }
 
 /** Whether two shapes differ by more than the geometry's accuracy. */

@@ -7,15 +7,15 @@ import { expectedOf, shareOf } from './bounds.ts';
 import { differ, slipsBefore } from './carried.ts';
 import { oddClaims } from './claims.ts';
 import type { Exercise } from './exercise.ts';
-import { type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
+import { isRight, type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
 import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
-import { misreadingOf } from './misreading.ts';
 import type { Order } from './order.ts';
 import { tryOthers } from './others.ts';
 import { redMarkFor } from './red.ts';
 import { type Finding, reportOn } from './report.ts';
 import type { CheckResult, Grade } from './result.ts';
+import { type Bench, type Slip, slipOf } from './slip.ts';
 import { referenceOn } from './standing.ts';
 import type { Strictness } from './tolerance.ts';
 import { unitOf } from './unit.ts';
@@ -40,7 +40,8 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
   const { givens } = dealt;
   const sheet = replay(givens, steps);
   const judged = judge(exercise, givens, sheet, strictness);
-  const findings = judged.map((_, index) => findingAt(exercise, givens, judged, index));
+  const bench = { exercise, order, givens, strictness, judged };
+  const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one)));
   const checks = findings.flatMap((finding) => finding.judged.checks.map((check) => resultOf(finding, check)));
   return {
     exercise: exercise.id,
@@ -60,21 +61,17 @@ function problemsOf(sheet: Sheet): Grade['problems'] {
   );
 }
 
-function findingAt(exercise: Exercise, givens: Givens, judged: readonly JudgedTarget[], index: number): Finding {
+function findingAt({ exercise, givens, judged }: Bench, index: number, slip: Slip | null): Finding {
   const one = judged[index] as JudgedTarget;
   const used = usedTargets(exercise, one);
-  const slips = slipsBefore(judged, index).filter(({ target }) => used.has(target.name));
-  const carried = slips.length > 0 && movedByPins(exercise, givens, one);
+  const earlier = slipsBefore(judged, index).filter(({ target }) => used.has(target.name));
+  const carried = earlier.length > 0 && movedByPins(exercise, givens, one);
   return {
     judged: one,
-    misreading: misreadingOf(exercise, givens, one),
-    slips: carried ? slips : [],
-    sound: carried ? [] : judged.slice(0, index).filter((earlier) => used.has(earlier.target.name) && isRight(earlier)),
+    slip,
+    earlier: carried ? earlier : [],
+    sound: carried ? [] : judged.slice(0, index).filter((before) => used.has(before.target.name) && isRight(before)),
   };
-}
-
-function isRight({ checks }: JudgedTarget): boolean {
-  return checks.every(({ status }) => status === 'within');
 }
 
 /** The targets on which the reference builds this one. */
@@ -91,7 +88,7 @@ function movedByPins(exercise: Exercise, givens: Givens, { target, right }: Judg
   return own !== null && right !== null && differ(own, right);
 }
 
-function resultOf({ judged, misreading, slips }: Finding, one: JudgedCheck): CheckResult {
+function resultOf({ judged, slip, earlier }: Finding, one: JudgedCheck): CheckResult {
   const { check, reading, status, off, tolerance } = one;
   return {
     target: judged.target.name,
@@ -104,8 +101,8 @@ function resultOf({ judged, misreading, slips }: Finding, one: JudgedCheck): Che
     unit: unitOf(check.measure),
     marks: check.marks * shareOf(status),
     of: check.marks,
-    carried: slips.length > 0,
-    misreading: status === 'within' ? null : (misreading?.id ?? null),
+    carried: earlier.length > 0,
+    misreading: status === 'within' ? null : (slip?.id ?? null),
     red: redMarkFor(judged, one),
   };
 }

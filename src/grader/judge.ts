@@ -62,20 +62,37 @@ export function judgeTarget(
 }
 
 /** What a target is judged with. */
-interface Bench {
-  readonly exercise: Exercise;
-  readonly givens: Givens;
-  readonly strictness: Strictness;
+interface Bench extends Ruler {
   readonly ground: Ground;
 }
 
-function judgedOn({ exercise, givens, strictness, ground }: Bench, target: Target, student: Sheet): JudgedTarget {
-  const answer = answerTo(target, student);
-  const standing = ground.standingFor(target.name);
+function judgedOn({ ground, ...ruler }: Bench, target: Target, student: Sheet): JudgedTarget {
+  return judgeAnswer(ruler, target, answerTo(target, student), ground.standingFor(target.name));
+}
+
+/** What an answer is held against, whoever's it is and wherever they stood. */
+export interface Ruler {
+  readonly exercise: Exercise;
+  readonly givens: Givens;
+  readonly strictness: Strictness;
+}
+
+/** Judges an answer as one to this target, from this standing. */
+export function judgeAnswer(
+  { exercise, givens, strictness }: Ruler,
+  target: Target,
+  answer: Answer,
+  standing: Standing,
+): JudgedTarget {
   const checks = exercise.checks
     .filter((check) => check.target === target.name)
     .map((check) => judgeCheck(check, answer, standing, givens, strictness));
   return { target, answer, checks, ...standing };
+}
+
+/** Whether every check of a target holds. */
+export function isRight({ checks }: JudgedTarget): boolean {
+  return checks.every(({ status }) => status === 'within');
 }
 
 function judgeCheck(

@@ -3,7 +3,7 @@ import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
 import type { Exercise, Misreading } from './exercise.ts';
-import type { JudgedTarget } from './judge.ts';
+import { isRight, type JudgedTarget } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { takeReading } from './measures/take.ts';
 
@@ -42,7 +42,7 @@ function needed(steps: readonly Step[], target: string): readonly Step[] {
  * stood. Where the answer lies within tolerance of several, the nearest one (in tolerances) is named.
  */
 export function misreadingOf(exercise: Exercise, givens: Givens, judged: JudgedTarget): Misreading | null {
-  if (judged.checks.every((check) => check.status === 'within')) return null;
+  if (isRight(judged)) return null;
   let nearest: Misreading | null = null;
   let least = 1;
   for (const misreading of exercise.misreadings) {

@@ -1,18 +1,20 @@
 import type { ShapeKind } from '../drafting/shape.ts';
 import type { Givens, Problem } from '../drafting/sheet.ts';
 import { type Message, message, type Value, written } from '../words/message.ts';
-import { expectedOf, shareOf } from './bounds.ts';
-import type { Misreading } from './exercise.ts';
+import { shareOf } from './bounds.ts';
+import { fillers } from './fillers.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
+import type { Slip } from './slip.ts';
 import { whatIsOff } from './what.ts';
 
 /** What a report is written from. */
 export interface Finding {
   readonly judged: JudgedTarget;
-  readonly misreading: Misreading | null;
+  /** What was done wrong, where it is known; null where it is not, or nothing is wrong. */
+  readonly slip: Slip | null;
   /** Earlier targets that are off and moved what was expected here. */
-  readonly slips: readonly JudgedTarget[];
+  readonly earlier: readonly JudgedTarget[];
   /** Earlier targets that are right and that this one was judged from. */
   readonly sound: readonly JudgedTarget[];
 }
@@ -31,7 +33,7 @@ export function reportOn(finding: Finding, givens: Givens): TargetReport {
 }
 
 function sentencesFor(finding: Finding, status: Status, givens: Givens): readonly Message[] {
-  const { judged, slips } = finding;
+  const { judged, slip, earlier } = finding;
   const target = { named: judged.target.name };
   if (status === 'within') return [rightSentence(finding)];
   if (judged.answer.found === 'nothing')
@@ -42,12 +44,9 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
     const wanted = { said: kindWord(judged.target.makes) };
     return [message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)];
   }
-  const about =
-    finding.misreading === null
-      ? faults(judged, givens)
-      : [misreadingSentence(finding.misreading, judged, givens), ...judged.checks.flatMap(closeTo)];
-  const from = slips.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
-  const origin = slips.length > 0 ? slips : finding.sound;
+  const about = slip === null ? faults(judged, givens) : [...slip.says, ...judged.checks.flatMap(closeTo)];
+  const from = earlier.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
+  const origin = earlier.length > 0 ? earlier : finding.sound;
   return [...about, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })])];
 }
 
@@ -58,11 +57,11 @@ function notMade(target: Value, { step, message: said }: Problem): readonly Mess
   return [message(earlier ? 'grader.not-made-yet' : 'grader.not-made', values)];
 }
 
-function rightSentence({ judged, slips }: Finding): Message {
+function rightSentence({ judged, earlier }: Finding): Message {
   const target = { named: judged.target.name };
-  return slips.length === 0
+  return earlier.length === 0
     ? message('grader.right', { target })
-    : message('grader.right-judged', { target, judged: namesOf(slips), count: slips.length });
+    : message('grader.right-judged', { target, judged: namesOf(earlier), count: earlier.length });
 }
 
 function namesOf(targets: readonly JudgedTarget[]): Value {
@@ -90,11 +89,6 @@ function closeTo({ status, check }: JudgedCheck): readonly Message[] {
   return status === 'near' ? [message('grader.near', { marks: check.marks * shareOf(status), of: check.marks })] : [];
 }
 
-function misreadingSentence(misreading: Misreading, judged: JudgedTarget, givens: Givens): Message {
-  const read = judged.checks.find(({ status }) => status !== 'within');
-  return written(misreading.says, fillers(read ?? null, givens));
-}
-
 function mends(checks: readonly JudgedCheck[], givens: Givens): readonly Message[] {
   return once(checks.slice(0, 1).map(({ check }) => written(check.mend, fillers(null, givens))));
 }
@@ -108,25 +102,4 @@ function once(messages: readonly Message[]): readonly Message[] {
     seen.add(id);
     return true;
   });
-}
-
-/** What an author's text may use: every measure of the order, and what the check read. */
-function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Record<string, Value>> {
-  const measures = [...givens.measures].map(([name, { dimension, value }]): [string, Value] => [
-    name,
-    dimension === 'length' ? { mm: value } : dimension === 'angle' ? { radians: value } : value,
-  ]);
-  const reading = judged?.reading ?? null;
-  if (judged === null || reading === null) return Object.fromEntries(measures);
-  const shown = (value: number): Value =>
-    reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 };
-  const expected = expectedOf(reading, judged.bounds);
-  const off = [reading.measured, expected].map((value) => (reading.unit === 'mm' ? value : (value * Math.PI) / 180));
-  const apart: Value = { apart: off as [number, number], unit: reading.unit === 'mm' ? 'mm' : 'radians' };
-  return Object.fromEntries([
-    ...measures,
-    ['off', apart],
-    ['measured', shown(Math.abs(reading.measured))],
-    ['expected', shown(Math.abs(expected))],
-  ]);
 }

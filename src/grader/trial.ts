@@ -2,7 +2,7 @@ import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import type { Exercise } from './exercise.ts';
-import { type JudgedTarget, judge } from './judge.ts';
+import { isRight, type JudgedTarget, judge } from './judge.ts';
 import type { Order } from './order.ts';
 import type { Strictness } from './tolerance.ts';
 
@@ -20,9 +20,7 @@ export interface Trial {
 
 /** Targets with every check within its tolerance. */
 export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name> {
-  return new Set(
-    judged.filter(({ checks }) => checks.every(({ status }) => status === 'within')).map(({ target }) => target.name),
-  );
+  return new Set(judged.filter(isRight).map(({ target }) => target.name));
 }
 
 /** The targets, right on the draft's own order, that are not right on this one. */

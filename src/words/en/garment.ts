@@ -101,6 +101,28 @@ export const garment = {
   ),
   'about.collar-end': plain('The length of the collar’s front edge, from the notch to the collar point.'),
 
+  'garment.rule-in-force': entry(['rule'], 'By the house rule on the order, {rule}.'),
+  'rule.overlap-rule.button-half-plus-quarter-inch': plain(
+    'the overlap is half the button’s diameter and 1/4 in (6 mm) more',
+  ),
+  'rule.overlap-rule.twice-the-button': plain('the overlap is twice the button’s diameter'),
+  'rule.overlap-rule.given': plain('the overlap is the one that the order states, whatever the button'),
+  'rule.stand-rule.full': plain('the stand point lies the full stand past the neck point'),
+  'rule.stand-rule.quarter-inch-less': plain(
+    'the stand point lies past the neck point by the stand less 1/4 in (6 mm)',
+  ),
+  'rule.cover-rule.eighth-inch-and-turn': plain(
+    'the fall exceeds the stand by 1/8 in (3 mm) and the turn of the cloth',
+  ),
+  'rule.cover-rule.half-inch': plain('the fall exceeds the stand by 1/2 in (13 mm)'),
+  'rule.cover-rule.five-eighths-inch': plain('the fall exceeds the stand by 5/8 in (16 mm)'),
+  'rule.swing-rule.measured': plain(
+    'the collar is swung by the edge ease, measured, at its own width: the cloth is not stretched',
+  ),
+  'rule.swing-rule.fall-less-stand': plain(
+    'the collar is swung by the fall less the stand, at the length of the back neck: the edge is worked with the iron',
+  ),
+
   'house.overlap-rule': plain('How the overlap follows from the button'),
   'house.overlap-rule.button-half-plus-quarter-inch': plain(
     'Half the button’s diameter and 1/4 in more: the least that holds.',

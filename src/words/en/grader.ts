@@ -25,6 +25,15 @@ export const grader = {
     ['target', 'found', 'wanted'],
     'What you point out as the {target} is a {found}; a {wanted} is wanted.',
   ),
+  'grader.other-rule': entry(
+    ['target', 'other', 'ours'],
+    'In your {target} you followed another house, where {other}. By the house rule on this order, {ours}.',
+  ),
+  'grader.taken-for': entry(['target', 'other'], 'What you point out as the {target} is the {other}.'),
+  'grader.exchanged': entry(
+    ['target', 'other'],
+    'You have exchanged the {target} and the {other}: what you point out as the one is the other. Nothing need be drawn again; point each out as what it is.',
+  ),
   'grader.unreadable': entry(
     ['target'],
     'Your {target} runs so far off that it cannot be measured against the right one.',

@@ -1,0 +1,49 @@
+import { replay } from '../drafting/replay.ts';
+import { type HouseChoice, type HouseRule, houseRules } from '../garment/house-rules.ts';
+import { ruleInWords } from '../garment/rules-in-force.ts';
+import { message } from '../words/message.ts';
+import { advice } from './advice.ts';
+import { isRight, type JudgedTarget, judgeAnswer } from './judge.ts';
+import { layOut } from './lay-out.ts';
+import { shapeNamed } from './measures/lookup.ts';
+import type { Bench, Slip } from './slip.ts';
+
+/**
+ * An answer that is right by another house's rule: the reference replayed, from where the learner stood, with each other
+ * choice of the rules that the exercise names.
+ */
+export function otherRuleOf(bench: Bench, judged: JudgedTarget): Slip | null {
+  for (const rule of houseRules.filter(({ name }) => name in bench.exercise.house)) {
+    const inForce = choiceIn(rule, bench);
+    const other = rule.choices.find((choice) => choice !== inForce && isRightBy(rule, choice, bench, judged));
+    if (inForce === undefined || other === undefined) continue;
+    const followed = message('grader.other-rule', {
+      target: { named: judged.target.name },
+      other: { said: ruleInWords(rule, other) },
+      ours: { said: ruleInWords(rule, inForce) },
+    });
+    return { id: `by-${other.name}`, says: [followed, ...advice(judged, bench.givens)] };
+  }
+  return null;
+}
+
+function choiceIn(rule: HouseRule, { order }: Bench): HouseChoice | undefined {
+  const chosen = order.house[rule.name] ?? rule.usual;
+  return rule.choices.find(({ name }) => name === chosen);
+}
+
+function isRightBy(
+  rule: HouseRule,
+  choice: HouseChoice,
+  { exercise, order, strictness }: Bench,
+  judged: JudgedTarget,
+): boolean {
+  const dealt = layOut(exercise, { ...order, house: { ...order.house, [rule.name]: choice.name } });
+  if (!dealt.ok) return false;
+  const { givens } = dealt;
+  const reference = replay(givens, exercise.reference, judged.pins);
+  const right = shapeNamed(reference, judged.target.name);
+  if (right === null) return false;
+  const standing = { right, reference, pins: judged.pins };
+  return isRight(judgeAnswer({ exercise, givens, strictness }, judged.target, judged.answer, standing));
+}

@@ -1,0 +1,43 @@
+import type { Givens } from '../drafting/sheet.ts';
+import { type Message, written } from '../words/message.ts';
+import type { Exercise } from './exercise.ts';
+import { fillers } from './fillers.ts';
+import { isRight, type JudgedTarget, type Ruler } from './judge.ts';
+import { misreadingOf } from './misreading.ts';
+import type { Order } from './order.ts';
+import { otherRuleOf } from './other-rule.ts';
+import { exchanged, takenFor } from './taken-for.ts';
+
+/** What was done wrong, known for what it is: a word for it, and what is said of it. */
+export interface Slip {
+  readonly id: string;
+  readonly says: readonly Message[];
+}
+
+/** A draft with every target judged. */
+export interface Bench extends Ruler {
+  readonly order: Order;
+  readonly judged: readonly JudgedTarget[];
+}
+
+/**
+ * What was done wrong at a target: one of the exercise's own misreadings, or what no exercise need list: two answers
+ * exchanged, another house's rule followed, another target's answer pointed out. Null where none of these is known, or
+ * nothing is wrong. An exchange comes first: judged from an answer exchanged before it, the other may pass for anything.
+ */
+export function slipOf(bench: Bench, judged: JudgedTarget): Slip | null {
+  if (isRight(judged) || judged.answer.found !== 'right-kind') return null;
+  return (
+    exchanged(bench, judged) ??
+    misread(bench.exercise, bench.givens, judged) ??
+    otherRuleOf(bench, judged) ??
+    takenFor(bench, judged)
+  );
+}
+
+function misread(exercise: Exercise, givens: Givens, judged: JudgedTarget): Slip | null {
+  const misreading = misreadingOf(exercise, givens, judged);
+  if (misreading === null) return null;
+  const read = judged.checks.find(({ status }) => status !== 'within');
+  return { id: misreading.id, says: [written(misreading.says, fillers(read ?? null, givens))] };
+}
