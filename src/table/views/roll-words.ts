@@ -1,6 +1,9 @@
 import type { RollReport as Report } from '../../garment/collar/roll-report.ts';
 import { type Message, message } from '../../words/message.ts';
 
+/** What no pencil can draw, mm. */
+const NOTHING = 0.25;
+
 /** Whether something is wrong: an edge that the iron is meant to stretch may be short. */
 export function isTrouble({ verdict, ironed }: Report): boolean {
   return verdict === 'ripples' || (verdict === 'pulls' && !ironed);
@@ -23,7 +26,7 @@ export function sayWhy(report: Report): readonly Message[] {
       verdict: irons ? 'irons' : verdict,
       needed: { mm: needed },
       drawn: { mm: Math.abs(drawn) },
-      which: drawn < 0 ? 'shorter' : 'longer',
+      which: whichWay(drawn),
     }),
     ...(verdict === 'pulls' ? [sayEdge(report)] : []),
     ...(verdict === 'ripples' ? [sayStand(report)] : []),
@@ -31,6 +34,12 @@ export function sayWhy(report: Report): readonly Message[] {
     ...(fall > stand ? [] : [message('views.roll-uncovered')]),
     ...(edges.drawn ? [] : [message('views.roll-strip')]),
   ];
+}
+
+/** An edge that gains less than can be drawn is said to gain nothing, not some hair's breadth either way. */
+function whichWay(drawn: number): 'same' | 'longer' | 'shorter' {
+  if (Math.abs(drawn) < NOTHING) return 'same';
+  return drawn < 0 ? 'shorter' : 'longer';
 }
 
 function sayEdge({ settles, fall, stand }: Report): Message {
