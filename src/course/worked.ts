@@ -1,6 +1,7 @@
 import { sentenceOf } from '../drafting/sentence.ts';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Expression, Name } from '../drafting/step.ts';
+import { personNamed } from '../garment/people.ts';
 import { angleFrom } from '../geometry/line.ts';
 import { angleText } from '../words/length.ts';
 import type { Unit } from '../words/unit.ts';
@@ -9,10 +10,14 @@ import { lengthFrom } from './both-units.ts';
 import { type Scene, sceneSheet } from './figures/scene.ts';
 import { LANGUAGE } from './reader.ts';
 
-/** What is read off a worked draft: a length by an expression that may name what was taped, or the angle between two lines. */
+/**
+ * What is read off a worked draft: a length by an expression that may name what was taped, the angle between two lines, or
+ * an angle that is given or was read with the protractor.
+ */
 export type Reading =
   | { readonly says: string; readonly is: Expression }
-  | { readonly says: string; readonly between: readonly [Name, Name] };
+  | { readonly says: string; readonly between: readonly [Name, Name] }
+  | { readonly says: string; readonly angle: Name };
 
 /** A reading worked out: a length in mm, or an angle in words. */
 export type ReadOff =
@@ -36,8 +41,16 @@ function firstListed({ id, begins, steps }: Scene): number {
 export function readOff(scene: Scene, reading: Reading): ReadOff {
   const sheet = sceneSheet(scene);
   if ('is' in reading) return { says: reading.says, mm: lengthFrom(reading.is, sheet.measures) };
+  if ('angle' in reading) return { says: reading.says, angle: angleText(angleNamed(scene, sheet, reading.angle)) };
   const [from, to] = reading.between.map((name) => lineNamed(scene, sheet, name)) as [Line, Line];
   return { says: reading.says, angle: angleText(Math.abs(angleFrom(from, to))) };
+}
+
+function angleNamed({ id }: Scene, sheet: Sheet, name: Name): number {
+  const quantity = sheet.measures.get(name);
+  if (quantity?.dimension !== 'angle')
+    throw new AuthoringError(`A reading of “${id}” names the angle “${name}”, and the draft has none.`);
+  return quantity.value;
 }
 
 type Line = Parameters<typeof angleFrom>[0];
@@ -47,4 +60,19 @@ function lineNamed({ id }: Scene, sheet: Sheet, name: Name): Line {
   if (shape?.kind !== 'line')
     throw new AuthoringError(`A reading of “${id}” names the line “${name}”, and the draft has none.`);
   return shape.line;
+}
+
+/** The readings of the same draft made for other people, a row each; an authoring error where there is no such person. */
+export function comparedFor(
+  scene: Scene,
+  people: readonly string[],
+  readings: readonly Reading[],
+): readonly { readonly name: string; readonly read: readonly ReadOff[] }[] {
+  return people.map((id) => {
+    const person = personNamed(id);
+    if (!person)
+      throw new AuthoringError(`A comparison names “${id}”, and there is no such person in src/garment/people.ts.`);
+    const theirs = { ...scene, order: { ...scene.order, figure: person.figure } };
+    return { name: person.name, read: readings.map((reading) => readOff(theirs, reading)) };
+  });
 }

@@ -1,21 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { faults } from '../../src/course/figures/faults.ts';
-import { scenes } from '../../src/course/figures/index.ts';
 import { asLive, type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
 import { wornOf } from '../../src/garment/collar/worn.ts';
 import { usualWorn } from '../../src/garment/collar/worn-plan.ts';
 import { people } from '../../src/garment/people.ts';
 import { atRest } from '../../src/table/live/live-scene.ts';
 import { liveSheet } from '../../src/table/live/live-sheet.ts';
-
-const INCH = 25.4;
-const scene = (id: string): Scene => scenes.get(id) as Scene;
-
-/** What a figure has measured with some style measures dragged to a length in mm. */
-function measured(id: string, measures: Readonly<Record<string, number>> = {}): (name: string) => number {
-  const sheet = liveSheet(asLive(scene(id)), { ...atRest, measures });
-  return (name) => sheet.measures.get(name)?.value ?? Number.NaN;
-}
+import { INCH, measured, scene } from './replayed.ts';
 
 /** How far below its level the notch of a fault's figure sits when it is worn. */
 function notchBelow(figure: Scene | undefined): number {

@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { faults } from '../../src/course/figures/faults.ts';
@@ -70,6 +70,20 @@ test('every figure and every pair stands in a lesson, but for the one of the fir
   const all = lessons.map(({ body }) => body).join('\n');
   const used = new Set([...mentions(all, 'Live'), ...mentions(all, 'Worked'), ...mentions(all, 'Pair'), 'home-roll']);
   expect([...scenes.keys(), ...faults.keys()].filter((id) => !used.has(id))).toEqual([]);
+});
+
+test('the exercises that belong to a lesson are those it lists', () => {
+  const belonging = readdirSync(EXERCISES).flatMap((file) => {
+    const lesson = /^lesson: (.+)$/m.exec(readFileSync(path.join(EXERCISES, file), 'utf8'))?.[1];
+    return file.endsWith('.yaml') && lesson ? [{ lesson, id: path.parse(file).name }] : [];
+  });
+  for (const { id, head } of lessons)
+    expect(head.exercises.toSorted()).toEqual(
+      belonging
+        .filter(({ lesson }) => lesson === id)
+        .map((one) => one.id)
+        .sort(),
+    );
 });
 
 test('every source is cited where it is used', () => {

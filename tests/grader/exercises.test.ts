@@ -59,7 +59,7 @@ describe('the exercises', () => {
         "back-neck": "stand-and-fall: back-neck,neck-line,back-end",
         "break-point": "break-point: overlap-edge,break-level,break-point",
         "break-point-button": "break-point: overlap-edge,top-button,break-point",
-        "centre-back": "truing-and-walking: collar-back,collar-centre-back,outer-back",
+        "centre-back": "outer-edge: collar-back,collar-centre-back,outer-back",
         "collar-double": "from-draft-to-pattern: overlap-edge,break-point,roll-line,notch,gorge-corner,lapel-point,lapel-edge,collar-centre-back,collar-neck-edge,collar-point,outer-edge",
         "collar-outline": "truing-and-walking: collar-point,outer-back,outer-edge",
         "collar-single": "from-draft-to-pattern: overlap-edge,break-point,roll-line,notch,gorge-corner,lapel-point,lapel-edge,collar-centre-back,collar-neck-edge,collar-point,outer-edge",

@@ -1,6 +1,7 @@
 import Answer from './Answer.astro';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
+import Compare from './Compare.astro';
 import Len from './Len.astro';
 import Live from './Live.astro';
 import Pair from './Pair.astro';
@@ -15,6 +16,7 @@ export const authorComponents = {
   Answer,
   Caution,
   Cite,
+  Compare,
   Len,
   Live,
   Pair,

@@ -44,8 +44,8 @@ export const front: readonly Step[] = [...toRollLine, ...notch, ...gorge, ...cut
 export const edgeEase: readonly Step[] = [
   { verb: 'tape', name: 'back-neck', along: 'back-neckline' },
   { verb: 'seam', name: 'joined', run: ['back-neckline', 'neck-point', 'gorge-corner'] },
-  { verb: 'protractor', name: 'phi', along: 'joined' },
-  { verb: 'tape', name: 'edge-ease', length: '(fall - stand) * phi' },
+  { verb: 'protractor', name: 'neck-turn', along: 'joined' },
+  { verb: 'tape', name: 'edge-ease', length: '(fall - stand) * neck-turn' },
 ];
 
 /** The collar's line, swung about the neck point. */

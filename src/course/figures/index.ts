@@ -2,6 +2,7 @@ import * as breakPoint from './break-point.ts';
 import * as home from './home.ts';
 import * as lapelAndFold from './lapel-and-fold.ts';
 import * as notchPlacement from './notch-placement.ts';
+import * as outerEdge from './outer-edge.ts';
 import * as overlap from './overlap.ts';
 import * as rollLine from './roll-line.ts';
 import type { Scene } from './scene.ts';
@@ -10,7 +11,7 @@ import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [home, overlap, breakPoint, rollLine, lapelAndFold, notchPlacement, standAndFall, worked]
+  [home, overlap, breakPoint, rollLine, lapelAndFold, notchPlacement, standAndFall, outerEdge, worked]
     .flatMap((lesson): readonly Scene[] => Object.values(lesson))
     .map((scene) => [scene.id, scene]),
 );

@@ -1,7 +1,10 @@
 import { plain } from '../entry.ts';
 
-/** Objects that only the figures of the lessons have, where their name is not just its words. */
+/** What only the figures of the lessons say: names of their objects, where these are not just their words, and heads of their tables. */
 export const figures = {
+  'course.compare': plain('The same draft for several people'),
+  'course.compare-person': plain('For'),
+
   'name.lapel-point-worn': plain('lapel point as worn'),
   'name.lapel-edge-worn': plain('lapel edge as worn'),
   'name.gorge-worn': plain('gorge as worn'),
@@ -10,6 +13,7 @@ export const figures = {
   'name.notch-reach': plain('notch width'),
   'name.under-notch': plain('the foot under the notch'),
   'name.fold-foot': plain('the foot on the roll line'),
+  'name.joined': plain('neck seam'),
   'name.fall-here': plain('fall'),
   'name.back-cut': plain('back'),
 };
