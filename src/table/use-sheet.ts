@@ -3,8 +3,6 @@ import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
-import type { Box } from './drawing/box.ts';
-import { fitBox } from './drawing/draw.ts';
 import type { Bench, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
 import { fill } from './model/hand.ts';
@@ -15,7 +13,7 @@ import { noPencil, redPencil } from './model/red-pencil.ts';
 import { sheetOf } from './model/reduce.ts';
 import { rightPlaces } from './model/right-places.ts';
 import { sayWhere } from './model/say-change.ts';
-import { bothBoxes, sheetBox } from './model/sheet-box.ts';
+import { homeOf, shownOn } from './model/sheet-box.ts';
 import type { Say } from './say.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Marking, targetsBy } from './use-marking.ts';
@@ -38,7 +36,7 @@ export function useSheet(inputs: SheetInputs) {
   const [pointed, setPointed] = useState<Pointed | null>(null);
   const { hand, steps, upTo } = bench;
   const sheet = useMemo(() => sheetOf({ steps, upTo }, room), [steps, upTo, room]);
-  const shown = useMemo(() => shownOn(exercise, room), [exercise, room]);
+  const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
   // What the step would make if the pointer pressed here, or as far as the blanks are filled.
   const tried = useMemo(() => (hand && pointed ? fill(hand, pointed.field, pointed.value) : hand), [hand, pointed]);
   const ahead = useMemo(() => previewOf({ steps, upTo }, tried, sheet, room), [steps, upTo, tried, sheet, room]);
@@ -90,7 +88,7 @@ interface Looks {
 function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, shown, lit, ahead }: Looks) {
   const { marked, showsRight } = marking;
   const { unit } = say.reader;
-  const home = useMemo(() => homeOf(room, sheet, shown), [room, sheet, shown]);
+  const home = useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]);
   const red = useMemo(() => {
     if (!marked) return noPencil;
     return redPencil(marked.grade.checks, new Set(showsRight ? targetsBy(marked.grade, 'wrong') : []));
@@ -104,12 +102,6 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, show
     [sheet, room, exercise, home, unit, lit, ahead, red, right],
   );
   return { drawing, home };
-}
-
-/** The part of the sheet shown at first: the block, and whatever was drawn beyond it. */
-function homeOf(room: Room, sheet: Sheet, shown: (name: Name) => boolean): Box {
-  const block = sheetBox({ ...room.givens, answers: new Map(), problems: [] }, shown);
-  return sheet.shapes.size === room.givens.shapes.size ? block : bothBoxes(block, fitBox(sheet, shown, []));
 }
 
 interface Hands extends SheetInputs {
@@ -138,9 +130,4 @@ function handsOn({ room, bench, dispatch, say, speak, sheet, shown, hover }: Han
     where: (p: Point) => say.message(sayWhere('', p, { ...sheet, shapes: new Map() })),
     called: (names: readonly Name[]) => say('table.label', { name: { namedAll: names } }),
   };
-}
-
-function shownOn(exercise: Exercise, room: Room): (name: Name) => boolean {
-  const laid = new Set(exercise.shows);
-  return (name) => !room.givens.shapes.has(name) || laid.has(name);
 }

@@ -77,6 +77,20 @@ describe('words on the sheet', () => {
   test('are all written where there is room', () => {
     expect(placeLabels(drawing, 2, speak)).toHaveLength(drawing.labels.length);
   });
+
+  test('keep clear of a ring by which a mark can be held', () => {
+    const rings = drawing.labels.flatMap(({ by }) => ('x' in by ? [by] : []));
+    const placed = placeLabels(drawing, 2, speak, { rings });
+    const words = placed.map(({ text, anchor, shift }) => ({
+      at: { x: (anchor.x - drawing.box.min.x) * 2 + shift.x, y: (drawing.box.max.y - anchor.y) * 2 + shift.y },
+      halfWide: (text.length * 6.9) / 2,
+      halfHigh: 8,
+    }));
+    for (const ring of rings) {
+      const at = { x: (ring.x - drawing.box.min.x) * 2, y: (drawing.box.max.y - ring.y) * 2 };
+      for (const one of words) expect(overlap(one, { at, halfWide: 9, halfHigh: 9 })).toBe(0);
+    }
+  });
 });
 
 test('a run through a rectangle is measured inside it only', () => {

@@ -50,7 +50,8 @@ function Head({
   );
 }
 
-function percent(p: Point, box: Box): { readonly x: string; readonly y: string } {
+/** A place of the box for an element laid over it. */
+export function percent(p: Point, box: Box): { readonly x: string; readonly y: string } {
   return {
     x: `${figure(((p.x - box.min.x) / widthOf(box)) * 100)}%`,
     y: `${figure(((box.max.y - p.y) / heightOf(box)) * 100)}%`,

@@ -153,9 +153,9 @@ function bottomFirst(parts: readonly Part[]): Part[] {
 function labelOf(painter: Painter, name: Name, shape: Shape): Label[] {
   const tone = painter.toneOf(name);
   const words = message('table.label', { name: { named: calledOn(painter.sheet, name) } });
-  if (shape.kind === 'point') return [{ by: shape.point, words, tone }];
+  if (shape.kind === 'point') return [{ by: shape.point, words, tone, of: name }];
   const run = shape.kind === 'line' ? lineRun(painter, name, shape.line) : curveRun(shape);
-  return run ? [{ by: run, words, tone }] : [];
+  return run ? [{ by: run, words, tone, of: name }] : [];
 }
 
 /** What answers a target is called after the target. */
@@ -173,12 +173,6 @@ function lineRun(painter: Painter, name: Name, line: Line): readonly [Point, Poi
   return low < high ? endsOf(line, [low, high]) : null;
 }
 
-/** A curve's words sit beside its middle. */
-function curveRun(shape: Shape): readonly [Point, Point] | null {
-  if (shape.kind !== 'curve') return null;
-  const points = sampled(shape.path, 8);
-  const middle = Math.floor(points.length / 2);
-  const from = points[middle - 3];
-  const to = points[middle + 3];
-  return from && to ? [from, to] : null;
+function curveRun(shape: Shape): readonly Point[] | null {
+  return shape.kind === 'curve' ? sampled(shape.path, 8) : null;
 }

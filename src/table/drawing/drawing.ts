@@ -55,8 +55,10 @@ export type Part = LinePart | CurvePart | MarkPart | ArrowPart | BandPart | Clot
 
 /** Words on the sheet. They are placed about the anchor, so that they do not lie on one another. */
 export interface Label {
-  /** A point, or two ends of a line along which the words may sit. */
-  readonly by: Point | readonly [Point, Point];
+  /** A point, or the corners of a line along which the words may sit. */
+  readonly by: Point | readonly Point[];
+  /** The object they name: they are seated where nothing else can be meant, or left out. Without it they only keep clear of other words. */
+  readonly of?: Name;
   readonly words: Message;
   readonly tone: Tone;
 }

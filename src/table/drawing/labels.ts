@@ -1,9 +1,13 @@
-import { between, type Point } from '../../geometry/point.ts';
+import { between, type Point, subtract } from '../../geometry/point.ts';
 import type { Message } from '../../words/message.ts';
 import type { Box } from './box.ts';
+import { FREE, freeAbout, type Surroundings, surroundingsOf } from './clear.ts';
 import type { Drawing, Label, Tone } from './drawing.ts';
+import { costOfLeader, leaderOf } from './led.ts';
+import { type Obstacle, obstaclesOf, roomAbout } from './obstacles.ts';
 import { overlap, type Rectangle, runWithin } from './rectangle.ts';
-import { type Run, runsOf } from './runs.ts';
+import type { Run } from './runs.ts';
+import { type Seat, seatsOf } from './seats.ts';
 
 /** Words with a place: about an anchor of the sheet in mm, their middle moved by so many pixels (y down). */
 export interface Placed {
@@ -11,126 +15,140 @@ export interface Placed {
   readonly tone: Tone;
   readonly anchor: Point;
   readonly shift: Point;
+  /** The leader from what they name to the words, px from the anchor, y down; null where they stand beside it. */
+  readonly leader: Run | null;
+  /** Which of the seats of its label it has. */
+  readonly seat: number;
 }
 
-/** How wide and high words are in pixels; a guess at the plain sans of the figures. */
-const CHARACTER = 6.9;
-const HALF_HIGH = 8;
-const GAP = 7;
-
-const COMPASS: readonly Point[] = [
-  { x: 0.9, y: -0.5 },
-  { x: -0.9, y: -0.5 },
-  { x: 0.9, y: 0.5 },
-  { x: -0.9, y: 0.5 },
-  { x: 1, y: -1.1 },
-  { x: -1, y: -1.1 },
-  { x: 1, y: 1.1 },
-  { x: -1, y: 1.1 },
-  { x: 1, y: 0 },
-  { x: -1, y: 0 },
-  { x: 0, y: -1 },
-  { x: 0, y: 1 },
-];
-/** Where along a line its words may sit, best first. */
-const ALONG = [0.86, 0.14, 0.7, 0.3, 0.78, 0.22, 0.6, 0.4, 0.5, 0.93, 0.07];
-/** A seat one place later is disliked as much as this many pixels of a line under the words. */
-const LATER = 1.2;
-
-interface Seat {
-  readonly anchor: Point;
-  readonly shift: Point;
-  readonly rectangle: Rectangle;
-  /** Later seats are liked a little less. */
-  readonly rank: number;
+/** What is known beside the drawing. */
+export interface Around {
+  /** Marks with a ring about them, by which they can be held, mm. */
+  readonly rings?: readonly Point[];
+  /** Where the words stood before: they stay there as long as they may. */
+  readonly before?: readonly Placed[];
+  /** Where words may stand, mm; the drawing's box when absent. */
+  readonly within?: Box;
 }
+
+const NOT_AT_ALL = Number.POSITIVE_INFINITY;
+/** So many pixels of a faint line under words are disliked as one pixel less of free room. */
+const FAINT = 4;
 
 /**
- * Finds each label a seat, at `scale` pixels a mm, where it lies on no other label and on as little as possible else.
- * Greedy, in the order given; deterministic. Labels that find no seat inside the box and clear of others are left out:
- * their objects still answer to pointing, and the description names them.
+ * Finds each label a seat, at `scale` pixels a mm: on no other words, across no line, and nearer to what it names than to
+ * anything else; or off it, with a leader. A label without a seat is left out: what it names still answers to pointing, and
+ * the description names it. Greedy, hardest first; deterministic.
  */
-export function placeLabels(drawing: Drawing, scale: number, speak: (words: Message) => string): Placed[] {
-  const field = fieldOf(drawing, scale);
+export function placeLabels(
+  drawing: Drawing,
+  scale: number,
+  speak: (words: Message) => string,
+  { rings = [], before = [], within = drawing.box }: Around = {},
+): Placed[] {
+  const { box } = drawing;
+  const toPixels = (p: Point) => ({ x: (p.x - box.min.x) * scale, y: (box.max.y - p.y) * scale });
+  const obstacles = obstaclesOf(drawing.parts, rings, toPixels);
+  const field: Field = { within: rectangleOf(within, toPixels), obstacles, taken: [], leaders: [], toPixels };
+  const stood = new Map(before.map((one) => [one.text, one.seat]));
   const placed: Placed[] = [];
-  const taken: Rectangle[] = [];
   for (const label of hardestFirst(drawing.labels)) {
     const text = speak(label.words);
-    const seat = best(seatsOf(label, text, field), taken, field);
-    if (!seat) continue;
-    taken.push(seat.rectangle);
-    placed.push({ text, tone: label.tone, anchor: seat.anchor, shift: seat.shift });
+    const room = 'x' in label.by ? roomAbout(label.by, rings) : 0;
+    const seats = seatsOf(label, text, room, toPixels);
+    const found = best(seats, label, field, stood.get(text) ?? null);
+    if (found === null) continue;
+    const seat = seats[found] as Seat;
+    field.taken.push(seat.rectangle);
+    const { anchor, shift } = seat;
+    placed.push({ text, tone: label.tone, anchor, shift, leader: lead(seat, room, field), seat: found });
   }
   return placed;
 }
 
+/** Draws the leader of words that have one; px from the anchor. */
+function lead(seat: Seat, room: number, { leaders, toPixels }: Field): Run | null {
+  if (!seat.led) return null;
+  const at = toPixels(seat.anchor);
+  const leader = leaderOf(seat, at, room);
+  leaders.push(leader);
+  return { from: subtract(leader.from, at), to: subtract(leader.to, at) };
+}
+
 interface Field {
-  readonly box: Box;
-  readonly scale: number;
-  readonly runs: readonly Run[];
+  /** Where words may stand, px. */
+  readonly within: Rectangle;
+  readonly obstacles: readonly Obstacle[];
+  /** Words that have their place already. */
+  readonly taken: Rectangle[];
+  readonly leaders: Run[];
   readonly toPixels: (p: Point) => Point;
 }
 
-function fieldOf(drawing: Drawing, scale: number): Field {
-  const { box } = drawing;
-  const toPixels = (p: Point) => ({ x: (p.x - box.min.x) * scale, y: (box.max.y - p.y) * scale });
-  const runs = runsOf(drawing.parts).map((run) => ({ from: toPixels(run.from), to: toPixels(run.to) }));
-  return { box, scale, runs, toPixels };
+/** The marker's words must be read; then what was drawn; then the block and what only helps. */
+const ORDER: Readonly<Record<Tone, number>> = {
+  red: 0,
+  right: 1,
+  made: 1,
+  roll: 1,
+  preview: 1,
+  cue: 1,
+  help: 2,
+  given: 2,
+};
+
+/** Of what matters alike, marks come first: they have fewer seats to choose from than lines. */
+function hardestFirst(labels: readonly Label[]): readonly Label[] {
+  const rank = ({ tone, by }: Label): number => ORDER[tone] * 2 + ('x' in by ? 0 : 1);
+  return labels.toSorted((a, b) => rank(a) - rank(b));
 }
 
-/** The marker's words must be read; marks have fewest seats to choose from; lines have many. */
-function hardestFirst(labels: readonly Label[]): Label[] {
-  const rank = ({ tone, by }: Label): number => (tone === 'red' ? 0 : 'x' in by ? 1 : 2);
-  return [0, 1, 2].flatMap((now) => labels.filter((label) => rank(label) === now));
-}
-
-function seatsOf({ by }: Label, text: string, field: Field): Seat[] {
-  const halfWide = (text.length * CHARACTER) / 2;
-  if ('x' in by)
-    return COMPASS.map((way, rank) =>
-      seat(by, { x: way.x * (halfWide + GAP), y: way.y * (HALF_HIGH + GAP) }, halfWide, rank, field),
-    );
-  const [from, to] = by.map(field.toPixels) as [Point, Point];
-  const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-  const normal = { x: -(to.y - from.y) / long, y: (to.x - from.x) / long };
-  // Just clear of the line: the reach of the words' rectangle in the direction of the normal.
-  const clear = Math.abs(normal.x) * halfWide + Math.abs(normal.y) * HALF_HIGH + GAP;
-  const beside = (t: number, side: 1 | -1, rank: number): Seat =>
-    seat(between(by[0], by[1], t), { x: normal.x * clear * side, y: normal.y * clear * side }, halfWide, rank, field);
-  return ALONG.flatMap((t, index) => [beside(t, 1, index * 2), beside(t, -1, index * 2 + 1)]);
-}
-
-function seat(anchor: Point, shift: Point, halfWide: number, rank: number, field: Field): Seat {
-  const at = field.toPixels(anchor);
-  return {
-    anchor,
-    shift,
-    rank,
-    rectangle: { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH },
-  };
-}
-
-function best(seats: readonly Seat[], taken: readonly Rectangle[], field: Field): Seat | null {
-  let found: Seat | null = null;
+/** The seat to take: the one it had, if it still may; else the best. Null when there is none. */
+function best(seats: readonly Seat[], label: Label, field: Field, had: number | null): number | null {
+  const faint = field.obstacles.filter((one) => one.faint);
+  const about = label.of === undefined ? null : surroundingsOf(label, field.obstacles, field.toPixels);
+  const costOf = (seat: Seat): number => cost(seat, about, faint, field);
+  if (had !== null && seats[had] && Number.isFinite(costOf(seats[had]))) return had;
+  let found: number | null = null;
   let least = Number.POSITIVE_INFINITY;
-  for (const candidate of seats) {
-    if (!inside(candidate.rectangle, field) || taken.some((other) => overlap(candidate.rectangle, other) > 0)) continue;
-    const cost = candidate.rank * LATER + crossed(candidate.rectangle, field.runs);
-    if (cost < least) {
-      least = cost;
-      found = candidate;
-    }
+  for (const [index, seat] of seats.entries()) {
+    if (seat.dislike >= least) continue;
+    const now = costOf(seat);
+    if (now < least) [found, least] = [index, now];
   }
   return found;
 }
 
-function inside({ at, halfWide, halfHigh }: Rectangle, { box, scale }: Field): boolean {
-  const wide = (box.max.x - box.min.x) * scale;
-  const high = (box.max.y - box.min.y) * scale;
-  return at.x - halfWide >= 0 && at.x + halfWide <= wide && at.y - halfHigh >= 0 && at.y + halfHigh <= high;
+/** How little a seat is liked; without end where it may not be taken. */
+function cost(seat: Seat, about: Surroundings | null, faint: readonly Obstacle[], field: Field): number {
+  const { rectangle, dislike, led } = seat;
+  const { taken, leaders, obstacles, toPixels } = field;
+  if (!inside(rectangle, field) || taken.some((other) => overlap(rectangle, other) > 0)) return NOT_AT_ALL;
+  if (about === null) return led ? NOT_AT_ALL : dislike + crossed(rectangle, obstacles);
+  const more = led
+    ? costOfLeader(rectangle, leaderOf(seat, toPixels(seat.anchor), 0), about, taken, leaders)
+    : costOfRoom(freeAbout(seat, about, taken, toPixels), rectangle, leaders);
+  return more === null ? NOT_AT_ALL : dislike + more + crossed(rectangle, faint) / FAINT;
+}
+
+function costOfRoom(free: number | null, rectangle: Rectangle, leaders: readonly Run[]): number | null {
+  const led = leaders.some(({ from, to }) => runWithin(rectangle, from, to) > 0);
+  return free === null || led ? null : (FREE - free) / 2;
+}
+
+function rectangleOf({ min, max }: Box, toPixels: (p: Point) => Point): Rectangle {
+  const at = toPixels(between(min, max, 0.5));
+  const corner = toPixels(max);
+  return { at, halfWide: corner.x - at.x, halfHigh: at.y - corner.y };
+}
+
+function inside({ at, halfWide, halfHigh }: Rectangle, { within }: Field): boolean {
+  const wide = within.halfWide - halfWide - Math.abs(at.x - within.at.x);
+  const high = within.halfHigh - halfHigh - Math.abs(at.y - within.at.y);
+  return wide >= 0 && high >= 0;
 }
 
 /** How many pixels of drawn lines run under the words. */
-function crossed(rectangle: Rectangle, runs: readonly Run[]): number {
-  return runs.reduce((sum, run) => sum + runWithin(rectangle, run.from, run.to), 0);
+function crossed(rectangle: Rectangle, obstacles: readonly Obstacle[]): number {
+  return obstacles.reduce((sum, run) => sum + runWithin(rectangle, run.from, run.to), 0);
 }

@@ -10,10 +10,10 @@ export interface Run {
 
 const PIECES = 8;
 
-/** Everything firm on the sheet as straight runs, for keeping words off the lines. Coarse on purpose. */
+/** Everything on the sheet as straight runs, for keeping words off the lines. Coarse on purpose. */
 export function runsOf(parts: readonly Part[]): Run[] {
   return parts.flatMap((part) => {
-    if (part.kind === 'line') return part.faint ? [] : [{ from: part.from, to: part.to }];
+    if (part.kind === 'line') return [{ from: part.from, to: part.to }];
     if (part.kind === 'arrow') return [{ from: part.from, to: part.to }];
     if (part.kind === 'mark') return [{ from: part.at, to: { x: part.at.x + 1e-3, y: part.at.y } }];
     return part.kind === 'curve' ? runsAlong(part.path) : [];

@@ -10,8 +10,8 @@ import { useReader } from '../use-reader.ts';
 import { AnyView } from '../views/AnyView.tsx';
 import { dragTo, nudge } from './constrain.ts';
 import { LiveHandles } from './LiveHandles.tsx';
-import { atRest, type LiveHandle, type LiveScene, type LiveState } from './live-scene.ts';
-import { liveDrawing, liveSheet } from './live-sheet.ts';
+import { atRest, heldBy, type LiveHandle, type LiveScene, type LiveState } from './live-scene.ts';
+import { liveDrawing, liveSheet, markOn } from './live-sheet.ts';
 
 export interface LiveFigureProps {
   readonly scene: LiveScene;
@@ -31,6 +31,7 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
   held.current = state;
   const sheet = useMemo(() => liveSheet(scene, state), [scene, state]);
   const drawing = useMemo(() => liveDrawing(scene, sheet, reader.unit), [scene, sheet, reader.unit]);
+  const rings = useMemo(() => scene.handles.flatMap((handle) => markOn(sheet, heldBy(handle)) ?? []), [scene, sheet]);
   const speak = useMemo(() => sayFor(reader), [reader]);
   const moved = state !== atRest;
   const still = scene.handles.length === 0 || scene.view?.alone === true;
@@ -43,6 +44,7 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
             drawing={drawing}
             reader={reader}
             id={id}
+            rings={rings}
             {...(scene.pictures === undefined ? {} : { says: scene.pictures })}
           />
           <LiveHandles

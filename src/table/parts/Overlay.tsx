@@ -1,16 +1,19 @@
 import type { VNode } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
-import { toPixels, type View } from '../board/view.ts';
+import { boxIn, fitView, type Size, toPixels, type View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import { placeLabels } from '../drawing/labels.ts';
+import { type Placed, placeLabels } from '../drawing/labels.ts';
 import { figure } from '../drawing/path-data.ts';
+import { keyOfWords, Words } from '../drawing/Words.tsx';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
 
 interface OverlayProps {
   readonly drawing: Drawing;
   readonly view: View;
+  /** Of the frame: words stand where it shows them at first. */
+  readonly size: Size;
   readonly cross: Point | null;
   readonly caught: Point | null;
   readonly grips: readonly Held[];
@@ -18,9 +21,15 @@ interface OverlayProps {
 }
 
 /** Words, arrow heads and the pointer of the arrow keys, over the awake board, in pixels. */
-export function Overlay({ drawing, view, cross, caught, grips, say }: OverlayProps): VNode {
+export function Overlay({ drawing, view, size: { width, height }, cross, caught, grips, say }: OverlayProps): VNode {
   const steady = steadyScale(view.scale);
-  const placed = useMemo(() => placeLabels(drawing, steady, say.message), [drawing, steady, say]);
+  const stood = useRef<readonly Placed[]>([]);
+  const placed = useMemo(() => {
+    const rings = grips.map(({ at }) => at);
+    const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
+    stood.current = placeLabels(drawing, steady, say.message, { rings, before: stood.current, within });
+    return stood.current;
+  }, [drawing, steady, say, grips, width, height]);
   return (
     <svg
       class="sheet-words"
@@ -41,17 +50,12 @@ export function Overlay({ drawing, view, cross, caught, grips, say }: OverlayPro
           />
         ) : null,
       )}
-      {placed.map(({ text, tone, anchor, shift }) => {
-        const at = toPixels(view, anchor);
+      {placed.map((words) => {
+        const at = toPixels(view, words.anchor);
         return (
-          <text
-            key={`${text}/${anchor.x}/${anchor.y}`}
-            class={`words words--${tone}`}
-            x={figure(at.x + shift.x)}
-            y={figure(at.y + shift.y)}
-          >
-            {text}
-          </text>
+          <g key={keyOfWords(words)} transform={`translate(${figure(at.x)} ${figure(at.y)})`}>
+            <Words {...words} />
+          </g>
         );
       })}
       {caught ? <Ring at={toPixels(view, caught)} /> : null}

@@ -39,6 +39,8 @@ export interface SheetProps {
 
 /** Heights the built sheet is drawn for, wide and narrow, px: what the style sheet gives the frame. */
 const HEIGHTS: readonly [number, number] = [560, 456];
+/** How many times as wide as high a frame is at least, wide and narrow: words may stand beside the block. */
+const ASPECTS: readonly [number, number] = [1.1, 0.75];
 /** The paper goes on this far around the box, mm, so that it fills any frame. */
 const SPREAD = 1200;
 
@@ -75,14 +77,22 @@ export function Sheet(props: SheetProps): VNode {
       >
         {view === null ? (
           <div class="sheet-still">
-            <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={HEIGHTS} spread={SPREAD} />
+            <SheetDrawing
+              drawing={drawing}
+              reader={say.reader}
+              id={id}
+              heights={HEIGHTS}
+              aspects={ASPECTS}
+              spread={SPREAD}
+            />
           </div>
         ) : null}
         <div class="sheet-board" ref={host} />
-        {view ? (
+        {view && board.sheet ? (
           <Overlay
             drawing={drawing}
             view={view}
+            size={board.sheet.size()}
             cross={gestures.cross}
             caught={gestures.caught}
             grips={grips}

@@ -1,0 +1,138 @@
+import type { Point } from '../../geometry/point.ts';
+import type { Label } from './drawing.ts';
+import type { Rectangle } from './rectangle.ts';
+
+/** How wide and high words are in pixels; a guess at the plain sans of the figures. */
+const CHARACTER = 6.9;
+const HALF_HIGH = 8;
+/** How far words stand from the line they name, px. */
+const GAP = 7;
+
+/** A place where words could stand. */
+export interface Seat {
+  /** On the sheet, mm. */
+  readonly anchor: Point;
+  /** From there to the middle of the words, px, y down. */
+  readonly shift: Point;
+  /** The words where they would lie, px. */
+  readonly rectangle: Rectangle;
+  /** Whether a leader runs from what they name to the words, which stand off it. */
+  readonly led: boolean;
+  /** Disliked as much as so many pixels more of free room would be liked. */
+  readonly dislike: number;
+}
+
+/** Where beside a mark words may stand, best first: on which side of it, and how far along that side, in halves of the words. */
+const BESIDE: readonly { readonly side: 'right' | 'left' | 'over' | 'under'; readonly along: number }[] = [
+  { side: 'right', along: -0.8 },
+  { side: 'left', along: -0.8 },
+  { side: 'right', along: 0.8 },
+  { side: 'left', along: 0.8 },
+  { side: 'right', along: 0 },
+  { side: 'left', along: 0 },
+  { side: 'over', along: 0 },
+  { side: 'under', along: 0 },
+  { side: 'over', along: 0.7 },
+  { side: 'over', along: -0.7 },
+  { side: 'under', along: 0.7 },
+  { side: 'under', along: -0.7 },
+  { side: 'right', along: -1.6 },
+  { side: 'left', along: -1.6 },
+  { side: 'right', along: 1.6 },
+  { side: 'left', along: 1.6 },
+];
+/** How much a seat one place later is disliked, px. */
+const LATER = 1;
+
+/** Along a line words may stand at so many places, on either side. */
+const PLACES = 24;
+/** They stand best somewhat past its middle; at its ends they are disliked this much, px. */
+const BEST = 0.62;
+const AT_THE_END = 16;
+
+/** Words with a leader stand this far off what they name, px, in so many directions. */
+const OFF = [22, 34, 48, 66, 88];
+const DIRECTIONS = 16;
+/** They are liked less than any that need none. */
+const LED = 60;
+
+/** The seats of a label. `room` is how far words stay from a mark it names. */
+export function seatsOf(label: Label, text: string, room: number, toPixels: (p: Point) => Point): readonly Seat[] {
+  const halfWide = (text.length * CHARACTER) / 2;
+  const seatAt = (anchor: Point, shift: Point, dislike: number, led = false): Seat => {
+    const at = toPixels(anchor);
+    const rectangle = { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH };
+    return { anchor, shift, rectangle, dislike, led };
+  };
+  return [...nearSeats(label, halfWide, room, seatAt), ...ledSeats(label, halfWide, seatAt)];
+}
+
+type SeatAt = (anchor: Point, shift: Point, dislike: number, led?: boolean) => Seat;
+
+function nearSeats({ by }: Label, halfWide: number, room: number, seatAt: SeatAt): readonly Seat[] {
+  if ('x' in by) return BESIDE.map((way, rank) => seatAt(by, shiftBeside(way, halfWide, room), rank * LATER));
+  return stations(by).flatMap(({ anchor, direction, part }) => {
+    // Pixels run down; across the line is a quarter turn from along it.
+    const normal = { x: direction.y, y: direction.x };
+    // Just clear of the line: the reach of the words' rectangle in the direction of the normal.
+    const clear = Math.abs(normal.x) * halfWide + Math.abs(normal.y) * HALF_HIGH + GAP;
+    const dislike = (Math.abs(part - BEST) / BEST) * AT_THE_END;
+    return [-1, 1].map((side) =>
+      seatAt(anchor, { x: normal.x * clear * side, y: normal.y * clear * side }, dislike + (side > 0 ? LATER : 0)),
+    );
+  });
+}
+
+/** Shortest leaders first. */
+function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): readonly Seat[] {
+  const anchors =
+    'x' in by
+      ? [by]
+      : stations(by)
+          .filter((_, index) => index % 4 === 2)
+          .map(({ anchor }) => anchor);
+  const turns = Array.from({ length: DIRECTIONS }, (_, index) => (index / DIRECTIONS) * 2 * Math.PI);
+  return OFF.flatMap((off) =>
+    anchors.flatMap((anchor) =>
+      turns.map((turn) => {
+        const shift = { x: Math.cos(turn) * (halfWide + off), y: Math.sin(turn) * (HALF_HIGH + off) };
+        return seatAt(anchor, shift, LED + off, true);
+      }),
+    ),
+  );
+}
+
+function shiftBeside({ side, along }: (typeof BESIDE)[number], halfWide: number, room: number): Point {
+  if (side === 'right' || side === 'left')
+    return { x: (side === 'right' ? 1 : -1) * (halfWide + room), y: along * HALF_HIGH };
+  return { x: along * halfWide, y: (side === 'over' ? -1 : 1) * (HALF_HIGH + room) };
+}
+
+interface Station {
+  readonly anchor: Point;
+  /** Of the line there, in the sheet's directions. */
+  readonly direction: Point;
+  /** How far along, from 0 to 1. */
+  readonly part: number;
+}
+
+/** Places along a line of corners, evenly spread. */
+function stations(corners: readonly Point[]): Station[] {
+  const runs = corners.slice(1).flatMap((to, index) => {
+    const from = corners[index] as Point;
+    const long = Math.hypot(to.x - from.x, to.y - from.y);
+    return long > 0 ? [{ from, to, long }] : [];
+  });
+  const whole = runs.reduce((sum, { long }) => sum + long, 0);
+  return Array.from({ length: PLACES }, (_, index) => (index + 0.5) / PLACES).flatMap((part) => {
+    let left = part * whole;
+    for (const { from, to, long } of runs) {
+      if (left <= long) {
+        const direction = { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
+        return [{ anchor: { x: from.x + direction.x * left, y: from.y + direction.y * left }, direction, part }];
+      }
+      left -= long;
+    }
+    return [];
+  });
+}
