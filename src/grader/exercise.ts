@@ -61,11 +61,14 @@ export interface SquarenessCheck extends CheckCommon {
   /** For a curve: which end is meant. */
   readonly end?: 'start' | 'end';
 }
-/** A line: its distance from a named line, measured square to that line at a named point, mm, signed (positive to the right or up). */
+/**
+ * A line: its distance from a named line, measured square to that line at a named point, or at two, of which the one
+ * counts where it is further off; mm, signed (positive to the right or up).
+ */
 export interface ParallelCheck extends CheckCommon {
   readonly measure: 'parallel';
   readonly from: Name;
-  readonly at: Name;
+  readonly at: Name | readonly [Name, Name];
 }
 /** A curve or a taped length: how long, mm. */
 export interface LengthCheck extends CheckCommon {

@@ -76,7 +76,7 @@ function kindWord(kind: ShapeKind): Message {
 function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
   const off = judged.checks.filter(({ status }) => status !== 'within');
   const said = off.flatMap((check) => [
-    whatIsOff(judged.target.name, check),
+    whatIsOff(judged, check),
     written(check.check.why, fillers(check, givens)),
     written(check.check.mend, fillers(check, givens)),
     ...closeTo(check),

@@ -1,38 +1,25 @@
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import { type Message, message, type Value } from '../words/message.ts';
+import { acrossIt } from './across-it.ts';
 import { expectedOf, isRange } from './bounds.ts';
 import type { Check, DistanceCheck, ParallelCheck } from './exercise.ts';
-import type { JudgedCheck } from './judge.ts';
+import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Reading } from './measures/reading.ts';
 import { wayOf } from './way.ts';
 
 /** A length counts as nothing below this, mm: less than the finest tolerance a teacher can choose. */
 const NOTHING = 0.5;
 
-/** The sentence that says what is off, by how much and which way. */
-export function whatIsOff(name: Name, judged: JudgedCheck): Message {
-  const { reading } = judged;
-  const target: Value = { named: name };
-  if (reading === null) return unread(target, judged.check);
-  if (isRange(judged.bounds)) return outOfRange(target, judged, reading);
+/** The sentence that says what is off at a target, by how much and which way. */
+export function whatIsOff(judged: JudgedTarget, one: JudgedCheck): Message {
+  const { check, reading, bounds } = one;
+  const target: Value = { named: judged.target.name };
+  if (reading === null) return acrossIt(judged, check);
+  if (isRange(bounds)) return outOfRange(target, one, reading);
   return reading.displacement === null
-    ? amountOff(target, judged, reading)
-    : wayOff(target, judged.check, reading, reading.displacement);
-}
-
-/** What cannot be measured is a line square to what it is measured from, or something still stranger. */
-function unread(target: Value, check: Check): Message {
-  switch (check.measure) {
-    case 'parallel':
-      return message('grader.across', { target, from: { named: check.from } });
-    case 'line':
-      return message('grader.crosswise', { target });
-    case 'level':
-      return message('grader.upright', { target });
-    default:
-      return message('grader.unreadable', { target });
-  }
+    ? amountOff(target, one, reading)
+    : wayOff(target, check, reading, reading.displacement);
 }
 
 /** For readings that have a direction on the sheet. */
@@ -74,7 +61,9 @@ function distanceOff(
     return message('grader.distance-across', { target, from, measured, expected });
   }
   const way = { said: wayOf(displacement, apart(reading)) };
-  return message('grader.distance', { target, from, measured, expected, way });
+  return check.measure === 'parallel' && reading.spot !== null && typeof check.at !== 'string'
+    ? message('grader.distance-at', { target, from, spot: { named: reading.spot }, measured, expected, way })
+    : message('grader.distance', { target, from, measured, expected, way });
 }
 
 /** How far off a reading is, so that it agrees with the two figures shown beside it. */

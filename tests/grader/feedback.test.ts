@@ -157,6 +157,58 @@ test('an edge drawn square to the centre front runs across it', () => {
   );
 });
 
+test.each([
+  ['as good as square', 'rule', 'at right angles to it'],
+  ['at a wide angle', 'slant', 'at 70° to it'],
+] as const)('an edge %s to the centre front runs across it, and no absurd distance is told', (_, verb, said) => {
+  const across: readonly Step[] =
+    verb === 'rule'
+      ? [
+          { verb: 'pencil', name: 'one', at: [-10, 10] },
+          { verb: 'pencil', name: 'other', at: [90, 10.001] },
+          { verb: 'rule', name: 'across', from: 'one', to: 'other', answers: 'overlap-edge' },
+        ]
+      : [
+          {
+            verb: 'slant',
+            name: 'across',
+            to: 'centre-front',
+            angle: '70 deg',
+            turn: 'clockwise',
+            through: 'front-neck-point',
+            answers: 'overlap-edge',
+          },
+        ];
+  const told = paragraph(gradeDraft(rollLine, order, across, 'workroom'), 'overlap-edge');
+  expect(told).toContain(`Your overlap edge runs across the centre front, ${said}, and has no one distance from it.`);
+  expect(told).not.toMatch(/\d{3,} cm/);
+});
+
+test('an edge that leans about its foot costs marks for its distance, even where a degree would pass', () => {
+  const steps: readonly Step[] = [
+    { verb: 'parallel', name: 'plumb', to: 'centre-front', distance: 'overlap', side: 'left' },
+    { verb: 'cross', name: 'foot', one: 'plumb', other: 'waist' },
+    {
+      verb: 'slant',
+      name: 'edge',
+      to: 'plumb',
+      angle: '0.9 deg',
+      turn: 'anticlockwise',
+      through: 'foot',
+      answers: 'overlap-edge',
+    },
+  ];
+  const grade = gradeDraft(rollLine, order, steps, 'workroom');
+  const looks = grade.checks.filter(({ target }) => target === 'overlap-edge');
+  expect(looks.map(({ check, status }) => [check, status])).toEqual([
+    ['parallel', 'near'],
+    ['squareness', 'within'],
+  ]);
+  expect(paragraph(grade, 'overlap-edge')).toContain(
+    'is 3.1 cm from the centre front at the front neck point, where 2.5 cm is wanted: 0.6 cm too far toward the front edge.',
+  );
+});
+
 test('a roll line drawn square to the right one runs across it', () => {
   const steps: readonly Step[] = [
     ...swapped({ verb: 'rule', name: 'roll-line', from: 'break-point', to: 'stand-point' }),

@@ -69,6 +69,37 @@ test('a level line square across the span cannot be read against an upright one'
   expect(read({ measure: 'line', between: ['foot', 'head'] }, level, upright(0), named)).toBeNull();
 });
 
+test('a line is read beside another at the worse of two points, which is named where it leans', () => {
+  const named = { base: upright(0), foot: mark(0, 0), head: mark(0, 400) };
+  const at = ['foot', 'head'] as const;
+  const leaning: Shape = { kind: 'line', line: { through: point(-30, 0), direction: point(-0.02, Math.sqrt(0.9996)) } };
+  const check = { measure: 'parallel', from: 'base', at } as const;
+  const reading = read(check, leaning, upright(-30), named);
+  expect(reading).toMatchObject({ spot: 'head', expected: -30 });
+  expect(reading?.measured).toBeCloseTo(-30 - 400 * (0.02 / Math.sqrt(0.9996)), 9);
+  expect(read(check, upright(-38), upright(-30), named)).toMatchObject({ spot: null, measured: -38, expected: -30 });
+});
+
+test('a line that runs across the right one has no distance from anything', () => {
+  const turned = (degrees: number): Shape => {
+    const angle = (degrees * Math.PI) / 180;
+    return { kind: 'line', line: { through: point(-30, 200), direction: point(-Math.sin(angle), Math.cos(angle)) } };
+  };
+  const named = { base: upright(0), foot: mark(0, 0), head: mark(0, 400) };
+  const checks = [
+    { measure: 'parallel', from: 'base', at: 'foot' },
+    { measure: 'parallel', from: 'base', at: ['foot', 'head'] },
+    { measure: 'line', between: ['foot', 'head'] },
+  ] as const;
+  for (const check of checks) {
+    for (const degrees of [61, 89, 90, 91, 90 + 1e-9, 119]) {
+      expect([degrees, read(check, turned(degrees), upright(-30), named)]).toEqual([degrees, null]);
+      expect([degrees, read(check, turned(-degrees), upright(-30), named)]).toEqual([degrees, null]);
+    }
+    for (const degrees of [0, 59, 121, 180]) expect(read(check, turned(degrees), upright(-30), named)).not.toBeNull();
+  }
+});
+
 test('squareness is read in degrees about the right angle, and does not care which way lines were drawn', () => {
   const base: Shape = { kind: 'line', line: { through: point(0, 0), direction: point(1, 0) } };
   const degree = Math.PI / 180;

@@ -74,7 +74,9 @@ function objectsOf(check: Check): readonly Named[] {
     case 'parallel':
       return [
         { field: ['from'], name: check.from, kinds: line },
-        { field: ['at'], name: check.at, kinds: point },
+        ...(typeof check.at === 'string'
+          ? [{ field: ['at'], name: check.at, kinds: point }]
+          : check.at.map((name, end) => ({ field: ['at', end], name, kinds: point }))),
       ];
     case 'walk':
       return [

@@ -45,7 +45,15 @@ const check = v.variant(
       },
       'wants.check',
     ),
-    fields({ measure: v.literal('parallel'), from: object, at: object, ...common }, 'wants.check'),
+    fields(
+      {
+        measure: v.literal('parallel'),
+        from: object,
+        at: v.union([object, v.strictTuple([object, object], 'wants.between')], 'wants.at'),
+        ...common,
+      },
+      'wants.check',
+    ),
     fields({ measure: v.literal('length'), ...common }, 'wants.check'),
     fields(
       {

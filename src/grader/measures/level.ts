@@ -2,9 +2,11 @@ import type { Shape } from '../../drafting/shape.ts';
 import { crossLines } from '../../geometry/line.ts';
 import { type Point, point, subtract } from '../../geometry/point.ts';
 import type { LevelCheck } from '../exercise.ts';
+import { runsAcross } from './across.ts';
 import type { Take } from './reading.ts';
 
 export const takeLevel: Take<LevelCheck> = (_check, { answer, right }) => {
+  if (answer.kind === 'line' && right.kind === 'line' && runsAcross(answer.line, right.line)) return null;
   const drawn = heightOf(answer);
   const wanted = heightOf(right);
   if (drawn === null || wanted === null) return null;

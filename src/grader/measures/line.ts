@@ -1,12 +1,13 @@
 import { crossLines, footOn, type Line, lineAlong } from '../../geometry/line.ts';
 import { distance, type Point, quarterTurn, subtract } from '../../geometry/point.ts';
 import type { LineCheck } from '../exercise.ts';
+import { runsAcross } from './across.ts';
 import { pointNamed } from './lookup.ts';
 import type { Take } from './reading.ts';
 
 /** Two straight lines part furthest at an end of the span, so the ends are all that need be read. */
 export const takeLine: Take<LineCheck> = (check, { answer, right, reference }) => {
-  if (answer.kind !== 'line' || right.kind !== 'line') return null;
+  if (answer.kind !== 'line' || right.kind !== 'line' || runsAcross(answer.line, right.line)) return null;
   const ends = check.between.map((name) => {
     const end = pointNamed(reference, name);
     return end === null ? null : strayAt(right.line, answer.line, end, name);

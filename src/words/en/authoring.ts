@@ -164,6 +164,7 @@ export const authoring = {
   'wants.why': plain('why it shows on the body'),
   'wants.mend': plain('what to do about it'),
   'wants.between': plain('the names of two points'),
+  'wants.at': plain('the name of a point, or a list of two'),
   'wants.end': plain('an end of the curve'),
   'wants.where': plain('start, end or anywhere'),
   'wants.corners': plain('a list of the points where a corner is meant'),

@@ -39,11 +39,13 @@ export const grader = {
     'Your {target} runs so far off that it cannot be measured against the right one.',
   ),
   'grader.across': entry(
-    ['target', 'from'],
-    'Your {target} runs across the {from}, at right angles to it, and has no one distance from it.',
+    ['target', 'from', 'angle'],
+    'Your {target} runs across the {from}, {angle} to it, and has no one distance from it.',
   ),
-  'grader.crosswise': entry(['target'], 'Your {target} runs across the right one, at right angles to it.'),
-  'grader.upright': entry(['target'], 'Your {target} runs straight up and down, and has no one height.'),
+  'grader.crosswise': entry(['target', 'angle'], 'Your {target} runs across the right one, {angle} to it.'),
+  'grader.upright': entry(['target', 'angle'], 'Your {target} stands {angle} to the level, and has no one height.'),
+  'grader.at-right-angles': plain('at right angles'),
+  'grader.at-angle': entry(['angle'], 'at {angle}'),
   'grader.near': entry(
     ['marks', 'of'],
     'That is close, and earns {marks} of {of, plural, one {# mark} other {# marks}}.',
@@ -64,6 +66,10 @@ export const grader = {
   'grader.distance': entry(
     ['target', 'from', 'measured', 'expected', 'way'],
     'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
+  ),
+  'grader.distance-at': entry(
+    ['target', 'from', 'spot', 'measured', 'expected', 'way'],
+    'Your {target} is {measured} from the {from} at the {spot}, where {expected} is wanted: {way}.',
   ),
   'grader.distance-across': entry(
     ['target', 'from', 'measured', 'expected'],
