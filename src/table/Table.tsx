@@ -10,6 +10,7 @@ import { Damaged } from './parts/Damaged.tsx';
 import { Elsewhere } from './parts/Elsewhere.tsx';
 import { Files } from './parts/Files.tsx';
 import { Hints } from './parts/Hints.tsx';
+import { Reminder } from './parts/Reminder.tsx';
 import { Report } from './parts/Report.tsx';
 import { Sentence } from './parts/Sentence.tsx';
 import { Setup } from './parts/Setup.tsx';
@@ -58,7 +59,16 @@ export function Table(props: TableProps): VNode {
       <div class="table-main">
         <div class="table-bench">
           <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
-          <Sheet {...table.sheet.sheetProps} bar={table.bar} below={<ViewRow {...looks} panel={panel} say={say} />} />
+          <Sheet
+            {...table.sheet.sheetProps}
+            bar={table.bar}
+            below={
+              <>
+                <Reminder {...table.reminder} say={say} onCheck={table.checkNow} />
+                <ViewRow {...looks} panel={panel} say={say} />
+              </>
+            }
+          />
           {looks.open ? (
             <ViewPanel
               view={looks.open}

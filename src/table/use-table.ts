@@ -11,6 +11,7 @@ import { useBench } from './use-bench.ts';
 import { targetsBy, useMarking } from './use-marking.ts';
 import { useReader } from './use-reader.ts';
 import { useRecord } from './use-record.ts';
+import { useReminder } from './use-reminder.ts';
 import { useSheet } from './use-sheet.ts';
 import { useSpoken } from './use-spoken.ts';
 
@@ -34,7 +35,23 @@ function useHoldings({ exercise, set = null, seed = 'first', language = 'en' }: 
   };
   const record = useRecord({ exercise, set, bench, dispatch, unit: reader.unit, takeUp });
   const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
-  return { exercise, say, orders, room, bench, dispatch, spoken, speak, marking, record, sheet, toFirst, setToFirst };
+  const reminder = useReminder(bench, room);
+  return {
+    exercise,
+    say,
+    orders,
+    room,
+    bench,
+    dispatch,
+    spoken,
+    speak,
+    marking,
+    record,
+    reminder,
+    sheet,
+    toFirst,
+    setToFirst,
+  };
 }
 
 type TableState = ReturnType<typeof useHoldings>;
@@ -54,11 +71,22 @@ function actionsOn({
   speak,
   marking,
   record,
+  reminder,
   toFirst,
   setToFirst,
 }: TableState) {
   const { marked } = marking;
+  const checkNow = (): void => {
+    const { steps, upTo } = bench;
+    const back = upTo < steps.length ? ` ${say('table.checked-from-back', { of: steps.length })}` : '';
+    dispatch({ do: 'whole' });
+    reminder.drop();
+    const { marks, of } = marking.check(steps);
+    record.noteChecked();
+    speak(`${say('table.checked', { marks, of })}${back}`);
+  };
   return {
+    checkNow,
     files: filesOf(exercise, record, say),
     stale: marked !== null && marked.steps !== bench.steps,
     setSetting: (next: Setting): void => {
@@ -85,9 +113,9 @@ function actionsOn({
       onRedo: (): void => dispatch({ do: 'redo' }),
       onCheck: (): void => {
         dispatch({ do: 'put-down' });
-        const { marks, of } = marking.check(bench.steps);
-        record.noteChecked();
-        speak(say('table.checked', { marks, of }));
+        const targets = reminder.ask();
+        if (targets.length === 0) checkNow();
+        else speak(say('table.unanswered', { targets: { namedAll: targets }, count: targets.length }));
       },
     },
   };

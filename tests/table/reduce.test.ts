@@ -131,6 +131,11 @@ describe('the working', () => {
     expect(sheetOf(benchAfter([{ do: 'go', upTo: 4 }], bench), room).problems).toEqual([]);
   });
 
+  test('stands whole, with no tool in hand, where it is to be marked', () => {
+    const bench = benchAfter([...edge, ...level, { do: 'go', upTo: 1 }, { do: 'take', tool: 'rule' }, { do: 'whole' }]);
+    expect(bench).toMatchObject({ upTo: 2, hand: null });
+  });
+
   test('gives a target to one step at a time', () => {
     const bench = benchAfter([
       ...edge,

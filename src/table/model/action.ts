@@ -15,6 +15,8 @@ export type Action =
   | { readonly do: 'undo' }
   | { readonly do: 'redo' }
   | { readonly do: 'go'; readonly upTo: number }
+  /** All of the draft, without a tool in hand: as it is marked. Nothing is said of it. */
+  | { readonly do: 'whole' }
   | { readonly do: 'erase'; readonly index: number }
   | { readonly do: 'amend'; readonly index: number; readonly field: string; readonly value: Filling | null }
   | { readonly do: 'rename'; readonly index: number; readonly name: string }

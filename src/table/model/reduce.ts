@@ -40,6 +40,8 @@ function carryOut(bench: Bench, action: Action, room: Room): Bench {
       return redo(bench);
     case 'go':
       return goTo(bench, action.upTo);
+    case 'whole':
+      return { ...bench, upTo: bench.steps.length, hand: null };
     case 'open':
       return keep(
         bench,

@@ -7,6 +7,7 @@ import type { Name, Step } from '../../drafting/step.ts';
 import type { Bench, Filling, Room } from '../model/bench.ts';
 import { spelt } from '../model/name-trouble.ts';
 import { optionsFor } from '../model/options.ts';
+import { whatStays } from '../model/stays.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
 import { AnyBlank } from './AnyBlank.tsx';
@@ -30,6 +31,7 @@ interface StepLineProps {
 export function StepLine(props: StepLineProps): VNode {
   const { index, step, bench, sheet, say, dispatch, onLight } = props;
   const problem = sheet.problems.find((one) => one.step === index);
+  const stays = whatStays(step);
   const done = index < bench.upTo;
   const name = { named: step.name };
   return (
@@ -49,6 +51,7 @@ export function StepLine(props: StepLineProps): VNode {
           <StepLength name={step.name} sheet={sheet} say={say} />
         </p>
         {problem ? <p class="step-problem">{say.message(problem.message)}</p> : null}
+        {stays ? <p class="step-stays">{say.message(stays)}</p> : null}
         <div class="step-ends">
           <NameBox
             name={step.name}

@@ -185,6 +185,14 @@ export const table = {
   'table.called': plain('called'),
   'table.makes-length': entry(['length'], '= {length}'),
   'table.clear-sheet': plain('Clear the sheet'),
+  'table.stays-by-eye': entry(
+    ['name'],
+    'Made by eye: {name} stays here when the figure changes. Laid off from the block, it would follow.',
+  ),
+  'table.stays-number': entry(
+    ['typed'],
+    'The number {typed} stays the same when the figure changes. If a measure is meant, write its name.',
+  ),
 
   // The brief
   'table.brief': plain('The order'),
@@ -219,6 +227,13 @@ export const table = {
 
   // Marking
   'table.check': plain('Check the draft'),
+  'table.unanswered': entry(
+    ['targets', 'count'],
+    'Nothing is pointed out as your {targets} yet. What you drew counts only once you say that it is the answer: in the working, at the step that drew it, choose {count, plural, one {the target} other {the target it is meant for}} beside “answers”.',
+  ),
+  'table.point-out': plain('Point it out first'),
+  'table.check-anyway': plain('Check it as it stands'),
+  'table.checked-from-back': entry(['of'], 'You stood back in the working; all {of} steps were checked.'),
   'table.marks-of': entry(['marks', 'of'], '{marks} of {of} marks'),
   'table.report-right': entry(['targets'], 'Right: {targets}.'),
   'table.report-none': plain('Nothing is right yet. Read on: each note says what to do.'),
