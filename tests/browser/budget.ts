@@ -26,15 +26,32 @@ function gzipped(body: Buffer): number {
   return gzipSync(body).length;
 }
 
-/** Nothing on the page ever comes into view, so that no figure wakes. Call it before the page is opened. */
-export async function keepFiguresAsleep(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    window.IntersectionObserver = class extends IntersectionObserver {
-      override observe(): void {
-        // Never told.
+/**
+ * Opens a page on which nothing comes into view, and so no figure wakes, before `wakeFigures`; waits until it has loaded
+ * what it needs.
+ */
+export async function openAsleep(page: Page, address: string): Promise<void> {
+  const hold = await page.addInitScript(() => {
+    const held: (() => void)[] = [];
+    const Watching = IntersectionObserver;
+    window.IntersectionObserver = class extends Watching {
+      override observe(target: Element): void {
+        held.push(() => super.observe(target));
       }
     };
+    window.addEventListener('wake-figures', () => {
+      window.IntersectionObserver = Watching;
+      for (const observe of held) observe();
+    });
   });
+  await page.goto(address);
+  await hold.dispose();
+  await settled(page);
+}
+
+/** Lets what is in view wake, as it would have by itself. */
+export async function wakeFigures(page: Page): Promise<void> {
+  await page.evaluate(() => window.dispatchEvent(new Event('wake-figures')));
 }
 
 /** Brings every sleeping figure into view in turn and waits until each is awake and has loaded what it needs. */

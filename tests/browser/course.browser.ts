@@ -75,20 +75,6 @@ test.describe('progress', () => {
   });
 });
 
-test.describe('at 200 % zoom', () => {
-  test.use({ viewport: { width: 640, height: 400 } });
-
-  test('no page scrolls sideways', async ({ page }) => {
-    for (const address of sitePages()) {
-      await page.goto(address);
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over, address).toBe(0);
-    }
-  });
-});
-
 test('an address that leads nowhere says so, and leads back', async ({ page }) => {
   test.info().annotations.push({ type: 'provokes', description: 'an answer of 404' });
   const answer = await page.request.get('/nowhere/');

@@ -1,9 +1,9 @@
 import { test as base } from '@playwright/test';
 import { watch } from './watch.ts';
 
-export { expect, type Page } from '@playwright/test';
+export { type BrowserContext, expect, type Page } from '@playwright/test';
 export { axe } from './axe.ts';
-export { awakeAll, keepFiguresAsleep, layoutShift, moved, scriptBytes } from './budget.ts';
+export { awakeAll, layoutShift, moved, openAsleep, scriptBytes, wakeFigures } from './budget.ts';
 export { settled } from './network.ts';
 
 interface Options {
@@ -20,8 +20,9 @@ export const test = base.extend<Options & { quiet: undefined }>({
   quiet: [
     async ({ context, baseURL, expectedErrors }, use) => {
       const faults = await watch(context, new URL(baseURL ?? '').hostname);
+      const before = faults.length;
       await use(undefined);
-      const unexpected = faults.filter((fault) => !expectedErrors.some((pattern) => pattern.test(fault)));
+      const unexpected = faults.slice(before).filter((fault) => !expectedErrors.some((pattern) => pattern.test(fault)));
       if (unexpected.length > 0) throw new Error(`The page was not quiet:\n${unexpected.join('\n')}`);
     },
     { auto: true },

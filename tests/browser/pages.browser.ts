@@ -1,36 +1,37 @@
-import { awakeAll, axe, expect, keepFiguresAsleep, moved, type Page, scriptBytes, settled, test } from './fixture.ts';
+import { awakeAll, axe, expect, moved, openAsleep, type Page, scriptBytes, wakeFigures } from './fixture.ts';
+import { test } from './round.ts';
 import { sitePages } from './site-pages.ts';
 
 /** Script that a page may load before its figures wake, and with all of them awake: bytes, gzipped. */
 const ASLEEP = 60_000;
 const AWAKE = 350_000;
 
+/** What a window of 1280 by 800 has room for at twice the size. */
+const ZOOMED = { width: 640, height: 400 };
+
 for (const address of sitePages()) {
   test.describe(`page ${address}`, () => {
-    test('loads little script before its figures wake', async ({ page }) => {
-      await keepFiguresAsleep(page);
-      const bytes = scriptBytes(page);
-      await page.goto(address);
-      await settled(page);
-      withinBudget(address, 'asleep', await bytes(), ASLEEP);
-    });
-
-    test('keeps to its budget awake, nothing moves, and axe finds nothing, in the light and in the dark', async ({
+    test('keeps to its budgets asleep and awake, nothing moves or is pushed sideways, and axe finds nothing', async ({
       page,
     }) => {
       const bytes = scriptBytes(page);
-      await page.goto(address);
+      await openAsleep(page, `.${address}`);
+      withinBudget(address, 'asleep', await bytes(), ASLEEP);
+      await wakeFigures(page);
       await awakeAll(page);
       withinBudget(address, 'awake', await bytes(), AWAKE);
+      expect(await typefaces(page)).toContain('Source Serif 4 loaded');
       expect(await moved(page)).toEqual([]);
       await axe(page);
-      // The same page in the dark: a page of its own for it would only be loaded and woken again.
+      // The same page in the dark and at 200 %: a page of its own for each would only be loaded and woken again.
       await page.emulateMedia({ colorScheme: 'dark' });
       await axe(page);
+      await page.setViewportSize(ZOOMED);
+      expect(await sidewaysScroll(page)).toBe(0);
     });
 
     test('fits a phone, nothing moves, and axe finds nothing', { tag: '@phone' }, async ({ page }) => {
-      await page.goto(address);
+      await page.goto(`.${address}`);
       await awakeAll(page);
       expect(await sidewaysScroll(page)).toBe(0);
       expect(await moved(page)).toEqual([]);
@@ -42,6 +43,11 @@ for (const address of sitePages()) {
 function withinBudget(address: string, state: string, bytes: number, most: number): void {
   console.log(`${address} ${state}: ${(bytes / 1000).toFixed(1)} KB of script, at most ${most / 1000}`);
   expect(bytes).toBeLessThanOrEqual(most);
+}
+
+/** The typefaces of the page, and how far each has come. */
+function typefaces(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => Array.from(document.fonts, ({ family, status }) => `${family} ${status}`));
 }
 
 /** How far the page scrolls sideways, CSS pixels. */

@@ -1,12 +1,17 @@
 import type { BrowserContext } from '@playwright/test';
 import { followTraffic } from './network.ts';
 
+const watched = new WeakMap<BrowserContext, readonly string[]>();
+
 /**
- * Collects what goes wrong in every page of the context, from now on: a request that leaves the site (it is stopped), an
- * answer that is an error, an error in the console or thrown, a breach of the policy.
+ * Collects what goes wrong in every page of the context, from the first call on: a request that leaves the site (it is
+ * stopped), an answer that is an error, an error in the console or thrown, a breach of the policy.
  */
 export async function watch(context: BrowserContext, hostname: string): Promise<readonly string[]> {
+  const known = watched.get(context);
+  if (known) return known;
   const faults: string[] = [];
+  watched.set(context, faults);
   followTraffic(context);
   await context.route(
     (url) => /^(?:https?|wss?):$/.test(url.protocol) && url.hostname !== hostname,
