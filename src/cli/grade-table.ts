@@ -1,4 +1,5 @@
 import type { CheckRow, WorkRow } from '../exchange/grade-row.ts';
+import { rulesInForce } from '../garment/rules-in-force.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { spelled } from '../words/unseen.ts';
@@ -42,7 +43,9 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
     .filter(({ status }) => status !== 'within')
     .map((check) => faultLine(check, notMade.get(check.target)));
   const problems = row.problems.map((problem) => `  ${spelled(problem)}\n`);
-  return [first, ...problems, ...faults].join('');
+  // By which rule a draft was marked is worth a line where there is something to look into.
+  const rules = faults.length === 0 ? [] : rulesInForce(row.house).map((rule) => `  ${said(rule)}\n`);
+  return [first, ...problems, ...faults, ...rules].join('');
 }
 
 /** What a teacher may want to know before the marks are written down, in a word or two each. */

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { rulesInForce } from '../garment/rules-in-force.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { layOut } from '../grader/lay-out.ts';
 import { message } from '../words/message.ts';
@@ -41,6 +42,8 @@ export const referenceCommand: Command = async (args, talk) => {
   const dealt = layOut(exercise, order);
   if (!dealt.ok) throw new CommandError(say(dealt.message, reader));
   const sheet = referenceSheet(exercise, order.figure, Object.keys(order.style), dealt.givens);
+  // For a person the rules are told beside the JSON, which stays what programs read.
+  if (talk.terminal) for (const rule of rulesInForce(order.house)) await talk.complain(`${say(rule, reader)}\n`);
   await talk.say(`${JSON.stringify(sheet, null, talk.terminal ? 2 : 0)}\n`);
   return 0;
 };

@@ -1,5 +1,5 @@
-import { namesOfTree, renameInTree } from './expression/tree.ts';
-import { namesIn, parse, print } from './expression.ts';
+import { putInExpression } from './expression/put-in.ts';
+import { namesIn } from './expression.ts';
 import { formOf, type HalfStep } from './form.ts';
 import { isDirection } from './name.ts';
 import { isRecord } from './record.ts';
@@ -35,19 +35,12 @@ export function renamed<S extends HalfStep>(step: S, from: Name, to: Name): S {
 }
 
 function renamedIn(blank: Blank, value: unknown, from: Name, to: Name): unknown {
-  if (isAmount(blank)) return typeof value === 'string' ? renamedExpression(value, from, to) : value;
+  if (isAmount(blank)) return typeof value === 'string' ? putInExpression(value, from, to) : value;
   if (!holdsNames(blank)) return value;
   if (typeof value === 'string') return value === from && !isWay(blank, value) ? to : value;
   if (Array.isArray(value)) return value.map((one) => renamedIn(blank, one, from, to));
   if (!isRecord(value)) return value;
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, renamedIn(blank, one, from, to)]));
-}
-
-/** An expression that does not use the name is left as typed. */
-function renamedExpression(text: string, from: Name, to: Name): string {
-  const parsed = parse(text);
-  if (!parsed.ok || !namesOfTree(parsed.tree).includes(from)) return text;
-  return print(renameInTree(parsed.tree, from, to));
 }
 
 const isAmount = (blank: Blank): boolean =>

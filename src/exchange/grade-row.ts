@@ -63,13 +63,18 @@ export interface WorkRow extends GradeRow {
   readonly hints: Readonly<Record<Name, HintTier>>;
   /** Whether it was drawn on the exercise's own order, or on one that was changed. */
   readonly ownOrder: boolean;
+  /** The house rules it was marked by, of those that the exercise knows. */
+  readonly house: Readonly<Record<string, string>>;
 }
 
 /** The whole row of a hand-in that was found in a file. */
 export function workRow(file: string, handIn: HandIn, exercise: Exercise, grade: Grade): WorkRow {
   const { shown, hints } = handIn;
   const ownOrder = isOwnOrder(handIn, exercise);
-  return { ...gradeRow(handIn, grade), file, strictness: grade.strictness, shown, hints, ownOrder };
+  const house = Object.fromEntries(
+    Object.entries(exercise.house).map(([rule, choice]) => [rule, handIn.order.house[rule] ?? choice]),
+  );
+  return { ...gradeRow(handIn, grade), file, strictness: grade.strictness, shown, hints, ownOrder, house };
 }
 
 function checkRow(result: CheckResult): CheckRow {

@@ -157,6 +157,8 @@ export interface Exercise {
   readonly style: Readonly<Record<Name, StyleGiven>>;
   /** House rules in force, by rule, with the choice this exercise starts from. */
   readonly house: Readonly<Record<string, string>>;
+  /** Of these, the rules that the learner is to apply: what they give is not among the learner's measures. */
+  readonly applies?: readonly string[];
   /** Objects of the block, and given ones, that lie on the table; others stay in the drawer. */
   readonly shows: readonly Name[];
   /** What is drawn on the table before the learner begins, as steps on the order's block. */

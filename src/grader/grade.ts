@@ -37,8 +37,8 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
       otherFigures,
     };
   }
-  const { givens } = dealt;
-  const sheet = replay(givens, steps);
+  const { givens, learner } = dealt;
+  const sheet = replay(learner, steps);
   const judged = judge(exercise, givens, sheet, strictness);
   const bench = { exercise, order, givens, strictness, judged };
   const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one)));
@@ -51,7 +51,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
     problems: [...problemsOf(sheet), ...oddClaims(exercise, steps)],
     checks,
     reports: findings.map((finding) => reportOn(finding, givens)),
-    otherFigures: tryOthers({ exercise, order, givens, steps, strictness, judged, work: sheet.work }),
+    otherFigures: tryOthers({ exercise, order, learner, steps, strictness, judged, work: sheet.work }),
   };
 }
 

@@ -1,9 +1,10 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
 import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
-import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
+import { applied } from './applied.ts';
+import type { Laid } from './lay-out.ts';
 import type { LetGo } from './result.ts';
 import { stepFields } from './step-fields.ts';
 import { lostOn, type Trial } from './trial.ts';
@@ -16,7 +17,7 @@ const ALIKE = 0.6;
  * the reference does not also have. A typed number is tried out as each measure it equals on this figure, and the one
  * that makes the target hold on the other figures is named.
  */
-export function letGoAt(target: Name, trial: Trial, tables: readonly Givens[]): readonly LetGo[] {
+export function letGoAt(target: Name, trial: Trial, tables: readonly Laid[]): readonly LetGo[] {
   const answering = trial.steps.findLast((step) => step.answers === target);
   if (answering === undefined) return [];
   const makers = [...ancestorsOf(trial.steps, answering.name), trial.steps.indexOf(answering)];
@@ -48,11 +49,11 @@ function suspectAt(index: number, trial: Trial): readonly Suspect[] {
 
 /** A number that the reference itself lays off is no slip. */
 function alsoInReference(text: string, trial: Trial): boolean {
-  const value = evaluate(text, trial.givens.measures);
+  const value = evaluate(text, trial.learner.measures);
   return trial.exercise.reference.some((step) =>
     stepFields(step).some((field) => {
       if (!hasNumberOnly(field.text)) return false;
-      const theirs = evaluate(field.text, trial.givens.measures);
+      const theirs = evaluate(field.text, trial.learner.measures);
       return value.ok && theirs.ok && Math.abs(value.quantity.value - theirs.quantity.value) < 1e-9;
     }),
   );
@@ -62,12 +63,7 @@ function alsoInReference(text: string, trial: Trial): boolean {
 const CURES = 40;
 
 /** The first suspect that a measure cures, with the measure; null where none does, or none was found with work that is worth it. */
-function cureAmong(
-  suspects: readonly Suspect[],
-  target: Name,
-  trial: Trial,
-  tables: readonly Givens[],
-): Suspect | null {
+function cureAmong(suspects: readonly Suspect[], target: Name, trial: Trial, tables: readonly Laid[]): Suspect | null {
   let left = Math.min(CURES, Math.floor(DRAFT_WORK / (trial.work * tables.length)));
   for (const suspect of suspects) {
     if (suspect.field === null) continue;
@@ -85,25 +81,25 @@ function holdsWith(
   { step: at, field, instead }: Suspect,
   target: Name,
   trial: Trial,
-  tables: readonly Givens[],
+  tables: readonly Laid[],
 ): boolean {
   const steps = trial.steps.map((step, index) =>
     index === at ? ({ ...step, [field as string]: instead } as Step) : step,
   );
   const only = new Set([target]);
-  return tables.every((givens) => lostOn(givens, trial, steps, only).length === 0);
+  return tables.every((table) => lostOn(table, trial, steps, only).length === 0);
 }
 
 /** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses for the target first, single names before sums. */
-function measuresLike(typed: string, target: Name, { exercise, givens }: Trial): readonly string[] {
-  const value = evaluate(typed, givens.measures);
+function measuresLike(typed: string, target: Name, { exercise, order, learner }: Trial): readonly string[] {
+  const value = evaluate(typed, learner.measures);
   if (!value.ok) return [];
   const wanted = value.quantity;
-  const names = [...givens.measures]
+  const names = [...learner.measures]
     .filter(([, { dimension }]) => dimension === wanted.dimension)
     .map(([name]) => name);
   const answering = exercise.reference.filter(({ answers }) => answers === target);
-  const used = answering.flatMap((step) => stepFields(step).map(({ text }) => text));
+  const used = answering.flatMap((step) => stepFields(step).map(({ text }) => applied(text, exercise, order)));
   const tries = [
     ...used,
     ...names,
@@ -113,7 +109,7 @@ function measuresLike(typed: string, target: Name, { exercise, givens }: Trial):
     ),
   ];
   return tries.filter((text) => {
-    const theirs = evaluate(text, givens.measures);
+    const theirs = evaluate(text, learner.measures);
     return (
       theirs.ok &&
       theirs.quantity.dimension === wanted.dimension &&

@@ -14,9 +14,9 @@ export function tryOthers(trial: Trial): OtherFigures {
   if (right.size === 0 || trial.work >= DRAFT_WORK) return { tried: 0, held: 0, letGo: [] };
   const tables = otherOrders(trial.exercise, trial.order).flatMap((order) => {
     const dealt = layOut(trial.exercise, order);
-    return dealt.ok ? [dealt.givens] : [];
+    return dealt.ok ? [dealt] : [];
   });
-  const lost = tables.map((givens) => lostOn(givens, trial, trial.steps, right));
+  const lost = tables.map((table) => lostOn(table, trial, trial.steps, right));
   const letGo = [...new Set(lost.flat())].flatMap((target) => letGoAt(target, trial, tables));
   return { tried: tables.length, held: lost.filter((targets) => targets.length === 0).length, letGo };
 }

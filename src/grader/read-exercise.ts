@@ -124,7 +124,7 @@ function groundFaults(exercise: Exercise): readonly Fault[] {
   const broken = referenceFaults(exercise, reference);
   const faults = [
     ...shown,
-    ...textFaults(exercise, [...givens.measures.keys()]),
+    ...textFaults(exercise, dealt),
     ...broken,
     // Of a reference that stops half-way, checks would only be said to name what is not there.
     ...(broken.length > 0 ? [] : [...checkFaults(exercise, givens, reference), ...wornFaults(exercise, reference)]),

@@ -3,6 +3,7 @@ import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import type { Exercise } from './exercise.ts';
 import { isRight, type JudgedTarget, judge } from './judge.ts';
+import type { Laid } from './lay-out.ts';
 import type { Order } from './order.ts';
 import type { Strictness } from './tolerance.ts';
 
@@ -10,7 +11,8 @@ import type { Strictness } from './tolerance.ts';
 export interface Trial {
   readonly exercise: Exercise;
   readonly order: Order;
-  readonly givens: Givens;
+  /** What the learner has on the table. */
+  readonly learner: Givens;
   readonly steps: readonly Step[];
   readonly strictness: Strictness;
   readonly judged: readonly JudgedTarget[];
@@ -25,11 +27,11 @@ export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name>
 
 /** The targets, right on the draft's own order, that are not right on this one. */
 export function lostOn(
-  givens: Givens,
+  { givens, learner }: Laid,
   trial: Trial,
   steps: readonly Step[],
   right: ReadonlySet<Name>,
 ): readonly Name[] {
-  const there = rightTargets(judge(trial.exercise, givens, replay(givens, steps), trial.strictness));
+  const there = rightTargets(judge(trial.exercise, givens, replay(learner, steps), trial.strictness));
   return [...right].filter((target) => !there.has(target));
 }

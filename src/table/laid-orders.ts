@@ -8,7 +8,7 @@ import type { Room } from './model/bench.ts';
 import type { Setting } from './model/setting.ts';
 
 export type Laid =
-  | { readonly ok: true; readonly order: Order; readonly givens: Givens }
+  | { readonly ok: true; readonly order: Order; readonly givens: Givens; readonly marker: Givens }
   | { readonly ok: false; readonly message: Message };
 
 /** Lays the order of a setting on the table. */
@@ -16,7 +16,7 @@ export function lay(exercise: Exercise, setting: Setting): Laid {
   const made = orderOf(setting, exercise);
   if (!made.ok) return made;
   const dealt = layOut(exercise, made.order);
-  return dealt.ok ? { ok: true, order: made.order, givens: dealt.givens } : dealt;
+  return dealt.ok ? { ok: true, order: made.order, givens: dealt.learner, marker: dealt.givens } : dealt;
 }
 
 /** An order as it lies on the table. */
@@ -34,6 +34,7 @@ export interface LaidOrders {
 const nothing = {
   order: { figure: {} as Order['figure'], style: {}, house: {} },
   givens: { shapes: new Map(), measures: new Map() },
+  marker: { shapes: new Map(), measures: new Map() },
 };
 
 export function laidOrders(exercise: Exercise): LaidOrders {
@@ -43,8 +44,8 @@ export function laidOrders(exercise: Exercise): LaidOrders {
     const known = laid.get(setting);
     if (known) return known;
     const tried = lay(exercise, setting);
-    const { order, givens } = tried.ok ? tried : nothing;
-    const onTable = { order, givens, targets };
+    const { order, givens, marker } = tried.ok ? tried : nothing;
+    const onTable = { order, givens, marker, targets };
     laid.set(setting, onTable);
     return onTable;
   };

@@ -98,6 +98,7 @@ describe('marking a folder', () => {
       'shown',
       'hints',
       'ownOrder',
+      'house',
     ]);
     expect(Object.keys(row.checks[0])).toEqual([
       ...['target', 'check', 'status', 'measured', 'expected', 'off', 'tolerance', 'unit'],
@@ -114,6 +115,7 @@ describe('marking a folder', () => {
     });
     expect(row.otherFigures).toEqual({ tried: 6, held: 6 });
     expect(row.set).toBeNull();
+    expect(row.house).toEqual({ 'stand-rule': 'full' });
   });
 
   test('agrees with the grader to the last digit', async () => {
@@ -266,10 +268,12 @@ describe('at a terminal', () => {
       Ilse Maringa               overlap              6 / 6       on 6 of 6      1 hint                       standard input:1
       Bo Achterberg              roll-line            10 / 14     on 6 of 6      other order                  standard input:2
         roll-line            line         beyond    31.6 mm off, 3 allowed; through-neck-point
+        By the house rule on the order, the stand point lies the full stand past the neck point.
       (no name)                  roll-line            7 / 14      on 6 of 6      other order                  standard input:3
         stand-point          position     missing   nothing handed in
         stand-point          distance     missing   nothing handed in
         roll-line            line         missing   nothing handed in
+        By the house rule on the order, the stand point lies the full stand past the neck point.
       A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input:4
         Step 1: waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
         overlap-edge         parallel     missing   nothing handed in

@@ -142,6 +142,15 @@ describe('the reference of an exercise', () => {
     expect(JSON.parse(forPerson.out)).toEqual(JSON.parse(forProgram.out));
   });
 
+  test('tells a person by which house rules it was drawn, beside the JSON', async () => {
+    const words = ['stand-point', '--house', 'stand-rule=quarter-inch-less'];
+    const { out, err } = await runHere(referenceCommand, words, '', true);
+    expect(JSON.parse(out).exercise).toBe('stand-point');
+    expect(err).toBe(
+      'By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in (6 mm).\n',
+    );
+  });
+
   test('samples the same figure for the same seed', async () => {
     const [one, same, other] = await Promise.all([
       reference('roll-line', '--seed', 'a'),

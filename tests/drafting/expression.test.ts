@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compute } from '../../src/drafting/expression/compute.ts';
-import { renameInTree, type Sign, type Tree } from '../../src/drafting/expression/tree.ts';
+import { putInExpression } from '../../src/drafting/expression/put-in.ts';
+import type { Sign, Tree } from '../../src/drafting/expression/tree.ts';
 import { evaluate, hasNumberOnly, namesIn, parse, print } from '../../src/drafting/expression.ts';
 import { millimetres, type Quantity, radians } from '../../src/drafting/quantity.ts';
 import { spoken } from './block.ts';
@@ -330,7 +331,10 @@ test('an expression of numbers alone is known as such', () => {
   ]);
 });
 
-test('a name is put for another throughout', () => {
-  const parsed = parse('(fall - stand) * 2 + -stand');
-  expect(parsed.ok && print(renameInTree(parsed.tree, 'stand', 'band'))).toBe('(fall - band) * 2 + -band');
+test('an expression is put in for a name, in brackets where it needs them', () => {
+  expect(putInExpression('(fall - stand) * 2 + -stand', 'stand', 'band')).toBe('(fall - band) * 2 + -band');
+  expect(putInExpression('overlap-by-rule', 'overlap-by-rule', 'button * 2')).toBe('button * 2');
+  expect(putInExpression('fall - by-rule', 'by-rule', 'stand - 1/4 in')).toBe('fall - (stand - 1/4 in)');
+  expect(putInExpression('stand  +3 cm', 'fall', 'stand * 2')).toBe('stand  +3 cm');
+  expect(putInExpression('stand +', 'stand', 'fall')).toBe('stand +');
 });

@@ -33,7 +33,7 @@ describe('the form of the file', () => {
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
       "title: This is missing: a title.
       lesson: This is missing: the name of the lesson it belongs to.
-      tittle: There is no such field here. Did you mean “title”? The fields are: title, lesson, brief, figure, style, house, shows, given, shaken, targets, reference, checks, misreadings, worn."
+      tittle: There is no such field here. Did you mean “title”? The fields are: title, lesson, brief, figure, style, house, applies, shows, given, shaken, targets, reference, checks, misreadings, worn."
     `);
   });
 

@@ -4,6 +4,7 @@ import { replay } from '../../src/drafting/replay.ts';
 import type { Givens } from '../../src/drafting/sheet.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { people } from '../../src/garment/people.ts';
+import { appliedSteps } from '../../src/grader/applied.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { stepFields } from '../../src/grader/step-fields.ts';
 import { say } from '../../src/words/say.ts';
@@ -42,7 +43,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
   if (long === undefined || small === undefined || sloping === undefined) throw new Error('too few people');
 
   test('a draft made with names and squares holds on other figures', () => {
-    const grade = gradeDraft(exercise, long, exercise.reference, 'workroom');
+    const grade = gradeDraft(exercise, long, appliedSteps(exercise.reference, exercise, long), 'workroom');
     expect(grade.marks).toBe(grade.of);
     expect(grade.otherFigures).toEqual({ tried: 6, held: 6, letGo: [] });
   });
@@ -66,7 +67,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
   );
 
   test('the same draft with its marks made by eye lets go where a target hangs on a mark, and the mark is named', () => {
-    const steps = byEye(exercise.reference, tableFor(exercise, sloping));
+    const steps = byEye(appliedSteps(exercise.reference, exercise, sloping), tableFor(exercise, sloping));
     const grade = gradeDraft(exercise, sloping, steps, 'workroom');
     expect(grade.marks).toBe(grade.of);
     const marked = exercise.targets.filter(({ makes }) => makes === 'point').map(({ name }) => name);

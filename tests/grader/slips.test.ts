@@ -3,6 +3,7 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
 import { people } from '../../src/garment/people.ts';
+import { appliedSteps } from '../../src/grader/applied.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { misread } from '../../src/grader/misreading.ts';
@@ -14,11 +15,12 @@ const figures = people.slice(0, 3).map(({ figure }) => figure);
 
 /** What is named at a target on the first invented people, each name once. */
 function named(exercise: Exercise, steps: readonly Step[], target: string): readonly (string | null)[] {
-  const names = figures.flatMap((figure) =>
-    gradeDraft(exercise, orderOn(exercise, figure), steps, 'workroom')
+  const names = figures.flatMap((figure) => {
+    const order = orderOn(exercise, figure);
+    return gradeDraft(exercise, order, appliedSteps(steps, exercise, order), 'workroom')
       .checks.filter((check) => check.target === target && check.status !== 'within')
-      .map(({ misreading }) => misreading),
-  );
+      .map(({ misreading }) => misreading);
+  });
   return [...new Set(names)];
 }
 

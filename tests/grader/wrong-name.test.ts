@@ -4,6 +4,7 @@ import { ancestorsOf } from '../../src/drafting/dependencies.ts';
 import { renamed } from '../../src/drafting/references.ts';
 import type { Name, Step } from '../../src/drafting/step.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
+import { appliedSteps } from '../../src/grader/applied.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { layOut } from '../../src/grader/lay-out.ts';
@@ -69,7 +70,12 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
         .filter((to) => {
           const draft = misnamed(exercise, from, to);
           if (draft === null) return false;
-          const { marks, of, otherFigures } = gradeDraft(exercise, order, draft, 'workroom');
+          const { marks, of, otherFigures } = gradeDraft(
+            exercise,
+            order,
+            appliedSteps(draft, exercise, order),
+            'workroom',
+          );
           return marks === of && otherFigures.held === otherFigures.tried;
         })
         .map((to) => `${to} for ${from}`),

@@ -29,11 +29,11 @@ function tableFor(id: string, person: string, size: Size) {
   const exercise = loadExercise(id);
   const laid = lay(exercise, { ...startSetting(exercise, 'first'), figure: { named: person } });
   if (!laid.ok) throw new Error(`The order of ${id} cannot be laid for ${person}.`);
-  const sheet = replay(laid.givens, exercise.reference);
+  const sheet = replay(laid.marker, exercise.reference);
   const box = homeOf(laid.givens, sheet, shownOn(exercise.shows, laid.givens));
   const drawing = pictureOf({
     sheet,
-    room: { givens: laid.givens, targets: [] },
+    givens: laid.givens,
     shows: exercise.shows,
     box,
     unit: 'cm',

@@ -10,6 +10,7 @@ import { reduce } from '../../src/table/model/reduce.ts';
 /** A table laid for an invented person, asking for an edge and a mark. */
 export const room: Room = {
   givens: laid(),
+  marker: laid(),
   targets: [
     { name: 'overlap-edge', makes: 'line', hints: ['', '', ''] },
     { name: 'break-point', makes: 'point', hints: ['', '', ''] },

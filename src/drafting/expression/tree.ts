@@ -45,12 +45,12 @@ export function namesOfTree(tree: Tree): readonly string[] {
   return [...found];
 }
 
-/** The tree with one name put for another. */
-export function renameInTree(tree: Tree, from: string, to: string): Tree {
-  if (tree.kind === 'name') return tree.name === from ? { kind: 'name', name: to } : tree;
-  if (tree.kind === 'minus') return { kind: 'minus', of: renameInTree(tree.of, from, to) };
+/** The tree with another put in wherever it has a name. */
+export function putInTree(tree: Tree, name: string, put: Tree): Tree {
+  if (tree.kind === 'name') return tree.name === name ? put : tree;
+  if (tree.kind === 'minus') return { kind: 'minus', of: putInTree(tree.of, name, put) };
   if (tree.kind === 'pair') {
-    return { ...tree, left: renameInTree(tree.left, from, to), right: renameInTree(tree.right, from, to) };
+    return { ...tree, left: putInTree(tree.left, name, put), right: putInTree(tree.right, name, put) };
   }
   return tree;
 }

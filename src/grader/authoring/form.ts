@@ -143,6 +143,7 @@ export const exerciseForm = fields(
     figure,
     style: named(styleGiven, 'wants.style'),
     house: named(name('wants.house-choice'), 'wants.house'),
+    applies: v.exactOptional(list(name('wants.house-rule'), 'wants.applies', 1)),
     shows: list(object, 'wants.shows', 1),
     given: v.exactOptional(steps),
     shaken: v.exactOptional(shaken),

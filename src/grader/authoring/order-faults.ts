@@ -11,7 +11,8 @@ import { unknownName } from '../reading/unknown.ts';
 /** What keeps the exercise's own order from being laid on the table: its figure, its style and its house rules. */
 export function orderFaults(exercise: Exercise): readonly Fault[] {
   const style = Object.entries(exercise.style).flatMap(([name, given]) => styleFaults(name, given));
-  return [...figureFaults(exercise), ...style, ...(style.length === 0 ? houseFaults(exercise) : [])];
+  const house = style.length === 0 ? houseFaults(exercise) : [];
+  return [...figureFaults(exercise), ...style, ...house, ...appliesFaults(exercise)];
 }
 
 function figureFaults({ figure }: Exercise): readonly Fault[] {
@@ -50,4 +51,12 @@ function houseFaults(exercise: Exercise): readonly Fault[] {
     const made = houseMeasures({ [rule]: choice }, measures);
     return made.ok ? [] : [{ at: ['house', rule], message: made.message }];
   });
+}
+
+/** Rules that the learner is to apply have to be in force. */
+function appliesFaults({ house, applies = [] }: Exercise): readonly Fault[] {
+  const known = Object.keys(house);
+  return applies.flatMap((rule, index) =>
+    known.includes(rule) ? [] : [{ at: ['applies', index], message: unknownName('what.rule-in-force', rule, known) }],
+  );
 }

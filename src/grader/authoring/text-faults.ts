@@ -2,6 +2,7 @@ import { nearestSpelling } from '../../drafting/spelling.ts';
 import { readAuthored } from '../../words/authored.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
+import type { Laid } from '../lay-out.ts';
 import type { Fault, Place } from '../reading/fault.ts';
 
 /** What feedback may say besides the measures of the order. */
@@ -13,18 +14,19 @@ interface Text {
   readonly values: readonly string[];
 }
 
-/** Texts that cannot be read, and texts that use a value there is none of. `measures` are the names of the order's measures. */
-export function textFaults(exercise: Exercise, measures: readonly string[]): readonly Fault[] {
-  return textsOf(exercise, measures).flatMap(faultsIn);
+/** Texts that cannot be read, and texts that use a value there is none of: what the learner reads beforehand has no more than the learner's own measures. */
+export function textFaults(exercise: Exercise, { givens, learner }: Laid): readonly Fault[] {
+  const [all, own] = [givens, learner].map(({ measures }) => [...measures.keys()]);
+  return textsOf(exercise, all ?? [], own ?? []).flatMap(faultsIn);
 }
 
-function textsOf(exercise: Exercise, measures: readonly string[]): readonly Text[] {
+function textsOf(exercise: Exercise, measures: readonly string[], own: readonly string[]): readonly Text[] {
   const feedback = [...measures, ...readings];
   return [
     { at: ['title'], text: exercise.title, values: [] },
-    { at: ['brief'], text: exercise.brief, values: measures },
+    { at: ['brief'], text: exercise.brief, values: own },
     ...exercise.targets.flatMap(({ hints }, target) =>
-      hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: measures })),
+      hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: own })),
     ),
     ...exercise.checks.flatMap(({ why, mend }, check) => [
       { at: ['checks', check, 'why'], text: why, values: feedback },

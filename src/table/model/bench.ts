@@ -54,6 +54,8 @@ export interface Bench extends Draft {
 /** What the draft is made on and for. */
 export interface Room {
   readonly givens: Givens;
+  /** What lies there for the marker: also what the learner is to work out. */
+  readonly marker: Givens;
   readonly targets: readonly Target[];
 }
 

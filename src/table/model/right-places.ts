@@ -8,7 +8,7 @@ import type { Room } from './bench.ts';
 /** Where the targets should be, each judged from where the learner's earlier ones stand, as the marker judges them. */
 export function rightPlaces(exercise: Exercise, room: Room, sheet: Sheet, wanted: readonly Name[]): Drawn[] {
   return wanted.flatMap((target) => {
-    const right = replay(room.givens, exercise.reference, pinsBefore(exercise, sheet, target));
+    const right = replay(room.marker, exercise.reference, pinsBefore(exercise, sheet, target));
     const shape = right.shapes.get(right.answers.get(target) ?? '');
     return shape && isDrawn(shape) ? [shape] : [];
   });

@@ -31,6 +31,7 @@ export const authoring = {
   'what.measure': plain('measure of the order'),
   'what.reference-step': plain('step of the reference'),
   'what.house-rule': plain('house rule'),
+  'what.rule-in-force': plain('house rule under “house”'),
   'what.house-choice': plain('choice of this house rule'),
 
   // Targets, reference, checks
@@ -144,6 +145,8 @@ export const authoring = {
   'wants.length': plain('a length with its unit, such as 1 1/4 in'),
   'wants.expression': plain('an expression with its units, such as stand + 6 mm'),
   'wants.house': plain('house rules by name, each with the choice in force'),
+  'wants.applies': plain('a list of the house rules that the learner is to apply'),
+  'wants.house-rule': plain('the name of a house rule'),
   'wants.house-choice': plain('the name of a choice'),
   'wants.shows': plain('a list of the block’s objects that lie on the table'),
   'wants.shaken': plain('which given marks lie a little off, and by how much at most: marks and by'),
