@@ -2,6 +2,7 @@ import { readSetJson } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import { type ProblemSet, SET_FORMAT, SET_VERSION } from '../exchange/set.ts';
 import { setLink } from '../exchange/set-link.ts';
+import { usualMarks } from '../exchange/set-marks.ts';
 import { writeSet } from '../exchange/write-set.ts';
 import { hashOf } from '../garment/seed.ts';
 import { type Message, message } from '../words/message.ts';
@@ -63,8 +64,7 @@ function exerciseFrom(text: string) {
     const [exercise, marks] = pairOf('EXERCISE', text, usage);
     return { exercise, marks: numberFrom(marks) };
   }
-  const marks = loadExercise(text).checks.reduce((sum, check) => sum + check.marks, 0);
-  return { exercise: text, marks: Math.max(1, Math.round(marks)) };
+  return { exercise: text, marks: usualMarks(loadExercise(text)) };
 }
 
 /** What is no number is left to the reader of sets, which says what is wanted. */

@@ -9,23 +9,26 @@ import { houseFaults } from './house-faults.ts';
 import { readJson } from './json.ts';
 import { personFaults } from './person-faults.ts';
 import { type ProblemSet, SET_FORMAT, SET_VERSION } from './set.ts';
-import { setForm } from './set-form.ts';
+import { setForm, type unfinishedSetForm } from './set-form.ts';
 
 export type SetReading =
   | { readonly ok: true; readonly set: ProblemSet }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** Reads a problem set from the text of its file. `exercises` are the names of those there are. */
-export function readSet(text: string, exercises: readonly string[]): SetReading {
+type SetForm = typeof setForm | typeof unfinishedSetForm;
+
+/** Reads a problem set from the text of its file. `exercises` are the names of those there are; `form` may be that of a set still being made. */
+export function readSet(text: string, exercises: readonly string[], form: SetForm = setForm): SetReading {
   const parsed = readJson(text);
-  return parsed.ok ? readSetJson(parsed.json, exercises) : { ok: false, faults: [{ at: [], message: parsed.message }] };
+  if (!parsed.ok) return { ok: false, faults: [{ at: [], message: parsed.message }] };
+  return readSetJson(parsed.json, exercises, form);
 }
 
 /** Reads a problem set from parsed JSON, and reports everything that does not fit. */
-export function readSetJson(json: unknown, exercises: readonly string[]): SetReading {
+export function readSetJson(json: unknown, exercises: readonly string[], form: SetForm = setForm): SetReading {
   const foreign = foreignFault(json, { format: SET_FORMAT, version: SET_VERSION, called: 'kind.problem-set' });
   if (foreign !== null) return { ok: false, faults: [foreign] };
-  const parsed = safeParse(setForm, json, { abortPipeEarly: true });
+  const parsed = safeParse(form, json, { abortPipeEarly: true });
   const faults = [...strangeKeys(json), ...(parsed.success ? [] : faultsOf(parsed.issues))];
   if (!parsed.success || faults.length > 0) return { ok: false, faults };
   const { format: _format, version: _version, ...set } = parsed.output;

@@ -27,21 +27,30 @@ const exercise = fields(
   'wants.set-exercise',
 );
 
-export const setForm = fields(
-  {
-    format: v.literal(SET_FORMAT),
-    version: v.literal(SET_VERSION),
-    title: v.pipe(line('wants.set-title'), v.regex(/\S/, 'wants.set-title')),
-    note: lines('wants.set-note', NOTE_LENGTH),
-    exercises: v.pipe(list(exercise, 'wants.set-exercises', 1), v.maxLength(SET_EXERCISES, 'wants.shorter')),
-    figures,
-    seed: v.pipe(line('wants.set-seed', SEED_LENGTH), v.regex(/\S/, 'wants.set-seed')),
-    strictness: word(strictnesses, 'wants.strictness'),
-    house: named(name('wants.house-choice'), 'wants.house'),
-    feedback: word(['verdict', 'direction', 'place'], 'wants.feedback'),
-    checks: v.nullable(whole(1, SET_CHECKS, 'wants.set-checks')),
-    hints: v.boolean('wants.set-hints'),
-    due: moment('wants.due'),
-  },
-  'wants.problem-set',
-);
+const title = line('wants.set-title');
+
+/** The form of a set while it is made: its title may be empty yet, and it may have no exercises. */
+export const unfinishedSetForm = formWith(title, 0);
+
+export const setForm = formWith(v.pipe(title, v.regex(/\S/, 'wants.set-title')), 1);
+
+function formWith<const T extends v.GenericSchema<string>>(titled: T, least: number) {
+  return fields(
+    {
+      format: v.literal(SET_FORMAT),
+      version: v.literal(SET_VERSION),
+      title: titled,
+      note: lines('wants.set-note', NOTE_LENGTH),
+      exercises: v.pipe(list(exercise, 'wants.set-exercises', least), v.maxLength(SET_EXERCISES, 'wants.shorter')),
+      figures,
+      seed: v.pipe(line('wants.set-seed', SEED_LENGTH), v.regex(/\S/, 'wants.set-seed')),
+      strictness: word(strictnesses, 'wants.strictness'),
+      house: named(name('wants.house-choice'), 'wants.house'),
+      feedback: word(['verdict', 'direction', 'place'], 'wants.feedback'),
+      checks: v.nullable(whole(1, SET_CHECKS, 'wants.set-checks')),
+      hints: v.boolean('wants.set-hints'),
+      due: moment('wants.due'),
+    },
+    'wants.problem-set',
+  );
+}

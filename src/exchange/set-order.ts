@@ -13,5 +13,15 @@ function setFigure({ figures, seed }: ProblemSet, { figure }: Exercise, student:
   if (figures === 'stated') return 'named' in figure ? figure : { sampled: figure.sampled, seed };
   if ('named' in figures) return figures;
   if ('sampled' in figures) return { sampled: figures.sampled, seed };
-  return { sampled: figures.each, seed: `${seed}/${studentKey(student)}` };
+  return { sampled: figures.each, seed: ownSeed(seed, student) };
+}
+
+function ownSeed(seed: string, student: Student): string {
+  return `${seed}/${studentKey(student)}`;
+}
+
+/** Whether a draft's figure is this student's, in a set that has a figure for each; true in any other set. */
+export function isOwn({ figures, seed }: ProblemSet, figure: FigureRecipe, student: Student): boolean {
+  if (typeof figures !== 'object' || !('each' in figures)) return true;
+  return 'sampled' in figure && figure.sampled === figures.each && figure.seed === ownSeed(seed, student);
 }

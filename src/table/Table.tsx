@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import { gradeRow } from '../exchange/grade-row.ts';
 import type { HandIn } from '../exchange/hand-in.ts';
-import type { SetMark } from '../exchange/set.ts';
 import { usualWorn } from '../garment/collar/worn-plan.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Grade } from '../grader/result.ts';
@@ -10,6 +9,7 @@ import { Damaged } from './parts/Damaged.tsx';
 import { Elsewhere } from './parts/Elsewhere.tsx';
 import { Files } from './parts/Files.tsx';
 import { Hints } from './parts/Hints.tsx';
+import { InSet } from './parts/InSet.tsx';
 import { Reminder } from './parts/Reminder.tsx';
 import { Report } from './parts/Report.tsx';
 import { Sentence } from './parts/Sentence.tsx';
@@ -18,6 +18,7 @@ import { Sheet } from './parts/Sheet.tsx';
 import { Tools } from './parts/Tools.tsx';
 import { Working } from './parts/Working.tsx';
 import './table.css';
+import type { SetInHand } from './set-in-hand.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { useTable } from './use-table.ts';
 import { useViews } from './views/use-views.ts';
@@ -26,8 +27,10 @@ import { ViewRow } from './views/ViewRow.tsx';
 
 export interface TableProps {
   readonly exercise: Exercise;
-  /** The problem set it is done for; its draft is kept apart. */
-  readonly set?: SetMark | null;
+  /** The problem set it is done for, whose conditions hold; its draft is kept apart. */
+  readonly inSet?: SetInHand | null;
+  /** Where the set lies, from the page's own address. */
+  readonly wayBack?: string;
   /** Decides the figure of an exercise that samples one. */
   readonly seed?: string;
   readonly language?: string;
@@ -40,7 +43,7 @@ export interface TableProps {
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
   const onFocusIn = useKeptFocus();
-  const { exercise } = props;
+  const { exercise, inSet = null, wayBack = '' } = props;
   const { say, bench, dispatch, marking, record, room } = table;
   const { sheet, shown, light } = table.sheet;
   const { setting } = bench.about;
@@ -86,7 +89,8 @@ export function Table(props: TableProps): VNode {
             grade={marking.marked.grade}
             stale={table.stale}
             shown={marking.showsRight}
-            row={rowOf(record.handIn(null), marking.marked.grade)}
+            feedback={marking.feedback}
+            row={inSet ? undefined : rowOf(record.handIn(null), marking.marked.grade)}
             say={say}
             onShow={table.toggleRight}
             onAgain={marking.rubOut}
@@ -96,16 +100,30 @@ export function Table(props: TableProps): VNode {
       </div>
       <div class="table-order">
         <BriefMeasures exercise={exercise} sheet={sheet} measures={measures} say={say} />
-        <Hints targets={exercise.targets} measures={measures} open={record.hints} say={say} onOpen={record.openHint} />
-        <Setup
-          exercise={exercise}
-          setting={setting}
-          figure={room.order.figure}
-          say={say}
-          onSetting={table.setSetting}
-          freshFigure={table.freshFigure}
-        />
-        <Files {...table.files} />
+        {inSet?.set.hints === false ? null : (
+          <Hints
+            targets={exercise.targets}
+            measures={measures}
+            open={record.hints}
+            say={say}
+            onOpen={record.openHint}
+          />
+        )}
+        {inSet ? (
+          <InSet title={inSet.set.title} wayBack={wayBack} keeping={record.keeping} say={say} />
+        ) : (
+          <>
+            <Setup
+              exercise={exercise}
+              setting={setting}
+              figure={room.order.figure}
+              say={say}
+              onSetting={table.setSetting}
+              freshFigure={table.freshFigure}
+            />
+            <Files {...table.files} />
+          </>
+        )}
       </div>
       <p class="unseen" role="status" aria-live="polite" data-spoken>
         {table.spoken}

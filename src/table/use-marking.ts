@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Name, Step } from '../drafting/step.ts';
+import type { Feedback } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { gradeDraft } from '../grader/grade.ts';
 import type { Order } from '../grader/order.ts';
 import type { Grade } from '../grader/result.ts';
 import type { Setting } from './model/setting.ts';
+import { feedbackIn, type SetInHand } from './set-in-hand.ts';
 import { keepMarks } from './store/marks.ts';
 
 /** The draft as it was marked. */
@@ -16,6 +18,8 @@ export interface Marked {
 
 export interface Marking {
   readonly marked: Marked | null;
+  /** What of the marks is told. */
+  readonly feedback: Feedback;
   /** Whether the learner asked to see where things should be. */
   readonly showsRight: boolean;
   readonly check: (steps: readonly Step[]) => Grade;
@@ -25,9 +29,9 @@ export interface Marking {
 
 /**
  * The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. They are those of one order:
- * on another they are not shown. The best marks stay for the contents page.
+ * on another they are not shown. The best marks stay for the contents page; those of a set are for the teacher to give.
  */
-export function useMarking(exercise: Exercise, order: Order, setting: Setting): Marking {
+export function useMarking(exercise: Exercise, order: Order, setting: Setting, inSet: SetInHand | null): Marking {
   const [marked, setMarked] = useState<Marked | null>(null);
   const [showsRight, setShowsRight] = useState(false);
   const put = (now: Marked | null): void => {
@@ -36,10 +40,11 @@ export function useMarking(exercise: Exercise, order: Order, setting: Setting): 
   };
   return {
     marked: marked?.setting === setting ? marked : null,
+    feedback: feedbackIn(inSet),
     showsRight,
     check: (steps) => {
       const grade = gradeDraft(exercise, order, steps, setting.strictness);
-      keepMarks(exercise.id, grade);
+      if (inSet === null) keepMarks(exercise.id, grade);
       put({ grade, steps, setting });
       return grade;
     },

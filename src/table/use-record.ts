@@ -5,13 +5,14 @@ import type { SetMark } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
+import type { SetInHand } from './set-in-hand.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Keeping, useKept } from './use-kept.ts';
 import { useStudent } from './use-student.ts';
 
 interface RecordInputs {
   readonly exercise: Exercise;
-  readonly set: SetMark | null;
+  readonly inSet: SetInHand | null;
   readonly bench: Bench;
   readonly dispatch: Dispatch;
   readonly unit: Unit;
@@ -36,9 +37,10 @@ export interface RecordOnTable {
 }
 
 /** Everything about a draft that goes into a file, kept in this browser as it happens. */
-export function useRecord({ exercise, set, bench, dispatch, unit, takeUp }: RecordInputs): RecordOnTable {
+export function useRecord({ exercise, inSet, bench, dispatch, unit, takeUp }: RecordInputs): RecordOnTable {
   const { steps, upTo, about } = bench;
   const { student, shown, hints, checks } = about;
+  const set = inSet?.mark ?? null;
   const setStudent = useStudent(student, (name) => dispatch({ do: 'note', about: { student: name } }));
   const begins = steps.length > 0 && about.begun === null;
   useEffect(() => {

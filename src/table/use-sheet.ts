@@ -86,13 +86,13 @@ interface Looks {
 
 /** The picture on the table: the draft, what is ahead, and the red pencil. */
 function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, shown, lit, ahead }: Looks) {
-  const { marked, showsRight } = marking;
+  const { marked, feedback, showsRight } = marking;
   const { unit } = say.reader;
   const home = useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]);
   const red = useMemo(() => {
-    if (!marked) return noPencil;
+    if (!marked || feedback === 'verdict') return noPencil;
     return redPencil(marked.grade.checks, new Set(showsRight ? targetsBy(marked.grade, 'wrong') : []));
-  }, [marked, showsRight]);
+  }, [marked, feedback, showsRight]);
   const right = useMemo(
     () => (marked && showsRight ? rightPlaces(exercise, room, sheet, targetsBy(marked.grade, 'wrong')) : []),
     [marked, showsRight, exercise, room, sheet],

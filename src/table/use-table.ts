@@ -1,10 +1,13 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { HandIn } from '../exchange/hand-in.ts';
+import type { Feedback } from '../exchange/set.ts';
+import type { Grade } from '../grader/result.ts';
 import { filesOf } from './files-of.ts';
 import { aboutOf } from './model/about.ts';
 import type { ToolId } from './model/bench.ts';
 import { newFigure, type Setting } from './model/setting.ts';
-import { sayFor } from './say.ts';
+import { type Say, sayFor } from './say.ts';
+import { checksLeft, freshAbout } from './set-in-hand.ts';
 import type { TableProps } from './Table.tsx';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
@@ -16,14 +19,14 @@ import { useSheet } from './use-sheet.ts';
 import { useSpoken } from './use-spoken.ts';
 
 /** Everything the table holds. What can be done to it comes from `actionsOn`. */
-function useHoldings({ exercise, set = null, seed = 'first', language = 'en' }: TableProps) {
+function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }: TableProps) {
   const reader = useReader(language);
   const say = useMemo(() => sayFor(reader), [reader]);
-  const [bench, dispatch, orders] = useBench(exercise, seed);
+  const [bench, dispatch, orders] = useBench(exercise, () => freshAbout(exercise, inSet, seed));
   const { setting } = bench.about;
   const room = orders.of(setting);
   const [spoken, speak] = useSpoken(bench, say);
-  const marking = useMarking(exercise, room.order, setting);
+  const marking = useMarking(exercise, room.order, setting, inSet);
   const [toFirst, setToFirst] = useState(0);
   const takeUp = (draft: HandIn, upTo: number | null): void => {
     const taken = aboutOf(draft, exercise);
@@ -33,11 +36,13 @@ function useHoldings({ exercise, set = null, seed = 'first', language = 'en' }: 
     dispatch(upTo === null ? { do: 'open', steps, about } : { do: 'lay', steps, upTo, about });
     marking.rubOut();
   };
-  const record = useRecord({ exercise, set, bench, dispatch, unit: reader.unit, takeUp });
+  const record = useRecord({ exercise, inSet, bench, dispatch, unit: reader.unit, takeUp });
   const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
   const reminder = useReminder(bench, room);
+  const left = checksLeft(inSet, bench.about.checks);
   return {
     exercise,
+    left,
     say,
     orders,
     room,
@@ -64,6 +69,7 @@ export function useTable(props: TableProps) {
 
 function actionsOn({
   exercise,
+  left,
   say,
   orders,
   bench,
@@ -81,9 +87,9 @@ function actionsOn({
     const back = upTo < steps.length ? ` ${say('table.checked-from-back', { of: steps.length })}` : '';
     dispatch({ do: 'whole' });
     reminder.drop();
-    const { marks, of } = marking.check(steps);
+    const grade = marking.check(steps);
     record.noteChecked();
-    speak(`${say('table.checked', { marks, of })}${back}`);
+    speak(`${spokenOf(grade, marking.feedback, say)}${back}`);
   };
   return {
     checkNow,
@@ -109,6 +115,7 @@ function actionsOn({
     bar: {
       canUndo: bench.past.length > 0,
       canRedo: bench.future.length > 0,
+      left,
       onUndo: (): void => dispatch({ do: 'undo' }),
       onRedo: (): void => dispatch({ do: 'redo' }),
       onCheck: (): void => {
@@ -119,6 +126,13 @@ function actionsOn({
       },
     },
   };
+}
+
+/** What is said of a draft when it is checked: its marks, or only how much of it is right. */
+function spokenOf(grade: Grade, feedback: Feedback, say: Say): string {
+  const { marks, of, reports } = grade;
+  if (feedback !== 'verdict') return say('table.checked', { marks, of });
+  return say('table.checked-right', { right: targetsBy(grade, 'right').length, of: reports.length });
 }
 
 function freshSeed(): string {

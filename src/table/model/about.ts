@@ -1,6 +1,6 @@
 import type { HandIn, HintTier } from '../../exchange/hand-in.ts';
 import type { Exercise } from '../../grader/exercise.ts';
-import { type Setting, settingOf, startSetting } from './setting.ts';
+import { type Setting, settingOf } from './setting.ts';
 
 /** What belongs to a draft beside its steps: whose it is, on which order, and what help it had. */
 export interface About {
@@ -16,19 +16,6 @@ export interface About {
   readonly checks: number;
   /** When its first step was drawn, ISO 8601; null before that. */
   readonly begun: string | null;
-}
-
-/** A draft not begun. */
-export function freshAbout(exercise: Exercise, seed: string): About {
-  return {
-    setting: startSetting(exercise, seed),
-    student: '',
-    number: '',
-    shown: [],
-    hints: {},
-    checks: 0,
-    begun: null,
-  };
 }
 
 /** What a kept or opened draft says about itself. */

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { Feedback } from '../../exchange/set.ts';
 import type { Grade, TargetReport } from '../../grader/result.ts';
 import type { Say } from '../say.ts';
 import { targetsBy } from '../use-marking.ts';
@@ -9,27 +10,31 @@ interface ReportProps {
   /** Whether the draft has been changed since. */
   readonly stale: boolean;
   readonly shown: boolean;
+  readonly feedback: Feedback;
   /** The marks as programs read them, so that the page can be held against the command. */
-  readonly row: string;
+  readonly row: string | undefined;
   readonly say: Say;
   readonly onShow: () => void;
   readonly onAgain: () => void;
 }
 
 /** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
-export function Report({ grade, stale, shown, row, say, onShow, onAgain }: ReportProps): VNode {
+export function Report({ grade, stale, shown, feedback, row, say, onShow, onAgain }: ReportProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
   useEffect(() => head.current?.focus(), [grade]);
   const right = targetsBy(grade, 'right');
   const rest = grade.reports.filter(({ status }) => status !== 'within');
   const allRight = rest.length === 0;
+  const tells = feedback !== 'verdict';
   return (
     <section class="report" data-row={row} aria-labelledby="report-title">
       <h2 id="report-title" tabIndex={-1} ref={head}>
-        {say('table.marks-of', { marks: grade.marks, of: grade.of })}
+        {feedback === 'verdict'
+          ? say('table.right-of', { right: right.length, of: grade.reports.length })
+          : say('table.marks-of', { marks: grade.marks, of: grade.of })}
       </h2>
-      <p class="report-right">{rightWords(right, allRight, say)}</p>
+      <p class="report-right">{rightWords(right, allRight, tells, say)}</p>
       {stale ? <p class="report-stale">{say('table.stale')}</p> : null}
       {grade.problems.length > 0 ? (
         <ul class="report-problems">
@@ -39,44 +44,57 @@ export function Report({ grade, stale, shown, row, say, onShow, onAgain }: Repor
         </ul>
       ) : null}
       {rest.map((report) => (
-        <Note key={report.target} report={report} say={say} />
+        <Note key={report.target} report={report} tells={tells} say={say} />
       ))}
       {grade.reports
         .filter(({ status }) => status === 'within')
         .map((report) => (
-          <Note key={report.target} report={report} say={say} />
+          <Note key={report.target} report={report} tells={tells} say={say} />
         ))}
-      <Others grade={grade} say={say} />
+      {tells ? <Others grade={grade} say={say} /> : null}
       <div class="report-ends">
         <button type="button" class="button button--first" data-do="again" onClick={onAgain}>
           {say('table.again')}
         </button>
-        {allRight ? null : (
+        {allRight || feedback !== 'place' ? null : (
           <button type="button" class="button" data-do="show-right" aria-pressed={shown} onClick={onShow}>
             {shown ? say('table.hide-right') : say('table.show-right')}
           </button>
         )}
-        {allRight ? null : <p class="report-note">{say('table.show-right-note')}</p>}
+        {allRight || feedback !== 'place' ? null : <p class="report-note">{say('table.show-right-note')}</p>}
       </div>
     </section>
   );
 }
 
-function rightWords(right: readonly string[], all: boolean, say: Say): string {
+function rightWords(right: readonly string[], all: boolean, tells: boolean, say: Say): string {
   if (all) return say('table.report-all');
-  return right.length === 0 ? say('table.report-none') : say('table.report-right', { targets: { namedAll: right } });
+  if (right.length === 0) return say(tells ? 'table.report-none' : 'table.report-none-right');
+  return say('table.report-right', { targets: { namedAll: right } });
 }
 
-function Note({ report, say }: { readonly report: TargetReport; readonly say: Say }): VNode {
+interface NoteProps {
+  readonly report: TargetReport;
+  /** Whether it is told how the answer is off, or only that it is. */
+  readonly tells: boolean;
+  readonly say: Say;
+}
+
+function Note({ report, tells, say }: NoteProps): VNode {
   return (
     <div class="note" data-status={report.status} data-target={report.target}>
       <h3>
         <span class="note-target">{say('table.label', { name: { named: report.target } })}</span>
-        <span class="note-status">{say('table.status', { status: report.status })}</span>
+        <span class="note-status">{say('table.status', { status: tells ? report.status : verdictOf(report) })}</span>
       </h3>
-      <p>{report.sentences.map((sentence) => say.message(sentence)).join(' ')}</p>
+      {tells ? <p>{report.sentences.map((sentence) => say.message(sentence)).join(' ')}</p> : null}
     </div>
   );
+}
+
+/** Whether an answer is right, there or not, and no more. */
+function verdictOf({ status }: TargetReport): TargetReport['status'] {
+  return status === 'near' ? 'beyond' : status;
 }
 
 /** What the draft does on other people, and which step lets go. */

@@ -31,7 +31,7 @@ export interface SheetProps {
   readonly onSay: (text: string) => void;
   readonly where: (p: Point) => string;
   /** What the bar under the sheet does beside moving it. */
-  readonly bar: Pick<SheetBarProps, 'canUndo' | 'canRedo' | 'onUndo' | 'onRedo' | 'onCheck'>;
+  readonly bar: Omit<SheetBarProps, 'board' | 'home' | 'failed' | 'say'>;
   readonly called: (names: readonly Name[]) => string;
   /** What else stands under the sheet. */
   readonly below?: ComponentChildren;

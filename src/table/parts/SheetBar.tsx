@@ -10,6 +10,8 @@ export interface SheetBarProps {
   readonly failed: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
+  /** How often the draft may be checked yet; null for as often as one likes. */
+  readonly left: number | null;
   readonly say: Say;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
@@ -25,6 +27,7 @@ export function SheetBar({
   failed,
   canUndo,
   canRedo,
+  left,
   say,
   onUndo,
   onRedo,
@@ -63,9 +66,10 @@ export function SheetBar({
         {say('table.fit')}
       </button>
       <span class="sheet-bar-gap" />
-      <button type="button" class="button button--first" data-do="check" onClick={onCheck}>
+      <button type="button" class="button button--first" data-do="check" disabled={left === 0} onClick={onCheck}>
         {say('table.check')}
       </button>
+      {left === null ? null : <p class="sheet-bar-left">{say('table.checks-left', { left })}</p>}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { fileNameOf } from '../../exchange/file-name.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
 import { orderFrom } from '../../exchange/order-from.ts';
 import { readHandIn } from '../../exchange/read-hand-in.ts';
@@ -20,13 +21,7 @@ export function openDraft(text: string, exercise: Exercise): Opened {
     : { ok: false, message: message('table.open-failed', { why: { said: refusalOf(order.faults) } }) };
 }
 
-/** A name for the file that says whose and what it is, in letters every system takes. */
+/** A name for the file that says whose and what it is. */
 export function fileName(handIn: HandIn, suffix: string): string {
-  const who = handIn.student
-    .normalize('NFKD')
-    .replaceAll(/\p{Mn}/gu, '')
-    .replaceAll(/[^a-z0-9]+/gi, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .toLowerCase();
-  return [who, handIn.exercise, suffix].filter((part) => part !== '').join('.');
+  return fileNameOf([handIn.student, handIn.exercise], suffix);
 }

@@ -1,6 +1,7 @@
 import { authoring } from './authoring.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
+import { desk } from './desk.ts';
 import { figures } from './figures.ts';
 import { files } from './files.ts';
 import { garment } from './garment.ts';
@@ -27,4 +28,5 @@ export const en = {
   ...views,
   ...course,
   ...figures,
+  ...desk,
 };

@@ -235,8 +235,10 @@ export const table = {
   'table.check-anyway': plain('Check it as it stands'),
   'table.checked-from-back': entry(['of'], 'You stood back in the working; all {of} steps were checked.'),
   'table.marks-of': entry(['marks', 'of'], '{marks} of {of} marks'),
+  'table.right-of': entry(['right', 'of'], '{right} of {of} right'),
   'table.report-right': entry(['targets'], 'Right: {targets}.'),
   'table.report-none': plain('Nothing is right yet. Read on: each note says what to do.'),
+  'table.report-none-right': plain('Nothing is right yet.'),
   'table.report-all': plain('Everything is right.'),
   'table.status': entry(['status'], '{status, select, within {right} near {nearly} beyond {not yet} other {missing}}'),
   'table.off-by': entry(['off'], 'off {off}'),
@@ -247,6 +249,18 @@ export const table = {
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
   'table.shown-right': plain('The right places are drawn dotted in red.'),
   'table.again': plain('Try again'),
+  'table.checked-right': entry(['right', 'of'], 'Checked: {right} of {of} right.'),
+  'table.checks-left': entry(
+    ['left'],
+    '{left, plural, =0 {It has been checked as often as the set allows. Draw on, and hand it in as it stands.} one {It may be checked once more.} other {It may be checked # times more.}}',
+  ),
+
+  // In a problem set
+  'table.in-set': entry(['title'], 'Drawn for the set “{title}”. It is handed in with the set.'),
+  'table.back-to-set': plain('Back to the set'),
+  'table.set-elsewhere': plain(
+    'This way leads to an exercise of a set that is not open in this browser. Open the set first; what you draw here is practice.',
+  ),
   'table.checked': entry(['marks', 'of'], 'Checked: {marks} of {of} marks.'),
   'table.stale': plain('You have changed the draft since it was checked.'),
 

@@ -1,0 +1,39 @@
+import type { VNode } from 'preact';
+import type { Say } from '../../table/say.ts';
+import { momentText } from './date-time.ts';
+import type { ExerciseCard } from './exercise-card.ts';
+import type { Sheet } from './sheet.ts';
+
+interface PrintedSheetProps {
+  readonly sheet: Sheet;
+  readonly cards: ReadonlyMap<string, ExerciseCard>;
+  /** The whole address of the set; null where it is too long to be one. */
+  readonly address: string | null;
+  readonly say: Say;
+}
+
+/** The set as it goes on paper: on a screen it is not shown. */
+export function PrintedSheet({ sheet, cards, address, say }: PrintedSheetProps): VNode {
+  return (
+    <section class="desk-printed" aria-hidden="true">
+      <h1>{sheet.title}</h1>
+      <p class="desk-printed-who">
+        <span>{say('desk.print-name')}</span> <span>{say('desk.print-number')}</span>
+      </p>
+      {sheet.due === null ? null : <p>{say('desk.print-due', { due: momentText(sheet.due, say.reader.language) })}</p>}
+      <p class="desk-printed-note">{sheet.note}</p>
+      <ol>
+        {sheet.exercises.map(({ exercise, marks }) => (
+          <li key={exercise}>
+            <span>{cards.get(exercise)?.title ?? exercise}</span> <span>{say('desk.worth', { marks })}</span>
+          </li>
+        ))}
+      </ol>
+      {address === null ? null : (
+        <p class="desk-printed-link">
+          {say('desk.print-link')} <span>{address}</span>
+        </p>
+      )}
+    </section>
+  );
+}

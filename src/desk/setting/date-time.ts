@@ -1,0 +1,21 @@
+/** A moment as a field for date and time holds it, in the time zone of this machine; empty for none. */
+export function dateTimeOf(utc: string | null): string {
+  if (utc === null) return '';
+  const date = new Date(utc);
+  const local = new Date(date.getTime() - date.getTimezoneOffset() * 60_000);
+  return local.toISOString().slice(0, 16);
+}
+
+/** The moment that such a field holds, in UTC; null where it holds none. */
+export function utcOf(dateTime: string): string | null {
+  const date = new Date(dateTime);
+  return dateTime === '' || Number.isNaN(date.getTime()) ? null : date.toISOString();
+}
+
+/** A moment in words, in the reader's time zone. */
+export function momentText(utc: string, language: string): string {
+  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+    dateStyle: 'full',
+    timeStyle: 'short',
+  }).format(new Date(utc));
+}

@@ -1,0 +1,160 @@
+import type { VNode } from 'preact';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { fileNameOf } from '../../exchange/file-name.ts';
+import type { ProblemSet } from '../../exchange/set.ts';
+import type { Student } from '../../exchange/student.ts';
+import { download } from '../../table/download.ts';
+import { type Say, sayFor } from '../../table/say.ts';
+import { useReader } from '../../table/use-reader.ts';
+import type { ExerciseCard } from '../setting/exercise-card.ts';
+import './work.css';
+import { momentText } from '../setting/date-time.ts';
+import { Tasks } from './Tasks.tsx';
+import { takeFile } from './take-file.ts';
+import { local, useWork, type Work } from './use-work.ts';
+import { handInOf } from './working-on.ts';
+
+interface SetAtWorkProps {
+  readonly cards: readonly ExerciseCard[];
+  /** Where the exercises lie, from the page's own address. */
+  readonly way: string;
+  readonly language: string;
+}
+
+/** A problem set as a student works on it: what is to be done, how far it has come, and the hand-in. */
+export function SetAtWork({ cards, way, language }: SetAtWorkProps): VNode {
+  const reader = useReader(language);
+  const say = useMemo(() => sayFor(reader), [reader]);
+  const byId = useMemo(() => new Map(cards.map((card) => [card.id, card])), [cards]);
+  const names = useMemo(() => cards.map(({ id }) => id), [cards]);
+  const work = useWork(names);
+  const { set } = work;
+  // Nothing is built but the place for it: which set is open, only the browser knows.
+  if (!work.awake) return <div class="work" />;
+  return (
+    <div class="work">
+      {work.trouble ? (
+        <p class="trouble" role="alert">
+          {say.message(work.trouble)}
+        </p>
+      ) : null}
+      {set === null ? (
+        <p>{say('work.none')}</p>
+      ) : (
+        <>
+          <Head set={set} say={say} />
+          <Who work={work} say={say} />
+          <Tasks set={set} cards={byId} student={work.student} way={way} say={say} />
+        </>
+      )}
+      <Ends work={work} names={names} say={say} />
+    </div>
+  );
+}
+
+function Head({ set, say }: { readonly set: ProblemSet; readonly say: Say }): VNode {
+  const { language } = say.reader;
+  const late = set.due !== null && new Date(set.due) < new Date();
+  return (
+    <header class="work-head">
+      <h2>{set.title}</h2>
+      {set.note === '' ? null : <p class="work-note">{set.note}</p>}
+      {set.due === null ? null : (
+        <p class="work-due">{say(late ? 'work.late' : 'work.due', { due: momentText(set.due, language) })}</p>
+      )}
+      <ul class="work-rules" aria-label={say('work.rules')}>
+        <li>{set.checks === null ? say('work.rule-checks-any') : say('work.rule-checks', { checks: set.checks })}</li>
+        <li>{say(`work.rule-${set.feedback}`)}</li>
+        <li>{say(set.hints ? 'work.rule-hints' : 'work.rule-no-hints')}</li>
+      </ul>
+    </header>
+  );
+}
+
+function Who({ work, say }: { readonly work: Work; readonly say: Say }): VNode {
+  const { student, setStudent } = work;
+  return (
+    <div class="work-who">
+      <label class="field">
+        <span>{say('work.student')}</span>
+        <input
+          type="text"
+          name="student"
+          autocomplete="name"
+          maxLength={200}
+          value={student.student}
+          onInput={({ currentTarget }) => setStudent({ ...student, student: currentTarget.value })}
+        />
+      </label>
+      <label class="field">
+        <span>{say('work.number')}</span>
+        <input
+          type="text"
+          name="number"
+          autocomplete="off"
+          maxLength={40}
+          value={student.number}
+          onInput={({ currentTarget }) => setStudent({ ...student, number: currentTarget.value })}
+        />
+      </label>
+    </div>
+  );
+}
+
+interface EndsProps {
+  readonly work: Work;
+  readonly names: readonly string[];
+  readonly say: Say;
+}
+
+function Ends({ work, names, say }: EndsProps): VNode {
+  const [note, setNote] = useState<string | null>(null);
+  const chooser = useRef<HTMLInputElement>(null);
+  const { set, student } = work;
+  const open = async ({ currentTarget }: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
+    const file = currentTarget.files?.[0];
+    if (file) setNote(say.message(takeFile(await file.text(), names, work)) || null);
+    // The same file can be chosen again.
+    currentTarget.value = '';
+  };
+  return (
+    <section class="work-ends">
+      <div class="ends">
+        {set === null ? null : (
+          <button
+            type="button"
+            class="button button--first"
+            data-do="hand-in-set"
+            onClick={() => setNote(saveHandIn(set, student, say))}
+          >
+            {say('work.hand-in')}
+          </button>
+        )}
+        <button type="button" class="button" data-do="open" onClick={() => chooser.current?.click()}>
+          {say('work.open')}
+        </button>
+        <input
+          ref={chooser}
+          class="unseen"
+          type="file"
+          accept=".json,.ndjson,application/json"
+          aria-label={say('work.open')}
+          tabIndex={-1}
+          onChange={open}
+        />
+      </div>
+      <p role="status">{note}</p>
+      <p class="small">{say(work.kept === 'kept' ? 'work.kept' : 'work.not-kept')}</p>
+    </section>
+  );
+}
+
+/** Saves the hand-in as a file; says what came of it. */
+function saveHandIn(set: ProblemSet, student: Student, say: Say): string {
+  if (student.student.trim() === '') return say('work.hand-in-who');
+  const { text, count } = handInOf(local, set, student, new Date().toISOString());
+  if (count === 0) return say('work.hand-in-none');
+  const file = fileNameOf([student.student, set.title], 'hand-in.ndjson');
+  download(file, text);
+  return say('work.handed-in', { file, count, of: set.exercises.length });
+}

@@ -1,0 +1,51 @@
+import { isRecord } from '../../drafting/record.ts';
+import type { Name } from '../../drafting/step.ts';
+import type { HandIn } from '../../exchange/hand-in.ts';
+import { readHandIn } from '../../exchange/read-hand-in.ts';
+import { readSet } from '../../exchange/read-set.ts';
+import { refusalOf } from '../../exchange/refusal.ts';
+import { SET_FORMAT } from '../../exchange/set.ts';
+import { setMark } from '../../exchange/write-set.ts';
+import { keyOf, printRecord } from '../../table/store/record.ts';
+import { type Message, message } from '../../words/message.ts';
+import { local, type Work } from './use-work.ts';
+
+/** Takes up a file a student opens: a set, or a hand-in of the set that is open. Says what came of it. */
+export function takeFile(text: string, exercises: readonly Name[], work: Work): Message {
+  if (isSet(text)) {
+    const read = readSet(text, exercises);
+    if (!read.ok) return failed(refusalOf(read.faults));
+    work.open(read.set);
+    return message('work.opened-set', { title: read.set.title });
+  }
+  return takeHandIn(text, work);
+}
+
+function takeHandIn(text: string, { set, look }: Work): Message {
+  const mark = set === null ? null : setMark(set);
+  const handIns: HandIn[] = [];
+  for (const line of text.split('\n').filter((one) => one.trim() !== '')) {
+    const read = readHandIn(line);
+    if (!read.ok) return failed(refusalOf(read.faults));
+    if (mark === null || read.handIn.set?.id !== mark.id)
+      return message('work.other-set', { title: read.handIn.set?.title ?? '' });
+    handIns.push(read.handIn);
+  }
+  for (const handIn of handIns)
+    local.write(keyOf(handIn.exercise, mark), printRecord({ handIn, upTo: handIn.steps.length }));
+  look();
+  return message('work.opened-hand-in', { count: handIns.length });
+}
+
+function failed(why: Message): Message {
+  return message('desk.open-failed', { why: { said: why } });
+}
+
+function isSet(text: string): boolean {
+  try {
+    const json: unknown = JSON.parse(text);
+    return isRecord(json) && json['format'] === SET_FORMAT;
+  } catch {
+    return false;
+  }
+}
