@@ -5,9 +5,8 @@ import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Bench, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
-import { fill } from './model/hand.ts';
 import { pictureOf } from './model/picture.ts';
-import { type Pointed, pointAt } from './model/point-at.ts';
+import { type Pointed, pointAt, takenUp } from './model/point-at.ts';
 import { drawnOf, type Preview, previewOf } from './model/preview.ts';
 import { noPencil, redPencil } from './model/red-pencil.ts';
 import { sheetOf } from './model/reduce.ts';
@@ -38,7 +37,7 @@ export function useSheet(inputs: SheetInputs) {
   const sheet = useMemo(() => sheetOf({ steps, upTo }, room), [steps, upTo, room]);
   const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
   // What the step would make if the pointer pressed here, or as far as the blanks are filled.
-  const tried = useMemo(() => (hand && pointed ? fill(hand, pointed.field, pointed.value) : hand), [hand, pointed]);
+  const tried = useMemo(() => (hand && pointed ? takenUp(hand, pointed) : hand), [hand, pointed]);
   const ahead = useMemo(() => previewOf({ steps, upTo }, tried, sheet, room), [steps, upTo, tried, sheet, room]);
   const { drawing, home } = usePicture(inputs, { sheet, shown, lit, ahead });
   // With a tool in hand marks are pointed at, not held.
@@ -98,7 +97,18 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, show
     [marked, showsRight, exercise, room, sheet],
   );
   const drawing = useMemo(
-    () => pictureOf({ sheet, room, shows: exercise.shows, box: home, unit, lit, ahead: drawnOf(ahead), red, right }),
+    () =>
+      pictureOf({
+        sheet,
+        givens: room.givens,
+        shows: exercise.shows,
+        box: home,
+        unit,
+        lit,
+        ahead: drawnOf(ahead),
+        red,
+        right,
+      }),
     [sheet, room, exercise, home, unit, lit, ahead, red, right],
   );
   return { drawing, home };
@@ -118,7 +128,7 @@ function handsOn({ room, bench, dispatch, say, speak, sheet, shown, hover }: Han
     read: (p: Point, radius: number) =>
       hand ? pointAt(hand, { sheet, shown, radius, draft: { steps, upTo }, room, unit }, p) : null,
     onPoint: (to: Pointed): void => {
-      dispatch({ do: 'fill', field: to.field, value: to.value });
+      for (const { field, value } of to.also ? [to, to.also] : [to]) dispatch({ do: 'fill', field, value });
       if (to.caught.length > 0) speak(say('table.pointed', { what: { namedAll: to.caught } }));
     },
     onHover: hover,

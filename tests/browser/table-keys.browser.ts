@@ -89,6 +89,27 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeFocused();
 });
 
+test('a few letters and Enter take the only entry there is, and names are typed with spaces', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await take(page, 'parallel');
+  await fill(page, 'wai');
+  await expect(page.locator('#blank-to')).toHaveValue('waist');
+  await page.keyboard.type('break rise');
+  await expect(page.locator('.blank-note')).toHaveText('= 3.8\u00a0cm');
+  // What is typed and what comes of it hide nothing of the row one may press instead.
+  for (const chip of await page.locator('.chip').all())
+    expect(
+      await chip.evaluate((one) => {
+        const { left, top, width, height } = one.getBoundingClientRect();
+        return document.elementFromPoint(left + width / 2, top + height / 2) === one;
+      }),
+    ).toBe(true);
+  await page.keyboard.press('Enter');
+  await fill(page, 'up');
+  await draw(page, null);
+  await expect(page.locator('.step-words')).toHaveText(/^Line parallel to waist, break rise \(3\.8\scm\), above it\.$/);
+});
+
 test('the sheet is pointed at with the arrow keys, and says what is under the pointer', async ({ page }) => {
   await openTable(page, 'roll-line');
   await take(page, 'parallel');

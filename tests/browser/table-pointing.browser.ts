@@ -1,5 +1,16 @@
 import { axe, expect, layoutShift, test } from './fixture.ts';
-import { act, drawStep, onScreen, openTable, rollLineSteps, spoken, tool } from './table-hand.ts';
+import {
+  act,
+  byMouse,
+  drawStep,
+  onScreen,
+  openTable,
+  placeOf,
+  referenceSheet,
+  rollLineSteps,
+  spoken,
+  tool,
+} from './table-hand.ts';
 
 test.describe('a learner draws the roll line', () => {
   test('by pointing, to full marks', async ({ page }) => {
@@ -34,6 +45,20 @@ test.describe('a learner draws the roll line', () => {
     await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/^off /);
     await axe(page);
   });
+});
+
+test('pointing at a crossing says both lines of it', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  const [edge, level] = rollLineSteps();
+  if (!edge || !level) throw new Error('There are no two lines.');
+  await drawStep(page, edge);
+  await drawStep(page, level);
+  await tool(page, 'pencil').click();
+  await byMouse(page, placeOf(referenceSheet('roll-line'), 'break-point'));
+  await expect(page.locator('#blank-one')).toHaveValue('line 1');
+  await expect(page.locator('#blank-other')).toHaveValue('overlap edge');
+  await act(page, 'draw').click();
+  await expect(spoken(page)).toHaveText(/^mark 1 made, on (overlap edge|line 1) and/);
 });
 
 test('a step shows ahead of being drawn, and pointing is snapped and said', async ({ page }) => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Filling, ToolId } from '../../src/table/model/bench.ts';
 import { catchObject, catchPlace } from '../../src/table/model/catch.ts';
-import { pointAt } from '../../src/table/model/point-at.ts';
+import { pointAt, takenUp } from '../../src/table/model/point-at.ts';
 import { sheetOf } from '../../src/table/model/reduce.ts';
 import { benchAfter, edge, level, room } from './room.ts';
 
@@ -42,6 +42,18 @@ describe('pointing fills a blank', () => {
   test('with the object under the pointer', () => {
     expect(at('rule', {}, 'from', 1, 353)).toBe('front-neck-point');
     expect(at('rule', {}, 'from', 120, 100)).toBeNull();
+  });
+
+  test('with both lines of a crossing at once, while neither is said', () => {
+    const aim = { ...pointing, draft: bench, room, unit: 'cm' } as const;
+    const hand = { tool: 'cross', filled: {}, at: 'one', answers: null } as const;
+    const pointed = pointAt(hand, aim, { x: -28, y: 42 });
+    expect(pointed && takenUp(hand, pointed)).toMatchObject({ filled: { one: 'line-1', other: 'line-2' }, at: 'near' });
+    // Where only one line is near, and where one is said already, the blank in hand is filled.
+    expect(at('cross', {}, 'one', -28, 200)).toBe('line-1');
+    const next = pointAt({ ...hand, filled: { one: 'line-1' }, at: 'other' }, aim, { x: 60, y: 42 });
+    expect(next).toMatchObject({ field: 'other', value: 'line-2' });
+    expect(next?.also).toBeUndefined();
   });
 
   test('with the side on which the line would come nearest the pointer', () => {

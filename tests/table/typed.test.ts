@@ -34,6 +34,16 @@ describe('what is typed into a blank', () => {
     );
   });
 
+  test('names a measure as it is read, with spaces, alone or in an expression', () => {
+    expect(typed('neck base', { takes: 'length' })).toMatchObject({ ok: true, value: 'neck-base' });
+    expect(typed('Front waist / 2 - overlap', { takes: 'length' })).toMatchObject({
+      ok: true,
+      value: 'front-waist / 2 - overlap',
+    });
+    expect(typed('front waist length', { takes: 'length' })).toMatchObject({ ok: true, value: 'front-waist' });
+    expect(typed('front-waist', { takes: 'length' })).toMatchObject({ ok: true, value: 'front-waist' });
+  });
+
   test('is worth what its expression comes to', () => {
     expect(typed('overlap + 6 mm', { takes: 'length' })).toMatchObject({
       ok: true,

@@ -1,18 +1,18 @@
 import { type Drawn, isDrawn } from '../../drafting/shape.ts';
-import type { Sheet } from '../../drafting/sheet.ts';
+import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Unit } from '../../words/unit.ts';
 import type { Box } from '../drawing/box.ts';
 import { draw } from '../drawing/draw.ts';
 import type { Drawing, Part } from '../drawing/drawing.ts';
 import { shapeParts } from '../drawing/parts.ts';
-import type { Room } from './bench.ts';
 import type { RedPencil } from './red-pencil.ts';
 
 /** Everything that decides how the table's sheet looks. */
 export interface Picture {
   readonly sheet: Sheet;
-  readonly room: Room;
+  /** What lay on the table before the first step. */
+  readonly givens: Givens;
   readonly shows: readonly Name[];
   readonly box: Box;
   readonly unit: Unit;
@@ -29,8 +29,8 @@ export interface Picture {
 const REACH = 1500;
 
 /** The picture on the table. */
-export function pictureOf({ sheet, room, shows, box, unit, lit, ahead, red, right }: Picture): Drawing {
-  const given = new Set(room.givens.shapes.keys());
+export function pictureOf({ sheet, givens, shows, box, unit, lit, ahead, red, right }: Picture): Drawing {
+  const given = new Set(givens.shapes.keys());
   const made = [...sheet.shapes.keys()].filter((name) => !given.has(name));
   const wide = {
     min: { x: box.min.x - REACH, y: box.min.y - REACH },

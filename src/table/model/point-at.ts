@@ -18,6 +18,14 @@ export interface Pointed {
   readonly caught: readonly Name[];
   /** The place that was caught, when a place is wanted. */
   readonly at: Point | null;
+  /** What fills the other blank at once, where one place says both. */
+  readonly also?: { readonly field: string; readonly value: Filling };
+}
+
+/** The hand with what was pointed at filled in. */
+export function takenUp(hand: Hand, { field, value, also }: Pointed): Hand {
+  const filled = fill(hand, field, value);
+  return also ? fill(filled, also.field, also.value) : filled;
 }
 
 /** The table as far as pointing needs it. */
@@ -33,6 +41,8 @@ const TURNS = ['clockwise', 'anticlockwise'] as const;
 /** Reads a place on the sheet as a filling of the blank in hand; null where there is nothing to point at. */
 export function pointAt(hand: Hand, aim: Aim, p: Point): Pointed | null {
   const field = hand.at === null ? null : blankOf(hand, hand.at);
+  const both = field && crossing(field.field, hand, aim, p);
+  if (both) return both;
   return field ? pointedFor(field.field, field.blank, hand, aim, p) : null;
 }
 
@@ -63,6 +73,17 @@ function pointedFor(field: string, blank: Blank, hand: Hand, aim: Aim, p: Point)
 
 function object(field: string, caught: Caught | null): Pointed | null {
   return caught && { field, value: caught.name, caught: [caught.name], at: null };
+}
+
+/** Where two lines cross, a sentence that asks for both takes both, while neither is said. */
+function crossing(field: string, { tool, filled }: Hand, aim: Aim, p: Point): Pointed | null {
+  if (tool !== 'cross' || filled.one !== undefined || filled.other !== undefined) return null;
+  const shown = (name: Name): boolean => aim.shown(name) && aim.sheet.shapes.get(name)?.kind !== 'point';
+  const place = catchPlace({ ...aim, shown }, p);
+  const [one, other] = place?.names ?? [];
+  if (!place || one === undefined || other === undefined) return null;
+  const second = field === 'one' ? 'other' : 'one';
+  return { field, value: one, caught: [one, other], at: place.at, also: { field: second, value: other } };
 }
 
 /** Adds to a list; pointing at the last one again takes it out. */

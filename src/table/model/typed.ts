@@ -21,7 +21,7 @@ export function readTyped(
   speak: (words: Message) => string,
 ): Typed {
   if (blank.takes === 'length' || blank.takes === 'angle' || blank.takes === 'number')
-    return amount(text, blank.takes, sheet);
+    return amount(withNames(text, sheet, speak), blank.takes, sheet);
   if (blank.takes === 'place') return place(text, sheet);
   const wanted = text.trim().toLowerCase();
   const found =
@@ -30,6 +30,23 @@ export function readTyped(
   return found
     ? { ok: true, value: found.value, worth: null }
     : { ok: false, message: message('table.no-such', { text: text.trim() }) };
+}
+
+/** An amount with its measures spelt as they are named: they may be typed as they are read, with spaces. */
+function withNames(text: string, { measures }: Sheet, speak: (words: Message) => string): string {
+  const spellings = [...measures.keys()].flatMap((name) => {
+    const words = speak(message('table.label', { name: { named: name } }));
+    return [words, name.replaceAll('-', ' ')].map((said) => ({ said, name }));
+  });
+  // The longest first: one may begin as another does.
+  const longest = spellings.filter(({ said, name }) => said !== name).sort((a, b) => b.said.length - a.said.length);
+  return longest.reduce((typed, { said, name }) => typed.replaceAll(wholeWords(said), name), text);
+}
+
+/** The words alone, spaces or hyphens between them. */
+function wholeWords(said: string): RegExp {
+  const words = said.split(/[\s-]+/).map((word) => word.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  return new RegExp(`(?<![\\p{L}\\p{N}-])${words.join('(?:\\s+|-)')}(?![\\p{L}\\p{N}-])`, 'giu');
 }
 
 function nameIn({ value }: Option): string | null {

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
+import type { Blank } from '../../drafting/verbs.ts';
 import type { Target } from '../../grader/exercise.ts';
 import type { Hand } from '../model/bench.ts';
 import { kindMade, missing, takesMore } from '../model/hand.ts';
@@ -156,6 +157,7 @@ function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, follow, 
       text={text}
       typed={typeof value === 'string' ? value : text}
       options={optionsFor(field.blank, sheet, shown, value)}
+      inRow={isInRow(field.blank)}
       sheet={sheet}
       say={say}
       current={hand.at === field.field}
@@ -182,9 +184,12 @@ function focusNext(line: HTMLElement): void {
 function chipOptions({ hand, sheet, shown }: InHandProps): readonly Option[] {
   const field = fieldsOf(hand.tool).find((one) => one.field === hand.at);
   if (!field) return [];
-  const { takes } = field.blank;
-  if (takes !== 'length' && takes !== 'angle' && takes !== 'toward' && takes !== 'turn' && takes !== 'near') return [];
+  if (!isInRow(field.blank)) return [];
   return optionsFor(field.blank, sheet, shown, hand.filled[field.field]).filter((option) => option.lights === null);
+}
+
+function isInRow({ takes }: Blank): boolean {
+  return takes === 'length' || takes === 'angle' || takes === 'toward' || takes === 'turn' || takes === 'near';
 }
 
 function noteOf({ hand, preview, say }: InHandProps, complete: boolean): string {

@@ -14,6 +14,8 @@ export interface BlankControl {
   readonly text: string;
   readonly typed: string;
   readonly options: readonly Option[];
+  /** Whether its entries lie in a row beside it already: the list then opens only for what is not among them. */
+  readonly inRow?: boolean;
   readonly sheet: Sheet;
   readonly say: Say;
   readonly onFill: (value: Filling) => void;
@@ -71,7 +73,7 @@ export function useBlank(control: BlankControl): BlankState {
     focus: () => setFocused(true),
     type: (text) => {
       setWords(text);
-      setOpen(true);
+      setOpen(!control.inRow || narrowed(options, text, blank, say).some(({ lights }) => lights !== null));
       setActive(-1);
     },
     choose: hand.choose,
@@ -88,7 +90,7 @@ export function useBlank(control: BlankControl): BlankState {
       if (hand.take()) hand.settle();
       else setOpen(false);
     },
-    toggle: () => setOpen(!open),
+    toggle: () => setOpen(!open && !control.inRow),
   };
 }
 
@@ -133,8 +135,10 @@ function handOf(
   };
   const take = (): boolean => {
     if (words === null) return true;
+    const only = words.trim() === '' ? null : onlyOne(shown, words);
     if (words.trim() === '') control.onClear();
     else if (read?.ok) control.onFill(read.value);
+    else if (only) control.onFill(only.value);
     else return false;
     settle();
     return true;
@@ -171,6 +175,12 @@ function keyAct(key: string, { hand, light, open, active, last }: KeyInputs): ((
 function narrowed(options: readonly Option[], words: string | null, blank: Blank, say: Say): readonly Option[] {
   if (words === null || words === '') return options;
   return options.filter((option) => matches(say.message(option.words), words, isAmount(blank)));
+}
+
+/** The one entry that what was typed can become; null where there are more, or where it is a part of an expression. */
+function onlyOne(shown: readonly Option[], words: string): Option | null {
+  const [only, ...more] = shown;
+  return only && more.length === 0 && /^[\p{L}\p{N} -]+$/u.test(words) ? only : null;
 }
 
 /** Whether what cannot be read is a fault already, or may still become the beginning of an entry. */
