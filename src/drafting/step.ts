@@ -4,7 +4,7 @@ export type Name = string;
 /** An expression as typed: `overlap`, `stand + 6 mm`, `1 1/4 in`, `22.5 deg`. */
 export type Expression = string;
 
-/** The four ways across the sheet: left is toward the front edge, right toward the side, up toward the shoulder. */
+/** The four ways across the sheet: left is toward the front edge, right toward the shoulder tip, up toward the shoulder. */
 export type Direction = 'left' | 'right' | 'up' | 'down';
 
 /** A direction, or the name of a point to go toward. */

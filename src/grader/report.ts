@@ -2,6 +2,7 @@ import type { ShapeKind } from '../drafting/shape.ts';
 import type { Givens, Problem } from '../drafting/sheet.ts';
 import { type Message, message, type Value, written } from '../words/message.ts';
 import { shareOf } from './bounds.ts';
+import { figureOf } from './figure-of.ts';
 import { fillers } from './fillers.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
@@ -59,9 +60,12 @@ function notMade(target: Value, { step, message: said }: Problem): readonly Mess
 
 function rightSentence({ judged, earlier }: Finding): Message {
   const target = { named: judged.target.name };
-  return earlier.length === 0
+  if (earlier.length > 0)
+    return message('grader.right-judged', { target, judged: namesOf(earlier), count: earlier.length });
+  const figure = figureOf(judged.checks);
+  return figure === null
     ? message('grader.right', { target })
-    : message('grader.right-judged', { target, judged: namesOf(earlier), count: earlier.length });
+    : message('grader.right-figure', { target, figure: { said: figure } });
 }
 
 function namesOf(targets: readonly JudgedTarget[]): Value {

@@ -26,5 +26,5 @@ function uprightWay(y: number, off: Value): Message {
 }
 
 function acrossWay(x: number, off: Value): Message {
-  return x > 0 ? message('grader.too-near-side', { off }) : message('grader.too-near-edge', { off });
+  return x > 0 ? message('grader.too-near-tip', { off }) : message('grader.too-near-edge', { off });
 }

@@ -6,10 +6,8 @@ import { expectedOf, isRange } from './bounds.ts';
 import type { Check, DistanceCheck, ParallelCheck } from './exercise.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Reading } from './measures/reading.ts';
+import { isNothing } from './nothing.ts';
 import { wayOf } from './way.ts';
-
-/** A length counts as nothing below this, mm: less than the finest tolerance a teacher can choose. */
-const NOTHING = 0.5;
 
 /** The sentence that says what is off at a target, by how much and which way. */
 export function whatIsOff(judged: JudgedTarget, one: JudgedCheck): Message {
@@ -49,15 +47,12 @@ function distanceOff(
   displacement: Point,
 ): Message {
   const from = { named: check.from };
-  if (check.measure === 'distance' && Math.abs(reading.expected) < NOTHING) {
+  if (check.measure === 'distance' && isNothing(reading.expected)) {
     return message('grader.distance-on', { target, from, way: { said: wayOf(displacement) } });
   }
   const measured = { mm: Math.abs(reading.measured) };
   const expected = { mm: Math.abs(reading.expected) };
-  if (
-    Math.min(reading.measured, reading.expected) < -NOTHING &&
-    Math.max(reading.measured, reading.expected) > NOTHING
-  ) {
+  if (reading.measured * reading.expected < 0 && !isNothing(reading.measured) && !isNothing(reading.expected)) {
     return message('grader.distance-across', { target, from, measured, expected });
   }
   const way = { said: wayOf(displacement, apart(reading)) };
@@ -108,9 +103,8 @@ function degrees(value: number): Value {
 /** Square and parallel have names of their own; any other angle is given as it is. */
 function angleOff(target: Value, to: Name, reading: Reading, off: number): Message {
   const named = { named: to };
-  if (Math.abs(reading.expected - 90) < NOTHING)
-    return message('grader.square', { target, to: named, off: degrees(off) });
-  if (Math.min(reading.expected, 180 - reading.expected) < NOTHING) {
+  if (isNothing(reading.expected - 90)) return message('grader.square', { target, to: named, off: degrees(off) });
+  if (isNothing(Math.min(reading.expected, 180 - reading.expected))) {
     return message('grader.along', { target, to: named, off: degrees(off) });
   }
   const angles = { measured: degrees(reading.measured), expected: degrees(reading.expected) };
@@ -123,7 +117,7 @@ function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Messa
   const tooLittle = judged.bounds.least !== null && reading.measured < judged.bounds.least;
   const amounts = { measured: shown(Math.abs(reading.measured)), bound: shown(Math.abs(bound)) };
   const { check } = judged;
-  if (check.measure === 'bow' && Math.abs(bound) < NOTHING) {
+  if (check.measure === 'bow' && isNothing(bound)) {
     return message('grader.bow-side', { target, measured: amounts.measured });
   }
   if (check.measure === 'bow' && bound * reading.measured > 0)

@@ -22,10 +22,17 @@ function paragraph(grade: Grade, target: string, unit: Unit = 'cm'): string {
   return (report?.sentences ?? []).map((sentence) => say(sentence, { language: 'en', unit })).join('\n');
 }
 
-test('a right draft is told so, target by target', () => {
+test('a right draft is told so, target by target, with its figure where it is known by one', () => {
   const grade = gradeDraft(rollLine, order, rollLine.reference, 'workroom');
   expect([grade.marks, grade.of]).toEqual([grade.of, grade.of]);
-  expect(paragraph(grade, 'roll-line')).toBe('Your roll line is right.');
+  expect(grade.reports.map(({ target }) => paragraph(grade, target))).toMatchInlineSnapshot(`
+    [
+      "Your overlap edge is right: 2.5 cm from the centre front.",
+      "Your break point is right: 3.8 cm above the waist.",
+      "Your stand point is right.",
+      "Your roll line is right.",
+    ]
+  `);
 });
 
 test('nothing drawn is missing, and the first thing to do is said', () => {
@@ -63,11 +70,11 @@ test('a roll line through the neck point is known for what it is, in the readerâ
   });
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'roll-line', 'in')).toMatchInlineSnapshot(`
-    "Your roll line runs through the neck point, 1 1/4 in inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 1 1/4 in, and rule from your break point to that mark.
+    "Your roll line runs through the neck point, 1 1/4 in too far toward the shoulder tip. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 1 1/4 in, and rule from your break point to that mark.
     (Your overlap edge, break point and stand point are right, and this was judged from them.)"
   `);
   expect(paragraph(grade, 'roll-line', 'cm')).toMatchInlineSnapshot(`
-    "Your roll line runs through the neck point, 3.1 cm inside the stand point. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
+    "Your roll line runs through the neck point, 3.1 cm too far toward the shoulder tip. A collar drafted on it has no stand at the shoulder: it will lie flat there and the lapel will not roll. Extend the shoulder line past the neck point, by 3.2 cm, and rule from your break point to that mark.
     (Your overlap edge, break point and stand point are right, and this was judged from them.)"
   `);
 });
@@ -84,7 +91,7 @@ test('an overlap a little wide is said with its size and its way, and what follo
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
     "Your overlap edge is 3.3 cm from the centre front, where 2.5 cm is wanted: 0.8 cm too far toward the front edge.
-    The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge inward; too wide a one leaves a loose strip of cloth beyond the buttons.
+    The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge toward the centre front; too wide a one leaves a loose strip of cloth beyond the buttons.
     Draw the edge parallel to the centre front, 2.5 cm to the left."
   `);
   expect(paragraph(grade, 'break-point')).toMatchInlineSnapshot(

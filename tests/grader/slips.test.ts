@@ -124,7 +124,7 @@ describe('two targets exchanged', () => {
     const steps = swap(pair.reference, 'roll-line', 'roll-line-high');
     const grade = gradeDraft(pair, orderOn(pair, figures[0] ?? never()), steps, 'workroom');
     expect(said(grade, 'roll-line')).toMatchInlineSnapshot(`
-      "You have exchanged the roll line and the roll line high: what you point out as the one is the other. Nothing need be drawn again; point each out as what it is.
+      "You have exchanged the roll line and the high roll line: what you point out as the one is the other. Nothing need be drawn again; point each out as what it is.
       (Your overlap edge, break point and stand point are right, and this was judged from them.)"
     `);
   });

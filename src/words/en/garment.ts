@@ -125,7 +125,7 @@ export const garment = {
 
   'house.overlap-rule': plain('How the overlap follows from the button'),
   'house.overlap-rule.button-half-plus-quarter-inch': plain(
-    'Half the button’s diameter and 1/4 in more: the least that holds.',
+    'Half the button’s diameter and 1/4 in more: the least that the ASDP standard accepts for the button.',
   ),
   'house.overlap-rule.twice-the-button': plain('Twice the button’s diameter.'),
   'house.overlap-rule.given': plain('The overlap stated on the order.'),

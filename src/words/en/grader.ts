@@ -4,6 +4,11 @@ import { entry, plain } from '../entry.ts';
 export const grader = {
   'grader.problem': entry(['step', 'problem'], 'Step {step}: {problem}'),
   'grader.right': entry(['target'], 'Your {target} is right.'),
+  'grader.right-figure': entry(['target', 'figure'], 'Your {target} is right: {figure}.'),
+  'figure.from': entry(['measured', 'from'], '{measured} from the {from}'),
+  'figure.level': entry(['measured'], '{measured} above the waist'),
+  'figure.size': entry(['measured'], '{measured}'),
+  'figure.walk': entry(['measured', 'expected'], 'it measures {measured}, and the seam it is walked along {expected}'),
   'grader.right-judged': entry(
     ['target', 'judged', 'count'],
     'Your {target} is right, as seen from your own {judged}: {count, plural, one {that slip was} other {those slips were}} marked there and not counted again.',
@@ -58,7 +63,7 @@ export const grader = {
   'grader.no-way': plain('a hair off'),
   'grader.too-high': entry(['off'], '{off} too high'),
   'grader.too-low': entry(['off'], '{off} too low'),
-  'grader.too-near-side': entry(['off'], '{off} too far toward the side'),
+  'grader.too-near-tip': entry(['off'], '{off} too far toward the shoulder tip'),
   'grader.too-near-edge': entry(['off'], '{off} too far toward the front edge'),
 
   'grader.position': entry(['target', 'way'], 'Your {target} lies {way}.'),
