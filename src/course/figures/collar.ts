@@ -61,8 +61,8 @@ export const swing: readonly Step[] = [
   },
 ];
 
-/** The neck edge trued: drawn past the centre back, and cut where the back neck ends. */
-export const neckEdge: readonly Step[] = [
+/** The back part of the neck edge, drawn on past the centre back. */
+export const longEdge: readonly Step[] = [
   { verb: 'along', name: 'past-back', on: 'back-line', from: 'neck-point', distance: 'back-neck + 1 in', toward: 'up' },
   { verb: 'along', name: 'mid-back', on: 'back-line', from: 'neck-point', distance: 'back-neck / 2', toward: 'up' },
   {
@@ -72,6 +72,11 @@ export const neckEdge: readonly Step[] = [
     leave: { along: 'back-line' },
     arrive: { along: 'neck-line' },
   },
+];
+
+/** The neck edge trued: cut where the back neck ends. */
+export const neckEdge: readonly Step[] = [
+  ...longEdge,
   {
     verb: 'along',
     name: 'collar-back',

@@ -6,10 +6,11 @@ import * as edgeFaults from './outer-edge-faults.ts';
 import * as overlapFaults from './overlap-faults.ts';
 import * as rollFaults from './roll-line-faults.ts';
 import * as standFaults from './stand-and-fall-faults.ts';
+import * as truingFaults from './truing-and-walking-faults.ts';
 
 /** Every pair of right and wrong, by id. */
 export const faults: ReadonlyMap<string, Fault> = new Map(
-  [overlapFaults, breakFaults, rollFaults, lapelFaults, notchFaults, standFaults, edgeFaults]
+  [overlapFaults, breakFaults, rollFaults, lapelFaults, notchFaults, standFaults, edgeFaults, truingFaults]
     .flatMap((lesson): readonly Fault[] => Object.values(lesson))
     .map((fault) => [fault.id, fault]),
 );

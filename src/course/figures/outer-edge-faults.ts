@@ -5,7 +5,7 @@ import { stripsHide, swungStrip } from './strips.ts';
 import { usualStyle } from './styles.ts';
 
 const order = orderOf('amara', { ...usualStyle, fall: '2 in' });
-const round = { min: { x: -20, y: 360 }, max: { x: 170, y: 560 } };
+const round = { min: { x: -20, y: 360 }, max: { x: 182, y: 560 } };
 
 /** A swung strip, as its edge will lie. */
 function rolls(id: string, by: string, at = 'stand + fall'): Scene {

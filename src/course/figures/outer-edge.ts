@@ -59,7 +59,7 @@ export const edgeLanes: Scene = {
 };
 
 const order = orderOf('amara', { ...usualStyle, fall: '2 in' });
-const behindNeck = { min: { x: -35, y: 360 }, max: { x: 190, y: 545 } };
+const behindNeck = { min: { x: -45, y: 362 }, max: { x: 190, y: 572 } };
 
 /** The neck seam, and where the collar's edge comes to lie outside it. */
 export const edgeNeeded: Scene = {
