@@ -1,6 +1,7 @@
 import { type Message, message } from '../../words/message.ts';
 import { EXPRESSION_LENGTH } from '../limits.ts';
 import { unitWords } from '../name.ts';
+import { sideBySide } from './side-by-side.ts';
 import { tidy } from './tidy.ts';
 import { type Token, tokensOf } from './tokens.ts';
 import type { Sign, Tree } from './tree.ts';
@@ -24,7 +25,7 @@ export function parse(text: string): Parsed {
   const sum = readSum(rest);
   if (!sum.ok) return sum;
   const left = rest.tokens[rest.at];
-  if (left) return { ok: false, message: unexpected(rest.tokens[rest.at - 1], left) };
+  if (left) return { ok: false, message: sideBySide(rest.tokens[rest.at - 1], left) };
   return sum;
 }
 
@@ -76,35 +77,10 @@ function readTerm(rest: Rest): Parsed {
   if (!inside.ok) return inside;
   if (takeSign(rest, ')') !== null) return inside;
   const next = rest.tokens[rest.at];
-  return { ok: false, message: next ? unexpected(rest.tokens[rest.at - 1], next) : message('expression.bracket-open') };
+  return { ok: false, message: next ? sideBySide(rest.tokens[rest.at - 1], next) : message('expression.bracket-open') };
 }
 
 function readName(name: string): Parsed {
   if (unitWords.includes(name)) return { ok: false, message: message('expression.unit-alone', { unit: name }) };
   return { ok: true, tree: { kind: 'name', name } };
-}
-
-/** What to say of two things that stand side by side with no sign between them. */
-function unexpected(before: Token | undefined, after: Token): Message {
-  if (after.text === ')') return message('expression.bracket-close');
-  if (before?.kind === 'name' && after.kind === 'name') {
-    if (unitWords.includes(after.text)) return unitAfterName(before.text, after.text);
-    return message('expression.two-names', {
-      words: `${before.text} ${after.text}`,
-      joined: `${before.text}-${after.text}`,
-    });
-  }
-  const stuckUnit = after.kind === 'name' && unitWords.find((unit) => after.text.startsWith(`${unit}-`));
-  if (before?.kind === 'literal' && stuckUnit) {
-    const written = `${before.text} ${stuckUnit} - ${after.text.slice(stuckUnit.length + 1)}`;
-    return message('expression.space-minus', { written });
-  }
-  return message('expression.no-sign', { before: before?.text ?? '', after: after.text });
-}
-
-/** `stand-6 mm` reads as a name and a stray unit; a minus was meant. */
-function unitAfterName(name: string, unit: string): Message {
-  const stuck = /^(.+)-(\d+)$/.exec(name);
-  if (stuck) return message('expression.space-minus', { written: `${stuck[1]} - ${stuck[2]} ${unit}` });
-  return message('expression.unit-after-name', { name, unit });
 }

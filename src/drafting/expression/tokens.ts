@@ -79,7 +79,9 @@ function numberIn([text, whole, top, bottom, aloneTop, aloneBottom]: RegExpExecA
 
 function strange(text: string, at: number): Message {
   const found = String.fromCodePoint(text.codePointAt(at) ?? 0);
-  const inNumber = /\d$/.test(text.slice(0, at)) && /^\d/.test(text.slice(at + 1));
-  if (found === ',' && inNumber) return message('expression.comma');
+  const whole = /\d+$/.exec(text.slice(0, at));
+  const rest = /^\d+(?: ?(?:mm|cm|in|deg)\b)?/.exec(text.slice(at + 1));
+  if (found === ',' && whole && rest) return message('expression.comma', { written: `${whole[0]}.${rest[0]}` });
+  if (found === '.') return message('expression.point');
   return message('expression.character', { found });
 }

@@ -12,7 +12,10 @@ export const problems = {
     ['found'],
     '“{found}” has no meaning in an expression. Use numbers with units, names, + - * / and brackets.',
   ),
-  'expression.comma': plain('Write a decimal with a point, not a comma: 3.2 cm.'),
+  'expression.comma': entry(['written'], 'Write a decimal with a point, not a comma: {written}.'),
+  'expression.point': plain('A point stands between figures, as in 3.2 cm. Take this one out.'),
+  'expression.times': entry(['written'], 'Times is written with *, and not with x: {written}, for example.'),
+  'expression.unit-spelt': entry(['found', 'written'], '“{found}” is not how a unit is written here. Write {written}.'),
   'expression.stops': entry(['after'], 'The expression stops after “{after}”. Write a number or a name there.'),
   'expression.no-value': entry(
     ['found'],
