@@ -1,14 +1,20 @@
+import { readFileSync } from 'node:fs';
+import type { Marking } from '../exchange/mark-work.ts';
+import { readSet } from '../exchange/read-set.ts';
+import { refusalOf } from '../exchange/refusal.ts';
+import type { ProblemSet } from '../exchange/set.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
 import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
-import { message } from '../words/message.ts';
+import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { spelled } from '../words/unseen.ts';
 import { readArguments, usageError } from './arguments.ts';
-import { loadExercise } from './exercises.ts';
+import { CommandError } from './command-error.ts';
+import { exerciseNames } from './exercises.ts';
 import { gradePiece, type Marked } from './grade-piece.ts';
 import { headLine, sumLine, workLines } from './grade-table.ts';
 import type { Command, Talk } from './speak.ts';
-import { type Work, workIn } from './work.ts';
+import { type Work, whyUnreadable, workIn } from './work.ts';
 
 const usage = message('command.grade-usage');
 const reader = { language: 'en', unit: 'in' } as const;
@@ -17,7 +23,12 @@ const reader = { language: 'en', unit: 'in' } as const;
 export const gradeCommand: Command = async (args, talk) => {
   const { values, positionals } = readArguments(
     args,
-    { strictness: { type: 'string' }, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    {
+      set: { type: 'string' },
+      strictness: { type: 'string' },
+      json: { type: 'boolean' },
+      help: { type: 'boolean', short: 'h' },
+    },
     usage,
   );
   if (values.help) {
@@ -26,10 +37,15 @@ export const gradeCommand: Command = async (args, talk) => {
   }
   if (positionals.length === 0) throw usageError(message('command.no-path'), usage);
   const strictness = strictnessFrom(values.strictness);
-  return await markAll(workIn(positionals, talk.input), strictness, {
-    ...talk,
-    terminal: talk.terminal && !values.json,
-  });
+  const set = values.set === undefined ? null : setIn(values.set);
+  return await markAll(
+    workIn(positionals, talk.input),
+    { set, strictness },
+    {
+      ...talk,
+      terminal: talk.terminal && !values.json,
+    },
+  );
 };
 
 function strictnessFrom(text: string | undefined): Strictness | null {
@@ -40,13 +56,30 @@ function strictnessFrom(text: string | undefined): Strictness | null {
   return found;
 }
 
+/** The set by which work is marked; throws a CommandError that says why it cannot be used. */
+function setIn(file: string): ProblemSet {
+  const refused = (why: Message): CommandError =>
+    new CommandError(say(message('command.set-file', { file, why: { said: why } }), reader));
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8');
+  } catch (error) {
+    throw refused(whyUnreadable(error));
+  }
+  const read = readSet(text, exerciseNames());
+  if (!read.ok) throw refused(refusalOf(read.faults));
+  return read.set;
+}
+
+type MarkedBy = Omit<Marking, 'load'>;
+
 /** Marks piece after piece, holding one at a time. */
-async function markAll(work: AsyncIterable<Work>, strictness: Strictness | null, talk: Talk): Promise<number> {
+async function markAll(work: AsyncIterable<Work>, by: MarkedBy, talk: Talk): Promise<number> {
   let marked = 0;
   let refused = 0;
   if (talk.terminal) await talk.say(headLine());
   for await (const piece of work) {
-    const result = resultOf(piece, strictness);
+    const result = resultOf(piece, by);
     if (result.ok) marked += 1;
     // An empty folder is worth a word, and no failure.
     else if (!('note' in piece)) refused += 1;
@@ -56,8 +89,8 @@ async function markAll(work: AsyncIterable<Work>, strictness: Strictness | null,
   return refused === 0 ? 0 : 1;
 }
 
-function resultOf(piece: Work, strictness: Strictness | null): Marked {
-  if ('text' in piece) return gradePiece(piece, loadExercise, strictness);
+function resultOf(piece: Work, by: MarkedBy): Marked {
+  if ('text' in piece) return gradePiece(piece, by);
   return { ok: false, reason: say('note' in piece ? piece.note : piece.refused, reader) };
 }
 

@@ -1,15 +1,12 @@
 import type { Name } from '../drafting/step.ts';
 import { type WorkRow, workRow } from '../exchange/grade-row.ts';
-import { orderFrom } from '../exchange/order-from.ts';
-import { readHandIn } from '../exchange/read-hand-in.ts';
-import { refusalOf } from '../exchange/refusal.ts';
+import { type Marking, markWork } from '../exchange/mark-work.ts';
 import type { Exercise } from '../grader/exercise.ts';
-import { gradeDraft } from '../grader/grade.ts';
 import type { Grade } from '../grader/result.ts';
-import type { Strictness } from '../grader/tolerance.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
+import { loadExercise } from './exercises.ts';
 
 export type Marked =
   | { readonly ok: true; readonly row: WorkRow; readonly notMade: NotMade }
@@ -26,36 +23,23 @@ interface Piece {
   readonly where: string;
 }
 
-/** Marks one piece of work; `strictness` counts instead of the hand-in's own where it is given. Refuses in one line. */
-export function gradePiece(
-  { text, where }: Piece,
-  load: (name: string) => Exercise,
-  strictness: Strictness | null,
-): Marked {
+/** Marks one piece of work. Refuses in one line. */
+export function gradePiece({ text, where }: Piece, by: Omit<Marking, 'load'>): Marked {
+  const marked = markWork(text, { ...by, load });
+  if (!marked.ok) return { ok: false, reason: say(marked.message, reader).replace(/\s*\n\s*/g, ' ') };
+  return { ok: true, row: workRow(where, marked, by.set), notMade: notMadeIn(marked.grade) };
+}
+
+/** The exercise, or in words what is wrong: there is none, or its file has to be mended. */
+function load(name: string): Exercise | Message {
   try {
-    const read = readHandIn(text);
-    if (!read.ok) return refused(refusalOf(read.faults));
-    const { handIn } = read;
-    const exercise = load(handIn.exercise);
-    const made = orderFrom(handIn, exercise);
-    if (!made.ok) return refused(refusalOf(made.faults));
-    const grade = gradeDraft(exercise, made.order, handIn.steps, strictness ?? handIn.strictness);
-    return { ok: true, row: workRow(where, handIn, exercise, grade), notMade: notMadeIn(grade) };
+    return loadExercise(name);
   } catch (error) {
-    if (error instanceof CommandError) return { ok: false, reason: oneLine(error.message) };
-    // One piece of work that the grader stumbles over must not stop the others.
-    return refused(message('command.stumbled', { why: error instanceof Error ? error.message : String(error) }));
+    if (error instanceof CommandError) return message('command.said', { said: error.message });
+    throw error;
   }
 }
 
 function notMadeIn({ reports }: Grade): NotMade {
   return new Map(reports.flatMap(({ target, notMade }) => (notMade === null ? [] : [[target, notMade + 1] as const])));
-}
-
-function refused(said: Message): Marked {
-  return { ok: false, reason: oneLine(say(said, reader)) };
-}
-
-function oneLine(text: string): string {
-  return text.replace(/\s*\n\s*/g, ' ');
 }

@@ -34,7 +34,7 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
   const first = line([
     [row.student.trim() === '' ? said(message('grade-table.nobody')) : row.student, widths.student],
     [row.exercise, widths.exercise],
-    [said(message('grade-table.of', { marks: tidy(row.marks), of: tidy(row.of) })), widths.marks],
+    [said(message('grade-table.of', marksOf(row))), widths.marks],
     [said(others), widths.others],
     [flagsOf(row).join(', '), widths.flags],
     [row.file, 0],
@@ -45,16 +45,24 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
   const problems = row.problems.map((problem) => `  ${spelled(problem)}\n`);
   // By which rule a draft was marked is worth a line where there is something to look into.
   const rules = faults.length === 0 ? [] : rulesInForce(row.house).map((rule) => `  ${said(rule)}\n`);
-  return [first, ...problems, ...faults, ...rules].join('');
+  const remarks = (row.inSet?.remarks ?? []).map((remark) => said(message(`remark.${remark}`)));
+  const remarked = remarks.length === 0 ? [] : [`  ${remarks.join('; ')}\n`];
+  return [first, ...remarked, ...problems, ...faults, ...rules].join('');
+}
+
+/** Marks to the scale of the set, where the work was marked in one. */
+function marksOf({ marks, of, inSet }: WorkRow): { readonly marks: string; readonly of: string } {
+  const counted = inSet ?? { marks, of };
+  return { marks: tidy(counted.marks), of: tidy(counted.of) };
 }
 
 /** What a teacher may want to know before the marks are written down, in a word or two each. */
-function flagsOf({ hints, shown, ownOrder, strictness }: WorkRow): readonly string[] {
+function flagsOf({ hints, shown, ownOrder, strictness, inSet }: WorkRow): readonly string[] {
   const taken = Object.values(hints).reduce<number>((sum, tier) => sum + tier, 0);
   return [
     ...(taken === 0 ? [] : [said(message('grade-table.hints', { count: taken }))]),
     ...(shown.length === 0 ? [] : [said(message('grade-table.shown', { count: shown.length }))]),
-    ...(ownOrder ? [] : [said(message('grade-table.other-order'))]),
+    ...(ownOrder || inSet !== null ? [] : [said(message('grade-table.other-order'))]),
     ...(strictness === 'workroom' ? [] : [strictness]),
   ];
 }

@@ -1,10 +1,14 @@
 import type { Name } from '../drafting/step.ts';
-import type { Exercise } from '../grader/exercise.ts';
 import type { CheckResult, Grade } from '../grader/result.ts';
 import type { Strictness } from '../grader/tolerance.ts';
 import { say } from '../words/say.ts';
 import type { HandIn, HintTier } from './hand-in.ts';
+import type { MarkedWork } from './mark-work.ts';
 import { isOwnOrder } from './own-order.ts';
+import type { Remark } from './remarks.ts';
+import type { ProblemSet } from './set.ts';
+import { scaledMarks } from './set-marks.ts';
+import { setMark } from './write-set.ts';
 
 /** One check of a piece of work, as programs read it. */
 export type CheckRow = Pick<
@@ -55,26 +59,65 @@ export function gradeRow(handIn: HandIn, grade: Grade): GradeRow {
 export interface WorkRow extends GradeRow {
   /** Where the work was found: a file, and its line where the file holds several pieces. */
   readonly file: string;
+  /** The student's number; may be empty. */
+  readonly number: string;
   /** The strictness it was marked by. */
   readonly strictness: Strictness;
   /** Targets whose right place was asked for. */
   readonly shown: readonly Name[];
   /** How many of a target's hints were taken. */
   readonly hints: Readonly<Record<Name, HintTier>>;
+  /** How often the draft was checked. */
+  readonly checked: number;
+  /** When its first step was drawn, and when it was saved; ISO 8601, null where that is not told. */
+  readonly begun: string | null;
+  readonly saved: string | null;
   /** Whether it was drawn on the exercise's own order, or on one that was changed. */
   readonly ownOrder: boolean;
   /** The house rules it was marked by, of those that the exercise knows. */
   readonly house: Readonly<Record<string, string>>;
+  /** Null where it was marked by itself. */
+  readonly inSet: SetRow | null;
 }
 
-/** The whole row of a hand-in that was found in a file. */
-export function workRow(file: string, handIn: HandIn, exercise: Exercise, grade: Grade): WorkRow {
-  const { shown, hints } = handIn;
-  const ownOrder = isOwnOrder(handIn, exercise);
+/** What a piece of work comes to in a set. */
+export interface SetRow {
+  readonly id: string;
+  /** What it earned, scaled to what the set says it is worth; 0 of 0 where it is not in the set. */
+  readonly marks: number;
+  readonly of: number;
+  readonly remarks: readonly Remark[];
+}
+
+/** The whole row of a hand-in that was found in a file, marked by itself or in a set. */
+export function workRow(
+  file: string,
+  { handIn, exercise, grade, remarks }: MarkedWork,
+  set: ProblemSet | null,
+): WorkRow {
+  const { number, shown, hints, checks, begun, saved } = handIn;
   const house = Object.fromEntries(
     Object.entries(exercise.house).map(([rule, choice]) => [rule, handIn.order.house[rule] ?? choice]),
   );
-  return { ...gradeRow(handIn, grade), file, strictness: grade.strictness, shown, hints, ownOrder, house };
+  return {
+    ...gradeRow(handIn, grade),
+    file,
+    number,
+    strictness: grade.strictness,
+    shown,
+    hints,
+    checked: checks,
+    begun,
+    saved,
+    ownOrder: isOwnOrder(handIn, exercise),
+    house,
+    inSet: set === null ? null : { id: setMark(set).id, ...setMarks(set, grade), remarks },
+  };
+}
+
+function setMarks(set: ProblemSet, grade: Grade): { readonly marks: number; readonly of: number } {
+  const worth = set.exercises.find(({ exercise }) => exercise === grade.exercise)?.marks ?? 0;
+  return { marks: scaledMarks(grade, worth), of: worth };
 }
 
 function checkRow(result: CheckResult): CheckRow {

@@ -9,7 +9,7 @@ import type { FigureRecipe, HandIn } from './hand-in.ts';
 export function isOwnOrder({ order }: HandIn, exercise: Exercise): boolean {
   return (
     isOwnFigure(order.figure, exercise.figure) &&
-    Object.entries(order.style).every(([name, value]) => isSame(value, exercise.style[name]?.value)) &&
+    Object.entries(order.style).every(([name, value]) => isSameLength(value, exercise.style[name]?.value)) &&
     Object.entries(order.house).every(([rule, choice]) => exercise.house[rule] === choice)
   );
 }
@@ -19,8 +19,8 @@ function isOwnFigure(recipe: FigureRecipe, own: FigureChoice): boolean {
   return 'sampled' in recipe && recipe.sampled === own.sampled;
 }
 
-/** A length is the same however it is written. */
-function isSame(one: string, other: string | undefined): boolean {
+/** Whether two expressions are of the same length, however they are written. */
+export function isSameLength(one: string, other: string | undefined): boolean {
   if (other === undefined) return false;
   const [found, wanted] = [evaluate(one, new Map()), evaluate(other, new Map())];
   if (!found.ok || !wanted.ok) return one === other;

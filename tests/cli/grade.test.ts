@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import { gradeCommand } from '../../src/cli/grade-command.ts';
-import { gradePiece } from '../../src/cli/grade-piece.ts';
+import { setCommand } from '../../src/cli/set-command.ts';
 import { whyUnreadable } from '../../src/cli/work.ts';
 import { workRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
@@ -94,11 +94,16 @@ describe('marking a folder', () => {
       'checks',
       'otherFigures',
       'file',
+      'number',
       'strictness',
       'shown',
       'hints',
+      'checked',
+      'begun',
+      'saved',
       'ownOrder',
       'house',
+      'inSet',
     ]);
     expect(Object.keys(row.checks[0])).toEqual([
       ...['target', 'check', 'status', 'measured', 'expected', 'off', 'tolerance', 'unit'],
@@ -124,18 +129,31 @@ describe('marking a folder', () => {
     if (!made.ok) throw new Error('no order');
     const grade = gradeDraft(roll, made.order, wrongRoll.steps, wrongRoll.strictness);
     const file = at('class', 'b.json');
-    expect(rowsIn(out)).toEqual([JSON.parse(JSON.stringify(workRow(file, wrongRoll, roll, grade)))]);
+    expect(rowsIn(out)).toEqual([
+      JSON.parse(
+        JSON.stringify(
+          workRow(file, { ok: true, handIn: wrongRoll, exercise: roll, order: made.order, grade, remarks: [] }, null),
+        ),
+      ),
+    ]);
   });
 
-  test('goes on after a piece of work that the grader itself stumbles over', () => {
-    const stumble = () => {
-      throw new RangeError('out of range');
-    };
-    expect(gradePiece({ text: line(wrongRoll), where: 'a.json' }, stumble, null)).toEqual({
-      ok: false,
-      reason:
-        'This could not be marked: the grader itself stumbled over it (out of range). Please report it, with the file.',
+  test('by a set counts its marks and tells its remarks, in the table too', async () => {
+    const [set, notSet] = [at('roll.set.json'), at('class', 'b.json')];
+    const made = await runHere(setCommand, ['roll-line=50', '--due', '2026-03-06T17:00Z']);
+    writeFileSync(set, made.out);
+    const { out } = await runHere(gradeCommand, ['--set', set, at('class', 'b.json')]);
+    const [row] = rowsIn(out);
+    expect(row.inSet).toMatchObject({
+      of: 50,
+      marks: (row.marks / row.of) * 50,
+      remarks: ['other-set', 'other-order'],
     });
+    const table = await runHere(gradeCommand, ['--set', set, at('class', 'b.json')], '', true);
+    expect(table.out).toMatch(/ \/ 50 .*\n {2}handed in for another set; drawn on another order/);
+    const refused = await runHere(gradeCommand, ['--set', notSet, at('class')]);
+    expect(refused).toMatchObject({ status: 1, out: '' });
+    expect(refused.err).toMatch(/^The set in .*b\.json cannot be used\. This is not a problem set/);
   });
 
   test('of nothing says so and fails nobody', async () => {

@@ -10,6 +10,8 @@ export const commands = {
 PATH is a file, a folder (its .json, .jsonl and .ndjson files, and those of the folders in it), or - for
 standard input. A file holds one hand-in, or one a line.
 
+  --set FILE          mark as work of this problem set: by its strictness, to its marks, with remarks on what is late
+                      or otherwise not as the set has it
   --strictness NAME   mark by learner, workroom or sample-room, whatever the hand-in says
   --json              print one JSON line for every piece of work, at a terminal too
   --help              print this

@@ -42,6 +42,16 @@ An exercise without marks is worth as many as its checks.
   'files.link-broken': plain(
     'This link is damaged: a part of it was lost or changed on the way. Ask for it again, or for the set as a file.',
   ),
+  'remark.other-set': plain('handed in for another set'),
+  'remark.not-in-set': plain('not an exercise of the set'),
+  'remark.other-order': plain('drawn on another order than the set deals'),
+  'remark.late': plain('late'),
+  'remark.checks-over': plain('checked oftener than the set allows'),
+  'remark.hints-taken': plain('hints taken where there are none'),
+  'remark.places-shown': plain('right places shown where they are not'),
+  'command.said': entry(['said'], '{said}'),
+  'command.set-file': entry(['file', 'why'], 'The set in {file} cannot be used. {why}'),
+
   'wants.problem-set': plain('a problem set: a group of fields such as title, exercises and figures'),
   'wants.set-title': plain('the title of the set, in one line of at most 200 characters'),
   'wants.set-note': plain('a note to the class of at most 2000 characters; it may be empty'),

@@ -1,0 +1,58 @@
+import type { Exercise } from '../grader/exercise.ts';
+import { gradeDraft } from '../grader/grade.ts';
+import type { Order } from '../grader/order.ts';
+import type { Grade } from '../grader/result.ts';
+import type { Strictness } from '../grader/tolerance.ts';
+import { type Message, message } from '../words/message.ts';
+import type { HandIn } from './hand-in.ts';
+import { orderFrom } from './order-from.ts';
+import { readHandIn } from './read-hand-in.ts';
+import { refusalOf } from './refusal.ts';
+import { type Remark, remarksOn } from './remarks.ts';
+import type { ProblemSet } from './set.ts';
+
+/** By what hand-ins are marked. */
+export interface Marking {
+  /** The exercise of this name, or why there is none that can be marked. */
+  readonly load: (name: string) => Exercise | Message;
+  /** The set they should be of; null where any work is marked by itself. */
+  readonly set: ProblemSet | null;
+  /** Counts instead of the set's and of the hand-in's own; null where theirs do. */
+  readonly strictness: Strictness | null;
+}
+
+/** A piece of work that was marked, and everything it was marked from. */
+export interface MarkedWork {
+  readonly ok: true;
+  readonly handIn: HandIn;
+  readonly exercise: Exercise;
+  readonly order: Order;
+  readonly grade: Grade;
+  /** Empty outside a set. */
+  readonly remarks: readonly Remark[];
+}
+
+export type WorkMarking = MarkedWork | { readonly ok: false; readonly message: Message };
+
+/** Reads one hand-in and marks it: the same on the desk and at the command line. Never throws on what it is given. */
+export function markWork(text: string, marking: Marking): WorkMarking {
+  try {
+    const read = readHandIn(text);
+    if (!read.ok) return { ok: false, message: refusalOf(read.faults) };
+    return marked(read.handIn, marking);
+  } catch (error) {
+    // One piece of work that the grader stumbles over must not stop the others.
+    const why = error instanceof Error ? error.message : String(error);
+    return { ok: false, message: message('command.stumbled', { why }) };
+  }
+}
+
+function marked(handIn: HandIn, { load, set, strictness }: Marking): WorkMarking {
+  const exercise = load(handIn.exercise);
+  if (!('checks' in exercise)) return { ok: false, message: exercise };
+  const made = orderFrom(handIn, exercise);
+  if (!made.ok) return { ok: false, message: refusalOf(made.faults) };
+  const { order } = made;
+  const grade = gradeDraft(exercise, order, handIn.steps, strictness ?? set?.strictness ?? handIn.strictness);
+  return { ok: true, handIn, exercise, order, grade, remarks: set === null ? [] : remarksOn(handIn, exercise, set) };
+}

@@ -1,0 +1,46 @@
+import type { Exercise } from '../grader/exercise.ts';
+import type { HandIn } from './hand-in.ts';
+import { isSameLength } from './own-order.ts';
+import type { ProblemSet } from './set.ts';
+import { setOrder } from './set-order.ts';
+import { setMark } from './write-set.ts';
+
+/** What is out of the ordinary with a piece of work in a set. It is said, and takes nothing away. */
+export type Remark =
+  /** Handed in for another set, or for none. */
+  | 'other-set'
+  /** Its exercise is not in the set. */
+  | 'not-in-set'
+  /** Drawn on another figure, other style measures or other house rules than the set deals this student. */
+  | 'other-order'
+  | 'late'
+  | 'checks-over'
+  | 'hints-taken'
+  | 'places-shown';
+
+/** What is to be said of a hand-in where it should be of this set. */
+export function remarksOn(handIn: HandIn, exercise: Exercise, set: ProblemSet): readonly Remark[] {
+  const found: Readonly<Record<Remark, boolean>> = {
+    'other-set': handIn.set?.id !== setMark(set).id,
+    'not-in-set': set.exercises.every((one) => one.exercise !== handIn.exercise),
+    'other-order': !isDealt(handIn, exercise, set),
+    late: set.due !== null && handIn.saved !== null && Date.parse(handIn.saved) > Date.parse(set.due),
+    'checks-over': set.checks !== null && handIn.checks > set.checks,
+    'hints-taken': !set.hints && Object.keys(handIn.hints).length > 0,
+    'places-shown': set.feedback !== 'place' && handIn.shown.length > 0,
+  };
+  return (Object.keys(found) as Remark[]).filter((remark) => found[remark]);
+}
+
+/** Whether it was drawn to the order that the set deals this student. */
+function isDealt(handIn: HandIn, exercise: Exercise, set: ProblemSet): boolean {
+  const dealt = setOrder(set, exercise, handIn);
+  const { figure, style, house } = handIn.order;
+  return (
+    JSON.stringify(Object.entries(figure).sort()) === JSON.stringify(Object.entries(dealt.figure).sort()) &&
+    Object.entries(style).every(([name, value]) => isSameLength(value, exercise.style[name]?.value)) &&
+    Object.keys(exercise.house).every(
+      (rule) => (house[rule] ?? exercise.house[rule]) === (dealt.house[rule] ?? exercise.house[rule]),
+    )
+  );
+}
