@@ -1,5 +1,10 @@
 import type { Name, Step } from '../../drafting/step.ts';
 import { collarHelp, frontHelp } from './collar.ts';
+import { orderOf } from './scene.ts';
+import { usualStyle } from './styles.ts';
+
+/** A whole collar and its lapel, as the lesson on truing looks at them. */
+export const pieceOrder = orderOf('amara', { ...usualStyle, 'lapel-width': '4 in', 'collar-end': '1 3/4 in' });
 
 /** All round the collar, to lay its cloth, and its two short edges. Needs the whole collar. */
 export const collarPiece: readonly Step[] = [

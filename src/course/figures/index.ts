@@ -8,11 +8,12 @@ import * as rollLine from './roll-line.ts';
 import type { Scene } from './scene.ts';
 import * as standAndFall from './stand-and-fall.ts';
 import * as truing from './truing-and-walking.ts';
+import * as walkDrag from './walk-drag.ts';
 import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [home, overlap, breakPoint, rollLine, lapelAndFold, notchPlacement, standAndFall, outerEdge, truing, worked]
+  [home, overlap, breakPoint, rollLine, lapelAndFold, notchPlacement, standAndFall, outerEdge, truing, walkDrag, worked]
     .flatMap((lesson): readonly Scene[] => Object.values(lesson))
     .map((scene) => [scene.id, scene]),
 );
