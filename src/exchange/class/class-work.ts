@@ -1,0 +1,53 @@
+import type { Name } from '../../drafting/step.ts';
+import type { MeasureName } from '../../grader/exercise.ts';
+import type { Status } from '../../grader/result.ts';
+import type { WorkRow } from '../grade-row.ts';
+import { studentKey } from '../student.ts';
+
+/** As much of a marked piece of work as is kept to say something of a class. */
+export interface ClassWork {
+  readonly student: string;
+  readonly exercise: Name;
+  /** When it was saved; null where that is not told. */
+  readonly saved: string | null;
+  /** What it earned of what could be earned, 0 to 1. */
+  readonly share: number;
+  readonly checks: readonly {
+    readonly target: Name;
+    readonly check: MeasureName;
+    readonly share: number;
+    readonly status: Status;
+    readonly misreading: string | null;
+  }[];
+}
+
+export function classWorkOf(row: WorkRow): ClassWork {
+  return {
+    student: studentKey(row),
+    exercise: row.exercise,
+    saved: row.saved,
+    share: row.of > 0 ? row.marks / row.of : 0,
+    checks: row.checks.map(({ target, check, marks, of, status, misreading }) => ({
+      target,
+      check,
+      share: of > 0 ? marks / of : 0,
+      status,
+      misreading,
+    })),
+  };
+}
+
+/** Of work handed in more than once, what was saved last; where that is not told, what was found last. */
+export function latestOf<W extends Pick<ClassWork, 'student' | 'exercise' | 'saved'>>(work: Iterable<W>): readonly W[] {
+  const latest = new Map<string, W>();
+  for (const one of work) {
+    const key = JSON.stringify([one.student, one.exercise]);
+    const before = latest.get(key);
+    if (before === undefined || !isEarlier(one.saved, before.saved)) latest.set(key, one);
+  }
+  return [...latest.values()];
+}
+
+function isEarlier(one: string | null, other: string | null): boolean {
+  return one !== null && other !== null && Date.parse(one) < Date.parse(other);
+}
