@@ -1,5 +1,7 @@
 import * as breakFaults from './break-point-faults.ts';
 import type { Fault } from './fault.ts';
+import * as patternFaults from './from-draft-to-pattern-faults.ts';
+import * as formFaults from './from-form-to-table-faults.ts';
 import * as lapelFaults from './lapel-and-fold-faults.ts';
 import * as notchFaults from './notch-placement-faults.ts';
 import * as edgeFaults from './outer-edge-faults.ts';
@@ -10,7 +12,18 @@ import * as truingFaults from './truing-and-walking-faults.ts';
 
 /** Every pair of right and wrong, by id. */
 export const faults: ReadonlyMap<string, Fault> = new Map(
-  [overlapFaults, breakFaults, rollFaults, lapelFaults, notchFaults, standFaults, edgeFaults, truingFaults]
+  [
+    overlapFaults,
+    breakFaults,
+    rollFaults,
+    lapelFaults,
+    notchFaults,
+    standFaults,
+    edgeFaults,
+    truingFaults,
+    patternFaults,
+    formFaults,
+  ]
     .flatMap((lesson): readonly Fault[] => Object.values(lesson))
     .map((fault) => [fault.id, fault]),
 );

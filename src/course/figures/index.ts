@@ -1,4 +1,6 @@
 import * as breakPoint from './break-point.ts';
+import * as draftToPattern from './from-draft-to-pattern.ts';
+import * as formToTable from './from-form-to-table.ts';
 import * as home from './home.ts';
 import * as lapelAndFold from './lapel-and-fold.ts';
 import * as notchPlacement from './notch-placement.ts';
@@ -13,7 +15,21 @@ import * as worked from './worked.ts';
 
 /** Every figure of the lessons, by id. */
 export const scenes: ReadonlyMap<string, Scene> = new Map(
-  [home, overlap, breakPoint, rollLine, lapelAndFold, notchPlacement, standAndFall, outerEdge, truing, walkDrag, worked]
+  [
+    home,
+    overlap,
+    breakPoint,
+    rollLine,
+    lapelAndFold,
+    notchPlacement,
+    standAndFall,
+    outerEdge,
+    truing,
+    walkDrag,
+    draftToPattern,
+    formToTable,
+    worked,
+  ]
     .flatMap((lesson): readonly Scene[] => Object.values(lesson))
     .map((scene) => [scene.id, scene]),
 );

@@ -16,4 +16,7 @@ export const figures = {
   'name.joined': plain('neck seam'),
   'name.fall-here': plain('fall'),
   'name.back-cut': plain('back'),
+  'name.over-shoulder': plain('mark over the shoulder'),
+  'name.top-edge': plain('outer edge of the top collar'),
+  'name.lower-side': plain('lower side of the tape'),
 };
