@@ -18,8 +18,8 @@ import { say } from '../../src/words/say.ts';
 
 /** The frame of the sheet on a desktop and on a phone, px. */
 const FRAMES: readonly Size[] = [
-  { width: 680, height: 526 },
-  { width: 356, height: 456 },
+  { width: 680, height: 464 },
+  { width: 356, height: 412 },
 ];
 const exercises = readdirSync(new URL('../../exercises', import.meta.url)).map((file) => file.replace('.yaml', ''));
 const speak = (words: Parameters<typeof say>[0]) => say(words, { language: 'en', unit: 'cm' });

@@ -1,9 +1,9 @@
-import { isDrawn, type Shape } from '../../drafting/shape.ts';
+import { type Drawn, isDrawn, type Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
-import type { Line } from '../../geometry/line.ts';
-import type { Point } from '../../geometry/point.ts';
+import { type Line, signedDistance } from '../../geometry/line.ts';
+import { distance, type Point } from '../../geometry/point.ts';
 import type { RedMark } from '../../grader/result.ts';
 import { message } from '../../words/message.ts';
 import type { Unit } from '../../words/unit.ts';
@@ -13,7 +13,7 @@ import type { ClothPart, Drawing, Label, Part, Tone } from './drawing.ts';
 import { lineAcross } from './parts.ts';
 import { redParts } from './red.ts';
 import { sampled } from './runs.ts';
-import { endsOf, givenSpan, madeSpan, pointsOf, type Span } from './spans.ts';
+import { endsOf, givenSpan, madeSpan, ON_LINE, pointsOf, type Span } from './spans.ts';
 
 export interface DrawOptions {
   /** Names that lay on the table before the first step. */
@@ -83,17 +83,24 @@ interface Painter {
 
 /** The box about the marks and curves shown; a sheet with nothing on it shows the origin. */
 export function fitBox(sheet: Sheet, shown: (name: Name) => boolean, cloth: readonly ClothPart[]): Box {
-  const points = [...sheet.shapes].flatMap(([name, shape]) => (shown(name) ? reachOf(shape) : []));
+  const shapes = [...sheet.shapes].flatMap(([name, shape]) => (shown(name) && isDrawn(shape) ? [shape] : []));
+  const points = shapes.flatMap((shape) => reachOf(shape, shapes));
   const all = [...points, ...cloth.flatMap((part) => hull(part.outline))];
   const about = boxAbout(all) ?? { min: { x: -50, y: -50 }, max: { x: 50, y: 50 } };
   return padded(about, MARGIN);
 }
 
-function reachOf(shape: Shape): readonly Point[] {
+function reachOf(shape: Drawn, all: readonly Drawn[]): readonly Point[] {
   if (shape.kind === 'point') return [shape.point];
-  // Of a line only the place it was drawn through counts; it has no ends.
-  if (shape.kind === 'line') return [shape.line.through];
-  return shape.kind === 'curve' ? hull(shape.path) : [];
+  if (shape.kind === 'curve') return hull(shape.path);
+  // A line has no ends. Only the place it was drawn through counts, where that is told by what else lies there.
+  const { through } = shape.line;
+  return all.some((other) => other !== shape && liesAt(other, through)) ? [through] : [];
+}
+
+function liesAt(shape: Drawn, p: Point): boolean {
+  if (shape.kind === 'curve') return false;
+  return (shape.kind === 'point' ? distance(shape.point, p) : Math.abs(signedDistance(shape.line, p))) < ON_LINE;
 }
 
 function hull(path: Path): readonly Point[] {

@@ -5,7 +5,7 @@ import { add, scale } from '../../geometry/point.ts';
 import { type Box, clip } from './box.ts';
 
 /** A mark this near a line, mm, is drawn as lying on it. For the eye only: nothing is computed from it. */
-const ON_LINE = 0.05;
+export const ON_LINE = 0.05;
 /** How far a ruled line runs past its marks, mm, as a pencil does. */
 const OVERRUN = 9;
 

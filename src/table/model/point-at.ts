@@ -80,7 +80,8 @@ function crossing(field: string, { tool, filled }: Hand, aim: Aim, p: Point): Po
   if (tool !== 'cross' || filled.one !== undefined || filled.other !== undefined) return null;
   const shown = (name: Name): boolean => aim.shown(name) && aim.sheet.shapes.get(name)?.kind !== 'point';
   const place = catchPlace({ ...aim, shown }, p);
-  const [one, other] = place?.names ?? [];
+  // In the order of the sheet: which of the two is nearer by a hair says nothing.
+  const [one, other] = [...aim.sheet.shapes.keys()].filter((name) => place?.names.includes(name));
   if (!place || one === undefined || other === undefined) return null;
   const second = field === 'one' ? 'other' : 'one';
   return { field, value: one, caught: [one, other], at: place.at, also: { field: second, value: other } };

@@ -7,8 +7,8 @@ import { fitBox } from '../drawing/draw.ts';
 const FRONT = 80;
 /** And over the shoulder, mm. */
 const ABOVE = 45;
-/** A sheet is at least this much taller than wide, so that its frame is filled to its height at every width of the screen. */
-const WIDEST = 0.66;
+/** A sheet is no wider than this to its height, as no frame is: so the frame is filled to its height at every width of the screen. */
+const WIDEST = 0.84;
 
 /** The part of the sheet that the table shows at first: the block, and room in front of it. */
 export function sheetBox(block: Sheet, shown: (name: Name) => boolean): Box {

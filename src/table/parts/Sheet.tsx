@@ -38,7 +38,7 @@ export interface SheetProps {
 }
 
 /** Heights the built sheet is drawn for, wide and narrow, px: what the style sheet gives the frame. */
-const HEIGHTS: readonly [number, number] = [560, 456];
+const HEIGHTS: readonly [number, number] = [500, 412];
 /** How many times as wide as high a frame is at least, wide and narrow: words may stand beside the block. */
 const ASPECTS: readonly [number, number] = [1.1, 0.75];
 /** The paper goes on this far around the box, mm, so that it fills any frame. */
