@@ -62,5 +62,3 @@ export const handInForm = fields(
   },
   'wants.hand-in',
 );
-
-export type HandInForm = v.InferOutput<typeof handInForm>;

@@ -41,7 +41,7 @@ export interface PathMeeting extends Hit {
 }
 
 /** Where two paths cross or touch, with the places on both, in order along the first. */
-export function meetPaths(a: Path, b: Path): PathMeeting[] {
+function meetPaths(a: Path, b: Path): PathMeeting[] {
   const meetings: PathMeeting[] = [];
   for (const [index, piece] of a.entries()) {
     for (const [other, otherPiece] of b.entries()) {

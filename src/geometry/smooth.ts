@@ -53,7 +53,7 @@ export function inflectionsOf(path: Path): number[] {
 const roots = new Float64Array(2);
 
 /** The parameters inside the piece at which its curvature changes sign: the roots of the quadratic B'(t) x B''(t). */
-export function cubicInflections(c: Cubic): number[] {
+function cubicInflections(c: Cubic): number[] {
   const v0 = subtract(c.p1, c.p0);
   const v1 = subtract(c.p2, c.p1);
   const v2 = subtract(c.p3, c.p2);

@@ -15,7 +15,7 @@ export interface Place {
  * The place at station `s`: the distance in mm along the path from its start. At a join it is the start of the piece that
  * leaves it. A station within COINCIDENT of an end, or of a join, is there; null off the ends.
  */
-export function placeAtStation(path: Path, s: number): Place | null {
+function placeAtStation(path: Path, s: number): Place | null {
   if (!(s >= -COINCIDENT)) return null;
   let rest = s;
   for (const [index, piece] of path.entries()) {

@@ -38,17 +38,7 @@ export function turnPath(path: Path, centre: Point, angle: number): Path {
   return mapPath(path, (p) => turnAbout(p, centre, angle));
 }
 
-/** `p` moved by `displacement`, mm. */
-export function shiftPoint(p: Point, displacement: Point): Point {
-  return add(p, displacement);
-}
-
-/** `line` moved by `displacement`. */
-export function shiftLine(line: Line, displacement: Point): Line {
-  return { through: add(line.through, displacement), direction: line.direction };
-}
-
-/** `path` moved by `displacement`. */
+/** `path` moved by `displacement`, mm. */
 export function shiftPath(path: Path, displacement: Point): Path {
   return mapPath(path, (p) => add(p, displacement));
 }

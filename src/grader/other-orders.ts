@@ -6,7 +6,7 @@ import type { Exercise } from './exercise.ts';
 import type { Order } from './order.ts';
 
 /** How many other people's jackets a draft is tried on. */
-export const OTHERS = 6;
+const OTHERS = 6;
 
 /**
  * Other orders for an exercise: other figures, and the style varied within the exercise's ranges, since a typed number

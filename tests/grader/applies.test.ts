@@ -4,11 +4,11 @@ import type { Step } from '../../src/drafting/step.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
 import { people } from '../../src/garment/people.ts';
 import { rulesInForce } from '../../src/garment/rules-in-force.ts';
-import { appliedSteps } from '../../src/grader/applied.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { layOut } from '../../src/grader/lay-out.ts';
 import { say } from '../../src/words/say.ts';
+import { appliedSteps } from './applied-steps.ts';
 import { faultsAfter } from './authored.ts';
 import { exercises, orderOn } from './tables.ts';
 

@@ -6,7 +6,7 @@ import { endOf, reversePath, startOf } from '../../src/geometry/path.ts';
 import { add, between, distance, heading, type Point, quarterTurn, scale, subtract } from '../../src/geometry/point.ts';
 import { breaksOf } from '../../src/geometry/smooth.ts';
 import { directionAtStation, splitAtStation } from '../../src/geometry/station.ts';
-import { shiftLine, shiftPath, turnLine, turnPath } from '../../src/geometry/transform.ts';
+import { shiftPath, turnLine, turnPath } from '../../src/geometry/transform.ts';
 import type { Check, WalkCheck } from '../../src/grader/exercise.ts';
 import type { JudgedCheck } from '../../src/grader/judge.ts';
 import { outwardNormal, shapeNamed } from '../../src/grader/measures/lookup.ts';
@@ -142,7 +142,7 @@ function placed(path: Path, place: (p: Point) => Point): Path {
 
 function moved(shape: Shape, by: Point): Shape | null {
   if (shape.kind === 'point') return { kind: 'point', point: add(shape.point, by) };
-  if (shape.kind === 'line') return { kind: 'line', line: shiftLine(shape.line, by) };
+  if (shape.kind === 'line') return { kind: 'line', line: { ...shape.line, through: add(shape.line.through, by) } };
   if (shape.kind === 'curve') return { kind: 'curve', path: shiftPath(shape.path, by) };
   return null;
 }

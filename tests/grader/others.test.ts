@@ -4,10 +4,10 @@ import { replay } from '../../src/drafting/replay.ts';
 import type { Givens } from '../../src/drafting/sheet.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { people } from '../../src/garment/people.ts';
-import { appliedSteps } from '../../src/grader/applied.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { stepFields } from '../../src/grader/step-fields.ts';
 import { say } from '../../src/words/say.ts';
+import { appliedSteps } from './applied-steps.ts';
 import { exercises, orderOn, tableFor } from './tables.ts';
 
 /** The steps with every expression typed as the number it comes to on this table, to a hundredth of a mm; lengths that were taped are typed too. */

@@ -3,12 +3,12 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
 import { people } from '../../src/garment/people.ts';
-import { appliedSteps } from '../../src/grader/applied.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { misread } from '../../src/grader/misreading.ts';
 import type { Grade } from '../../src/grader/result.ts';
 import { say } from '../../src/words/say.ts';
+import { appliedSteps } from './applied-steps.ts';
 import { exercises, orderOn } from './tables.ts';
 
 const figures = people.slice(0, 3).map(({ figure }) => figure);

@@ -4,7 +4,6 @@ import { ancestorsOf } from '../../src/drafting/dependencies.ts';
 import { renamed } from '../../src/drafting/references.ts';
 import type { Name, Step } from '../../src/drafting/step.ts';
 import { houseRules } from '../../src/garment/house-rules.ts';
-import { appliedSteps } from '../../src/grader/applied.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { layOut } from '../../src/grader/lay-out.ts';
@@ -12,6 +11,7 @@ import type { Order } from '../../src/grader/order.ts';
 import { orderFor } from '../../src/grader/order-for.ts';
 import { otherOrders } from '../../src/grader/other-orders.ts';
 import { toleranceOf } from '../../src/grader/tolerance.ts';
+import { appliedSteps } from './applied-steps.ts';
 import { exercises } from './tables.ts';
 
 /** What a measure comes to on an order, mm. */

@@ -25,7 +25,7 @@ export function expressionText(text: string, { reader, measures }: Speaker): str
 }
 
 /** A quantity in the reader's unit; a bare number to three decimals. */
-export function quantityText({ dimension, value }: Quantity, reader: Reader): string {
+function quantityText({ dimension, value }: Quantity, reader: Reader): string {
   if (dimension === 'length') return lengthText(value, reader.unit);
   if (dimension === 'angle') return angleText(value);
   return String(Math.round(value * 1000) / 1000).replace('-', '−');

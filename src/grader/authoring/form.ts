@@ -155,5 +155,3 @@ export const exerciseForm = fields(
   },
   'wants.exercise',
 );
-
-export type ExerciseForm = v.InferOutput<typeof exerciseForm>;
