@@ -13,12 +13,15 @@ export interface Reader {
   readonly unit: Unit;
 }
 
-/** Every message of the catalogue in another language: a new file beside `en`, with the same keys. */
-export type Translation = Readonly<Record<Key, string>>;
+/**
+ * The catalogue in another language: a new file beside `en`, with the same keys. What it has not is said in English. It may
+ * have names that English makes of the name itself: `name.roll-line`.
+ */
+export type Translation = Readonly<Partial<Record<Key | `name.${string}`, string>>>;
 
 const translations = new Map<string, Translation>();
 
-/** Adds a language. Its messages must need the same values as the English ones. */
+/** Adds a language, by its BCP 47 tag. Its messages may use the values that the English ones need, and no others. */
 export function addLanguage(language: string, translation: Translation): void {
   translations.set(language, translation);
 }
@@ -84,6 +87,7 @@ function spoken(said: string | Message, reader: Reader): string {
 export function nameText(name: string, reader: Reader): string {
   // A step may have come without a name: an empty one is shown as such.
   if (name === '') return '“”';
-  const key = `name.${name}`;
-  return key in en ? (formatOf(key as Key, reader.language).format() as string) : name.replaceAll('-', ' ');
+  const key = `name.${name}` as Key;
+  const known = key in en || translations.get(reader.language)?.[key] !== undefined;
+  return known ? (formatOf(key, reader.language).format() as string) : name.replaceAll('-', ' ');
 }
