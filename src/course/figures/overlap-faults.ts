@@ -76,7 +76,7 @@ export const slanted: Fault = {
 
 /** A wider overlap, so that one sees what moved. */
 const wide = orderOf('tane', { ...usualStyle, overlap: '1 1/2 in' });
-const box = { min: { x: -150, y: -85 }, max: { x: 105, y: 60 } };
+const box = { min: { x: -215, y: -85 }, max: { x: 105, y: 60 } };
 
 /** The buttons are moved toward the edge, and the centre fronts stand apart. */
 export const buttonMoved: Fault = {

@@ -18,7 +18,13 @@ export const exchanged: Fault = {
   wrong: behind('fault-exchanged-wrong', '1 1/4 in', { stand: '1 3/4 in' }),
 };
 
-const { handles: _, ...laid } = backLaid;
+const { handles: _, ...live } = backLaid;
+/** Higher and wider than the live figure: the wrong strip is longer, and a pair is drawn small. */
+const laid: Omit<Scene, 'id'> = {
+  ...live,
+  labels: ['neck-point', 'back-neckline', 'centre-back', 'roll-line'],
+  box: { min: { x: -105, y: 345 }, max: { x: 215, y: 605 } },
+};
 
 /** The front neckline laid off in place of the back neck. */
 export const frontForBack: Fault = {
@@ -49,6 +55,6 @@ export const frontForBack: Fault = {
     shows: [...laid.shows, 'front-neckline'],
     hides: [...(laid.hides ?? []), 'true-line', 'true-end', 'true-across', 'true-outer'],
     right: ['end-as-it-should-be'],
-    labels: ['neck-point', 'front-neckline', 'back-end', 'roll-line'],
+    labels: ['neck-point', 'front-neckline', 'roll-line'],
   } satisfies Scene,
 };
