@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import type { Marking } from '../exchange/mark-work.ts';
+import type { ClassWork } from '../exchange/class/class-work.ts';
+import { classReport } from '../exchange/class/report.ts';
 import { readSet } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import type { ProblemSet } from '../exchange/set.ts';
@@ -7,16 +8,20 @@ import { unknownName } from '../grader/reading/unknown.ts';
 import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
-import { spelled } from '../words/unseen.ts';
 import { readArguments, usageError } from './arguments.ts';
 import { CommandError } from './command-error.ts';
+import { crewOf } from './crew.ts';
 import { exerciseNames } from './exercises.ts';
-import { gradePiece, type Marked } from './grade-piece.ts';
-import { headLine, sumLine, workLines } from './grade-table.ts';
+import { headLine, sumLine } from './grade-table.ts';
+import { inOrder } from './in-order.ts';
 import type { Command, Talk } from './speak.ts';
+import type { Manner } from './tell.ts';
 import { type Work, whyUnreadable, workIn } from './work.ts';
 
 const usage = message('command.grade-usage');
+/** The exit status of a command that was told to stop: 128 and the number of the signal, as shells count. */
+const INTERRUPTED = 130;
+
 const reader = { language: 'en', unit: 'in' } as const;
 
 /** Marks hand-ins; the exit status is 1 where something could not be read. */
@@ -27,6 +32,7 @@ export const gradeCommand: Command = async (args, talk) => {
       set: { type: 'string' },
       strictness: { type: 'string' },
       json: { type: 'boolean' },
+      summary: { type: 'boolean' },
       help: { type: 'boolean', short: 'h' },
     },
     usage,
@@ -38,14 +44,8 @@ export const gradeCommand: Command = async (args, talk) => {
   if (positionals.length === 0) throw usageError(message('command.no-path'), usage);
   const strictness = strictnessFrom(values.strictness);
   const set = values.set === undefined ? null : setIn(values.set);
-  return await markAll(
-    workIn(positionals, talk.input),
-    { set, strictness },
-    {
-      ...talk,
-      terminal: talk.terminal && !values.json,
-    },
-  );
+  const form = values.summary ? 'summary' : talk.terminal && !values.json ? 'table' : 'json';
+  return await markAll(workIn(positionals, talk.input), { manner: { by: { set, strictness }, form }, talk });
 };
 
 function strictnessFrom(text: string | undefined): Strictness | null {
@@ -71,31 +71,42 @@ function setIn(file: string): ProblemSet {
   return read.set;
 }
 
-type MarkedBy = Omit<Marking, 'load'>;
+interface Marks {
+  readonly manner: Manner;
+  readonly talk: Talk;
+}
 
-/** Marks piece after piece, holding one at a time. */
-async function markAll(work: AsyncIterable<Work>, by: MarkedBy, talk: Talk): Promise<number> {
-  let marked = 0;
-  let refused = 0;
-  if (talk.terminal) await talk.say(headLine());
-  for await (const piece of work) {
-    const result = resultOf(piece, by);
-    if (result.ok) marked += 1;
-    // An empty folder is worth a word, and no failure.
-    else if (!('note' in piece)) refused += 1;
-    await tell(piece.where, result, talk);
-  }
-  if (talk.terminal) await talk.say(sumLine(marked, refused));
+/** Marks piece after piece, and ends with what is said of all of them. */
+async function markAll(work: AsyncIterable<Work>, { manner, talk }: Marks): Promise<number> {
+  if (manner.form === 'table') await talk.say(headLine());
+  const { marked, refused, kept } = await tellAll(work, { manner, talk });
+  if (manner.form === 'table') await talk.say(sumLine(marked, refused));
+  if (manner.form === 'summary') await talk.say(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`);
+  if (talk.stopped?.()) return INTERRUPTED;
   return refused === 0 ? 0 : 1;
 }
 
-function resultOf(piece: Work, by: MarkedBy): Marked {
-  if ('text' in piece) return gradePiece(piece, by);
-  return { ok: false, reason: say('note' in piece ? piece.note : piece.refused, reader) };
+interface Tally {
+  readonly marked: number;
+  readonly refused: number;
+  readonly kept: readonly ClassWork[];
 }
 
-async function tell(where: string, result: Marked, talk: Talk): Promise<void> {
-  if (!result.ok) return await talk.complain(`${spelled(where)}: ${spelled(result.reason)}\n`);
-  // In JSON, too, what is spelled stays what it was.
-  await talk.say(talk.terminal ? workLines(result.row, result.notMade) : `${spelled(JSON.stringify(result.row))}\n`);
+/** Tells of each piece in the order they came, until there are no more or the person has told it to stop. */
+async function tellAll(work: AsyncIterable<Work>, { manner, talk }: Marks): Promise<Tally> {
+  // An empty folder is worth a word, and no failure.
+  const count = { marked: 0, refused: 0, noted: 0 };
+  const kept: ClassWork[] = [];
+  const crew = crewOf(manner);
+  for await (const told of inOrder(work, crew)) {
+    count[told.outcome] += 1;
+    kept.push(...told.kept);
+    if (told.err !== '') await talk.complain(told.err);
+    if (told.out !== '') await talk.say(told.out);
+    talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));
+    if (talk.stopped?.()) break;
+  }
+  talk.progress?.('');
+  await crew.goHome();
+  return { ...count, kept };
 }

@@ -17,17 +17,17 @@ export type NotMade = ReadonlyMap<Name, number>;
 
 const reader = { language: 'en', unit: 'in' } as const;
 
-/** One piece of work: its text, and where it was found. */
+/** One piece of work: its text, and the file it was found in. */
 interface Piece {
   readonly text: string;
-  readonly where: string;
+  readonly file: string;
 }
 
 /** Marks one piece of work. Refuses in one line. */
-export function gradePiece({ text, where }: Piece, by: Omit<Marking, 'load'>): Marked {
+export function gradePiece({ text, file }: Piece, by: Omit<Marking, 'load'>): Marked {
   const marked = markWork(text, { ...by, load });
   if (!marked.ok) return { ok: false, reason: say(marked.message, reader).replace(/\s*\n\s*/g, ' ') };
-  return { ok: true, row: workRow(where, marked, by.set), notMade: notMadeIn(marked.grade) };
+  return { ok: true, row: workRow(file, marked, by.set), notMade: notMadeIn(marked.grade) };
 }
 
 /** The exercise, or in words what is wrong: there is none, or its file has to be mended. */

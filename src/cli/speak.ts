@@ -1,6 +1,7 @@
 import { once } from 'node:events';
 import process from 'node:process';
 import { CommandError, UsageError } from './command-error.ts';
+import { progressLine } from './progress-line.ts';
 
 /** What a command speaks to and hears from: the process's own streams, or a test's. */
 export interface Talk {
@@ -9,6 +10,10 @@ export interface Talk {
   readonly input: AsyncIterable<string>;
   /** Whether a person reads what is said, and not a program. */
   readonly terminal: boolean;
+  /** Shows how far it is, to a person who waits; nothing is shown for an empty text. */
+  readonly progress?: (text: string) => void;
+  /** Whether the person has told it to stop: what is begun is ended, in whole lines. */
+  readonly stopped?: () => boolean;
 }
 
 /** A command: its arguments, and the exit status it comes to. */
@@ -31,11 +36,20 @@ export async function runCommand(command: Command): Promise<void> {
     if (error.code === 'EPIPE') process.exit(0);
     throw error;
   });
+  let stopped = false;
+  process.once('SIGINT', () => {
+    stopped = true;
+    // What waits for more to read would wait on.
+    process.stdin.destroy();
+  });
+  const progress = progressLine();
   process.exitCode = await attempt(command, process.argv.slice(2), {
-    say: (text) => write(process.stdout, text),
-    complain: (text) => write(process.stderr, text),
+    say: (text) => progress.around(() => write(process.stdout, text)),
+    complain: (text) => progress.around(() => write(process.stderr, text)),
     input: process.stdin.setEncoding('utf8') as AsyncIterable<string>,
     terminal: process.stdout.isTTY,
+    progress: progress.show,
+    stopped: () => stopped,
   });
 }
 

@@ -5,9 +5,12 @@ import { piecesIn } from '../exchange/pieces.ts';
 import { type Message, message } from '../words/message.ts';
 import { spelled } from '../words/unseen.ts';
 
-/** One piece of work from the command line's paths: where it was found, and its text or why there is none. */
+/**
+ * One piece of work from the command line's paths: where it was found, and its text or why there is none. `file` is what its
+ * row says: the same as `where`, but of a stream without the line, so that a stream may be split and put together again.
+ */
 export type Work =
-  | { readonly where: string; readonly text: string }
+  | { readonly where: string; readonly file: string; readonly text: string }
   | { readonly where: string; readonly refused: Message }
   | { readonly where: string; readonly note: Message };
 
@@ -17,7 +20,7 @@ const WORK_FILE = /\.(?:json|jsonl|ndjson)$/i;
 /** Every piece of work in files, folders and, for `-`, standard input, one after another. A path that cannot be read is a piece refused. */
 export async function* workIn(paths: readonly string[], input: AsyncIterable<string>): AsyncGenerator<Work> {
   for (const one of paths) {
-    if (one === '-') yield* piecesOf('standard input', input);
+    if (one === '-') yield* piecesOf({ name: 'standard input', isStream: true }, input);
     else yield* workAt(one);
   }
 }
@@ -25,7 +28,9 @@ export async function* workIn(paths: readonly string[], input: AsyncIterable<str
 async function* workAt(file: string): AsyncGenerator<Work> {
   try {
     const isFolder = (await stat(file)).isDirectory();
-    yield* isFolder ? workInFolder(file) : piecesOf(file, createReadStream(file, 'utf8') as AsyncIterable<string>);
+    yield* isFolder
+      ? workInFolder(file)
+      : piecesOf({ name: file, isStream: false }, createReadStream(file, 'utf8') as AsyncIterable<string>);
   } catch (error) {
     yield { where: file, refused: whyUnreadable(error) };
   }
@@ -82,10 +87,16 @@ async function mayBeRead(entry: Dirent, file: string): Promise<boolean> {
   }
 }
 
-async function* piecesOf(where: string, chunks: AsyncIterable<string>): AsyncGenerator<Work> {
+interface Source {
+  readonly name: string;
+  readonly isStream: boolean;
+}
+
+async function* piecesOf({ name, isStream }: Source, chunks: AsyncIterable<string>): AsyncGenerator<Work> {
   for await (const piece of piecesIn(chunks)) {
-    const at = piece.line === null ? where : `${where}:${piece.line}`;
-    yield 'text' in piece ? { where: at, text: piece.text } : { where: at, refused: piece.refused };
+    const where = piece.line === null ? name : `${name}:${piece.line}`;
+    if ('text' in piece) yield { where, file: isStream ? name : where, text: piece.text };
+    else yield { where, refused: piece.refused };
   }
 }
 

@@ -283,16 +283,16 @@ describe('at a terminal', () => {
     const { out } = await runHere(gradeCommand, ['-'], `${input}\n{}`, true);
     expect(out).toMatchInlineSnapshot(`
       "student                    exercise             marks       right holds    how                          file
-      Ilse Maringa               overlap              6 / 6       on 6 of 6      1 hint                       standard input:1
-      Bo Achterberg              roll-line            10 / 14     on 6 of 6      other order                  standard input:2
+      Ilse Maringa               overlap              6 / 6       on 6 of 6      1 hint                       standard input
+      Bo Achterberg              roll-line            10 / 14     on 6 of 6      other order                  standard input
         roll-line            line         beyond    31.6 mm off, 3 allowed; through-neck-point
         By the house rule on the order, the stand point lies the full stand past the neck point.
-      (no name)                  roll-line            7 / 14      on 6 of 6      other order                  standard input:3
+      (no name)                  roll-line            7 / 14      on 6 of 6      other order                  standard input
         stand-point          position     missing   nothing handed in
         stand-point          distance     missing   nothing handed in
         roll-line            line         missing   nothing handed in
         By the house rule on the order, the stand point lies the full stand past the neck point.
-      A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input:4
+      A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input
         Step 1: waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
         overlap-edge         parallel     missing   nothing handed in
         overlap-edge         squareness   missing   nothing handed in

@@ -14,6 +14,8 @@ standard input. A file holds one hand-in, or one a line.
                       or otherwise not as the set has it
   --strictness NAME   mark by learner, workroom or sample-room, whatever the hand-in says
   --json              print one JSON line for every piece of work, at a terminal too
+  --summary           print the report on the class instead, as JSON: for every check what it earned and which wrong
+                      ways were gone, for every exercise how it tells good work from poor
   --help              print this
 
 At a terminal a table is printed, otherwise one JSON line for every piece of work. What cannot be read is told in
@@ -34,6 +36,10 @@ many hints were taken, how many right places were shown, and whether the order o
   --help                 print this
 
 Lengths are in mm. The origin lies where the centre front crosses the waist; x runs to the right, y up.`,
+  ),
+  'command.progress': entry(
+    ['marked', 'refused'],
+    '{marked, number} marked{refused, plural, =0 {} other {, # could not be read}}',
   ),
   'command.usage': entry(['said', 'usage'], '{said}\n\n{usage}'),
   'command.unknown-option': entry(['option'], 'There is no option “{option}”.'),

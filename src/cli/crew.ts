@@ -1,0 +1,60 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import { type Manner, type Told, tell } from './tell.ts';
+import type { Work } from './work.ts';
+
+/** Does batches of work, one after another on each of its hands. */
+export interface Crew {
+  readonly hands: number;
+  readonly do: (batch: readonly Work[]) => Promise<readonly Told[]>;
+  readonly goHome: () => Promise<void>;
+}
+
+/**
+ * A crew with a hand for every core the machine has. The first batch is done by this process itself, so that a little
+ * work need not wait for others to be called in.
+ */
+export function crewOf(manner: Manner, hands = availableParallelism()): Crew {
+  let begun = false;
+  let crew: readonly Hand[] = [];
+  return {
+    hands,
+    do: async (batch) => {
+      if (!begun || hands < 2) {
+        begun = true;
+        return batch.map((piece) => tell(piece, manner));
+      }
+      if (crew.length === 0) crew = Array.from({ length: hands }, () => hired(manner));
+      const [idlest] = crew.toSorted((a, b) => a.waiting() - b.waiting());
+      return await (idlest as Hand).do(batch);
+    },
+    goHome: async () => {
+      await Promise.all(crew.map(({ leave }) => leave()));
+    },
+  };
+}
+
+interface Hand {
+  readonly do: (batch: readonly Work[]) => Promise<readonly Told[]>;
+  /** How many batches it has before it. */
+  readonly waiting: () => number;
+  readonly leave: () => Promise<unknown>;
+}
+
+function hired(manner: Manner): Hand {
+  const worker = new Worker(new URL('grade-worker.ts', import.meta.url), { workerData: manner });
+  const waiting: { readonly done: (told: readonly Told[]) => void; readonly failed: (why: Error) => void }[] = [];
+  worker.on('message', (told: readonly Told[]) => waiting.shift()?.done(told));
+  worker.on('error', (why) => {
+    for (const { failed } of waiting.splice(0)) failed(why);
+  });
+  return {
+    do: (batch) =>
+      new Promise((done, failed) => {
+        waiting.push({ done, failed });
+        worker.postMessage(batch);
+      }),
+    waiting: () => waiting.length,
+    leave: () => worker.terminate(),
+  };
+}

@@ -1,0 +1,163 @@
+import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { crewOf } from '../../src/cli/crew.ts';
+import { loadExercise } from '../../src/cli/exercises.ts';
+import { inOrder } from '../../src/cli/in-order.ts';
+import { tell } from '../../src/cli/tell.ts';
+import type { Work } from '../../src/cli/work.ts';
+import type { HandIn } from '../../src/exchange/hand-in.ts';
+import { handInJson } from '../../src/exchange/write-hand-in.ts';
+import { misread } from '../../src/grader/misreading.ts';
+import { findProgram } from '../run/debian.ts';
+import { runAsPerson } from './run-command.ts';
+
+const base = mkdtempSync(path.join(tmpdir(), 'scale-'));
+afterAll(() => rmSync(base, { recursive: true }));
+
+const grade = path.resolve(import.meta.dirname, '../../src/cli/grade.ts');
+const overlap = loadExercise('overlap');
+const wrong = misread(overlap.reference, overlap.misreadings[0] ?? never());
+
+/** A hand-in a line, every third one right, every fifth one cut off. */
+function linesOf(count: number): readonly string[] {
+  return Array.from({ length: count }, (_, at) => {
+    const handIn: HandIn = {
+      student: `Student ${at}`,
+      number: String(at),
+      set: null,
+      exercise: 'overlap',
+      order: { figure: { sampled: 'anyone', seed: String(at) }, style: {}, house: {} },
+      strictness: 'workroom',
+      unit: 'cm',
+      steps: at % 3 === 0 ? overlap.reference : wrong,
+      shown: [],
+      hints: {},
+      checks: 0,
+      begun: null,
+      saved: null,
+    };
+    const line = JSON.stringify(handInJson(handIn));
+    return at % 5 === 0 ? line.slice(0, -9) : line;
+  });
+}
+
+const lines = linesOf(600);
+const file = path.join(base, 'class.ndjson');
+writeFileSync(file, lines.map((line) => `${line}\n`).join(''));
+
+describe('a long stream', () => {
+  test('is marked on all cores, and every piece is told once, in the order it came', async () => {
+    const { status, out, err } = await runAsPerson('grade', [file]);
+    const rows = out
+      .trim()
+      .split('\n')
+      .map((row) => JSON.parse(row));
+    expect(status).toBe(1);
+    expect(rows.map(({ number }) => Number(number))).toEqual(lines.flatMap((_, at) => (at % 5 === 0 ? [] : [at])));
+    expect(rows.filter(({ marks, of }) => marks === of)).toHaveLength(
+      rows.filter(({ number }) => number % 3 === 0).length,
+    );
+    expect(
+      err
+        .trim()
+        .split('\n')
+        .map((told) => Number(/ndjson:(\d+):/.exec(told)?.[1]) - 1),
+    ).toEqual(lines.flatMap((_, at) => (at % 5 === 0 ? [at] : [])));
+  }, 60_000);
+
+  test('comes to the same report on the class, whoever marks it', async () => {
+    const { out } = await runAsPerson('grade', ['--summary', file]);
+    expect(JSON.parse(out)).toMatchObject({ students: 480, work: 480, repeated: 0 });
+    expect(JSON.parse(out).exercises[0].worked).toBe(480);
+  }, 60_000);
+
+  test('may be told to stop: what is printed is whole lines, and the status says so', async () => {
+    const child = spawn(process.execPath, [grade, '-'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    let out = '';
+    let told = false;
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+      if (!told) child.kill('SIGINT');
+      told = true;
+    });
+    child.stdin.on('error', () => undefined);
+    const closed = new Promise((resolve) => child.on('close', resolve));
+    // The stream stays open: only the signal ends it.
+    child.stdin.write(`${lines.filter((_, at) => at % 5 !== 0).join('\n')}\n`);
+    expect(await closed).toBe(130);
+    expect(out.endsWith('\n')).toBe(true);
+    for (const row of out.trim().split('\n')) expect(JSON.parse(row).exercise).toBe('overlap');
+  }, 60_000);
+
+  test.skipIf(findProgram(['parallel']) === null)(
+    'may be split by a job runner and comes out the same (skipped where GNU parallel is not installed)',
+    async () => {
+      const input = lines.filter((_, at) => at % 5 !== 0).join('\n');
+      const whole = await runAsPerson('grade', ['-'], input);
+      const split = spawn('parallel', [
+        '--will-cite',
+        '--pipe',
+        '--keep-order',
+        '-N',
+        '100',
+        process.execPath,
+        grade,
+        '-',
+      ]);
+      let out = '';
+      split.stdout.setEncoding('utf8').on('data', (text: string) => {
+        out += text;
+      });
+      const closed = new Promise((resolve) => split.on('close', resolve));
+      split.stdin.end(`${input}\n`);
+      expect([await closed, whole.status]).toEqual([0, 0]);
+      expect(out).toBe(whole.out);
+    },
+    120_000,
+  );
+});
+
+describe('a crew', () => {
+  const manner = { by: { set: null, strictness: null }, form: 'json' } as const;
+  const piece = (at: number): Work => ({ where: `a:${at}`, file: 'a', text: lines[at] ?? '' });
+
+  test('answers a stream that trickles as it trickles', async () => {
+    let release: (() => void) | undefined;
+    async function* trickle(): AsyncGenerator<Work> {
+      yield piece(1);
+      await new Promise<void>((resolve) => {
+        release = resolve;
+      });
+      yield piece(2);
+    }
+    const crew = crewOf(manner);
+    const told = inOrder(trickle(), crew);
+    expect((await told.next()).value).toEqual(tell(piece(1), manner));
+    release?.();
+    expect((await told.next()).value).toEqual(tell(piece(2), manner));
+    expect((await told.next()).done).toBe(true);
+    await crew.goHome();
+  });
+
+  test('holds no more than it has under way, however much there is', async () => {
+    let given = 0;
+    async function* endless(): AsyncGenerator<Work> {
+      for (;;) {
+        given += 1;
+        yield await Promise.resolve(piece(1));
+      }
+    }
+    const crew = crewOf(manner, 1);
+    const told = inOrder(endless(), crew);
+    for (let at = 0; at < 200; at += 1) await told.next();
+    expect(given).toBeLessThan(200 + 5 * 32);
+    await crew.goHome();
+  });
+});
+
+function never(): never {
+  throw new Error('The exercise has no misreading.');
+}
