@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drapedOrder } from '../../src/course/figures/draped.ts';
 import { faults } from '../../src/course/figures/faults.ts';
 import { sceneSheet } from '../../src/course/figures/scene.ts';
+import { people } from '../../src/garment/people.ts';
 import type { Path } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { nearestOn } from '../../src/geometry/nearest.ts';
@@ -62,6 +63,27 @@ describe('what the lesson on patterns says', () => {
     const longer = at('top-edge-length') - at('under-edge-length');
     expect(longer).toBeGreaterThan(0);
     expect(longer).toBeLessThan(2);
+  });
+
+  test('on the twelve figures it comes out longer by what the method says, about the turn times the swing', () => {
+    const { order, ...figure } = scene('worked-pattern');
+    const longer = (turn: string): readonly number[] =>
+      people.map((person) => {
+        const style = { ...order.style, 'cloth-turn': turn };
+        const { measures } = sceneSheet({ ...figure, order: { ...order, figure: person.figure, style } });
+        const of = (name: string): number => measures.get(name)?.value ?? Number.NaN;
+        const gain = of('top-edge-length') - of('under-edge-length');
+        const swung = of('edge-ease') / (of('stand') + of('fall'));
+        expect(Math.abs(gain - of('cloth-turn') * swung)).toBeLessThan(0.15);
+        return gain;
+      });
+    const range = (values: readonly number[]): readonly string[] =>
+      [Math.min(...values), Math.max(...values)].map((value) => value.toFixed(1));
+    expect([range(longer('1/8 in')), range(longer('1/4 in')), range(longer('3/8 in'))]).toEqual([
+      ['0.5', '0.7'],
+      ['0.9', '1.4'],
+      ['1.4', '2.1'],
+    ]);
   });
 
   test('the cut edge of a collar’s neck is longer than the sewn one, and the more the wider the allowance', () => {
