@@ -67,6 +67,10 @@ describe('pointing fills a blank', () => {
     const along = { on: 'shoulder-line', from: 'neck-point', distance: 'stand' };
     expect(at('along', along, 'toward', -20, 480)).toBe('left');
     expect(at('along', along, 'toward', 200, 380)).toBe('right');
+    // Up and left come to the same there; what the pointer went is said.
+    const neck = sheet.shapes.get('neck-point');
+    if (neck?.kind !== 'point') throw new Error('There is no neck point.');
+    expect(at('along', along, 'toward', neck.point.x - 5, neck.point.y + 40)).toBe('up');
   });
 
   test('with the turn that comes nearest the pointer', () => {

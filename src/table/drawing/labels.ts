@@ -17,6 +17,8 @@ export interface Placed {
   readonly shift: Point;
   /** The leader from what they name to the words, px from the anchor, y down; null where they stand beside it. */
   readonly leader: Run | null;
+  /** Whether the leader begins on a line, and not beside a mark. */
+  readonly onLine: boolean;
   /** Which of the seats of its label it has. */
   readonly seat: number;
 }
@@ -32,6 +34,8 @@ export interface Around {
 }
 
 const NOT_AT_ALL = Number.POSITIVE_INFINITY;
+/** Another seat must be liked more by this, px, for words to leave theirs. */
+const STAYS = 30;
 /** So many pixels of a faint line under words are disliked as one pixel less of free room. */
 const FAINT = 4;
 
@@ -61,7 +65,15 @@ export function placeLabels(
     const seat = seats[found] as Seat;
     field.taken.push(seat.rectangle);
     const { anchor, shift } = seat;
-    placed.push({ text, tone: label.tone, anchor, shift, leader: lead(seat, room, field), seat: found });
+    placed.push({
+      text,
+      tone: label.tone,
+      anchor,
+      shift,
+      leader: lead(seat, room, field),
+      onLine: !('x' in label.by),
+      seat: found,
+    });
   }
   return placed;
 }
@@ -103,14 +115,14 @@ function hardestFirst(labels: readonly Label[]): readonly Label[] {
   return labels.toSorted((a, b) => rank(a) - rank(b));
 }
 
-/** The seat to take: the one it had, if it still may; else the best. Null when there is none. */
+/** The seat to take: the one it had, unless it may not or there is a much better one; else the best. Null when there is none. */
 function best(seats: readonly Seat[], label: Label, field: Field, had: number | null): number | null {
   const faint = field.obstacles.filter((one) => one.faint);
   const about = label.of === undefined ? null : surroundingsOf(label, field.obstacles, field.toPixels);
   const costOf = (seat: Seat): number => cost(seat, about, faint, field);
-  if (had !== null && seats[had] && Number.isFinite(costOf(seats[had]))) return had;
-  let found: number | null = null;
-  let least = Number.POSITIVE_INFINITY;
+  const stays = had !== null && seats[had] ? costOf(seats[had]) : NOT_AT_ALL;
+  let found = Number.isFinite(stays) ? had : null;
+  let least = found === null ? NOT_AT_ALL : stays - STAYS;
   for (const [index, seat] of seats.entries()) {
     if (seat.dislike >= least) continue;
     const now = costOf(seat);

@@ -7,7 +7,7 @@ import type { Seat } from './seats.ts';
 
 /** A leader crosses at most so many lines; each is disliked as much as so many pixels of leader. */
 const MOST_CROSSED = 3;
-const CROSSED = 14;
+const CROSSED = 30;
 /** A leader keeps this far from marks that are not meant, px. */
 const PAST_MARK = 6;
 

@@ -63,7 +63,7 @@ function pointedFor(field: string, blank: Blank, hand: Hand, aim: Aim, p: Point)
     case 'length':
       return byEye(field, hand, aim, p);
     case 'toward':
-      return chosen(field, WAYS, hand, aim, p) ?? away(field, hand, aim, p);
+      return toward(field, hand, aim, p);
     case 'turn':
       return chosen(field, TURNS, hand, aim, p);
     default:
@@ -150,6 +150,13 @@ function chosen(field: string, words: readonly string[], hand: Hand, aim: Aim, p
     if (made && (best === null || far < best.away - 1e-6)) best = { word, away: far };
   }
   return best && { field, value: best.word, caught: [], at: null };
+}
+
+/** Of ways that come to the same, the one that the pointer itself went is said. */
+function toward(field: string, hand: Hand, aim: Aim, p: Point): Pointed | null {
+  const own = away(field, hand, aim, p);
+  const ways = own === null ? WAYS : [own.value as Direction, ...WAYS.filter((way) => way !== own.value)];
+  return chosen(field, ways, hand, aim, p) ?? own;
 }
 
 /** The way across the sheet from what the sentence measures from to the pointer. */

@@ -1,3 +1,4 @@
+import { namesUsedBy } from '../../drafting/dependencies.ts';
 import type { Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
@@ -17,12 +18,20 @@ export function sayMade(step: Step, sheet: Sheet): Message {
   if (!shape) return message('table.made', { name });
   if (shape.kind === 'length') return message('table.made-length', { name, length: { mm: shape.length } });
   if (shape.kind === 'angle') return message('table.made-angle', { name, angle: { radians: shape.angle } });
+  const near = { ...sheet, shapes: saidBeside(step, sheet) };
   if (shape.kind === 'point')
-    return message('table.made-mark', { name, where: { said: sayWhere(step.name, shape.point, sheet) } });
-  const through = marksOn(shape, sheet).filter((other) => other !== step.name);
+    return message('table.made-mark', { name, where: { said: sayWhere(step.name, shape.point, near) } });
+  const through = marksOn(shape, near);
   return through.length > 0
     ? message('table.made-through', { name, marks: { namedAll: through } })
     : message('table.made', { name });
+}
+
+/** What a made object may be said to lie on: what its sentence names; a mark by eye names nothing, and may lie on anything. */
+function saidBeside(step: Step, { shapes }: Sheet): Sheet['shapes'] {
+  if (step.verb === 'pencil') return shapes;
+  const named = new Set(namesUsedBy(step));
+  return new Map([...shapes].filter(([name]) => named.has(name)));
 }
 
 /** Where something was moved to. */

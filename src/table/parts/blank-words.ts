@@ -3,11 +3,13 @@ import type { Field } from '../../drafting/verbs.ts';
 import type { Say } from '../say.ts';
 
 /** What a blank asks for, short enough to stand in it. */
-export function wantedIn({ blank, optional }: Field, say: Say): string {
+export function wantedIn({ blank, field, optional }: Field, say: Say): string {
   const what =
     blank.takes === 'object'
       ? say('table.blank.object', { kinds: kindsKey(blank.kinds) })
-      : say(`table.blank.${blank.takes}` as 'table.blank.length');
+      : blank.takes === 'heading'
+        ? say('table.blank.heading', { end: field })
+        : say(`table.blank.${blank.takes}` as 'table.blank.length');
   return optional ? say('table.blank.optional', { what }) : what;
 }
 

@@ -80,8 +80,11 @@ export const table = {
   'table.blank.near': plain('nearest what'),
   'table.blank.turn': plain('which turn'),
   'table.blank.place': plain('where'),
-  'table.blank.heading': plain('how it runs'),
-  'table.blank.optional': entry(['what'], '{what}, or leave it'),
+  'table.blank.heading': entry(
+    ['end'],
+    '{end, select, leave {how it leaves the first mark} other {how it arrives at the last}}',
+  ),
+  'table.blank.optional': entry(['what'], '{what} (if needed)'),
   'table.measure-sentence': entry(['one', 'other'], 'Measure {one}{other}.'),
   'table.measure-other': entry(['other'], ' against {other}'),
 

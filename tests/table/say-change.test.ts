@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { say } from '../../src/words/say.ts';
+import { benchAfter, crossing, edge, level, step } from './room.ts';
+
+const said = (actions: Parameters<typeof benchAfter>[0]) => {
+  const bench = benchAfter(actions);
+  return bench.said && say(bench.said, { language: 'en', unit: 'cm' });
+};
+
+test('a mark is said to lie on what its own sentence names', () => {
+  // It lies on the collarbone level and the front neckline too.
+  const laid = step('along', { on: 'centre-front', from: 'front-neck-point', distance: '0 mm', toward: 'up' });
+  expect(said(laid)).toMatch(/^mark 1 made, on centre front and front neck point, /);
+  expect(said([...edge, ...level, ...crossing])).toMatch(/^break point made, on line 1 and line 2, /);
+});
+
+test('a mark by eye is said to lie on whatever it lies on', () => {
+  expect(said([...edge, ...step('pencil', { at: [-30, 200] })])).toMatch(/^mark 1 made, on line 1, /);
+});
