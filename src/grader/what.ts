@@ -107,7 +107,9 @@ function angleOff(target: Value, to: Name, reading: Reading, off: number): Messa
   if (isNothing(Math.min(reading.expected, 180 - reading.expected))) {
     return message('grader.along', { target, to: named, off: degrees(off) });
   }
-  const angles = { measured: degrees(reading.measured), expected: degrees(reading.expected) };
+  // An angle between lines is told by the smaller of the two it may be.
+  const told = (angle: number): Value => degrees(reading.expected > 90 ? 180 - angle : angle);
+  const angles = { measured: told(reading.measured), expected: told(reading.expected) };
   return message('grader.angle', { target, to: named, ...angles });
 }
 

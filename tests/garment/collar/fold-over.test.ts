@@ -3,7 +3,7 @@ import paper from 'paper/dist/paper-core';
 import { describe, expect, test } from 'vitest';
 import { foldPath, foldPoint, sideSeen } from '../../../src/garment/collar/fold-over.ts';
 import { signedDistance, stationOf } from '../../../src/geometry/line.ts';
-import { heading } from '../../../src/geometry/point.ts';
+import { distance, heading } from '../../../src/geometry/point.ts';
 import { mirrorPoint } from '../../../src/geometry/transform.ts';
 
 const place = fc.record({
@@ -19,7 +19,7 @@ describe('folding over a line', () => {
   test('leaves cloth flat at 0 and mirrors it at 1', () => {
     fc.assert(
       fc.property(place, line, (p, over) => {
-        expect(foldPoint(p, over, 0)).toEqual(p);
+        expect(distance(foldPoint(p, over, 0), p)).toBe(0);
         const folded = foldPoint(p, over, 1);
         const mirrored = mirrorPoint(p, over);
         expect(folded.x).toBeCloseTo(mirrored.x, 8);
