@@ -103,6 +103,22 @@ describe('what the lesson on patterns says', () => {
     const whole = distance(pointOn(wrong, 'collar-back'), pointOn(wrong, 'outer-back'));
     expect(whole - left).toBeCloseTo(2 * 0.375 * INCH, 6);
   });
+
+  test('a peak narrows the step from the square that a notch has', () => {
+    const opens = [10, 38, 60].map((rise) => measured('pattern-peak', { 'peak-rise': rise })('opening'));
+    expect(opens).toEqual([...opens].sort((a, b) => b - a));
+    expect(opens[0]).toBeLessThan(Math.PI / 2);
+  });
+
+  test('a shawl is as broad as it was dragged, square to the roll line', () => {
+    for (const width of [60, 90, 110]) {
+      const figure = scene('pattern-shawl');
+      const style = { ...figure.order.style, 'lapel-width': `${width} mm` };
+      const foot = { verb: 'foot', name: 'fold-foot', from: 'lapel-point', on: 'roll-line' } as const;
+      const dragged = { ...figure, order: { ...figure.order, style }, steps: [...figure.steps, foot] };
+      expect(distance(pointOn(dragged, 'lapel-point'), pointOn(dragged, 'fold-foot'))).toBeCloseTo(width, 6);
+    }
+  });
 });
 
 describe('what the lesson on draping says', () => {

@@ -4,6 +4,7 @@ import * as formToTable from './from-form-to-table.ts';
 import * as home from './home.ts';
 import * as lapelAndFold from './lapel-and-fold.ts';
 import * as notchPlacement from './notch-placement.ts';
+import * as otherCollars from './other-collars.ts';
 import * as outerEdge from './outer-edge.ts';
 import * as overlap from './overlap.ts';
 import * as rollLine from './roll-line.ts';
@@ -27,6 +28,7 @@ export const scenes: ReadonlyMap<string, Scene> = new Map(
     truing,
     walkDrag,
     draftToPattern,
+    otherCollars,
     formToTable,
     worked,
   ]

@@ -16,6 +16,8 @@ export const figures = {
   'name.joined': plain('neck seam'),
   'name.fall-here': plain('fall'),
   'name.back-cut': plain('back'),
+  'name.gorge-run': plain('the gorge run on'),
+  'name.top-edge-drawn': plain('top edge of the lapel'),
   'name.over-shoulder': plain('mark over the shoulder'),
   'name.top-edge': plain('outer edge of the top collar'),
   'name.lower-side': plain('lower side of the tape'),
