@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { type Manner, type Told, tell } from './tell.ts';
 import type { Work } from './work.ts';
@@ -11,10 +10,10 @@ export interface Crew {
 }
 
 /**
- * A crew with a hand for every core the machine has. The first batch is done by this process itself, so that a little
+ * A crew with so many hands, each on a core of its own. The first batch is done by this process itself, so that a little
  * work need not wait for others to be called in.
  */
-export function crewOf(manner: Manner, hands = availableParallelism()): Crew {
+export function crewOf(manner: Manner, hands: number): Crew {
   let begun = false;
   let crew: readonly Hand[] = [];
   return {

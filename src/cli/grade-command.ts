@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import type { ClassWork } from '../exchange/class/class-work.ts';
 import { classReport } from '../exchange/class/report.ts';
 import { readSet } from '../exchange/read-set.ts';
@@ -33,6 +34,7 @@ export const gradeCommand: Command = async (args, talk) => {
       strictness: { type: 'string' },
       json: { type: 'boolean' },
       summary: { type: 'boolean' },
+      cores: { type: 'string' },
       help: { type: 'boolean', short: 'h' },
     },
     usage,
@@ -45,7 +47,8 @@ export const gradeCommand: Command = async (args, talk) => {
   const strictness = strictnessFrom(values.strictness);
   const set = values.set === undefined ? null : setIn(values.set);
   const form = values.summary ? 'summary' : talk.terminal && !values.json ? 'table' : 'json';
-  return await markAll(workIn(positionals, talk.input), { manner: { by: { set, strictness }, form }, talk });
+  const crew = { hands: coresFrom(values.cores), manner: { by: { set, strictness }, form } };
+  return await markAll(workIn(positionals, talk.input), { ...crew, talk });
 };
 
 function strictnessFrom(text: string | undefined): Strictness | null {
@@ -54,6 +57,13 @@ function strictnessFrom(text: string | undefined): Strictness | null {
   const found = known.find((name) => name === text);
   if (found === undefined) throw usageError(unknownName('what.option-strictness', text, known), usage);
   return found;
+}
+
+/** How many cores work: as many as the machine has, or as many as were asked for. */
+function coresFrom(text: string | undefined): number {
+  if (text === undefined) return availableParallelism();
+  if (!/^[1-9]\d{0,2}$/.test(text)) throw usageError(message('command.cores', { found: text }), usage);
+  return Number(text);
 }
 
 /** The set by which work is marked; throws a CommandError that says why it cannot be used. */
@@ -72,14 +82,16 @@ function setIn(file: string): ProblemSet {
 }
 
 interface Marks {
+  readonly hands: number;
   readonly manner: Manner;
   readonly talk: Talk;
 }
 
 /** Marks piece after piece, and ends with what is said of all of them. */
-async function markAll(work: AsyncIterable<Work>, { manner, talk }: Marks): Promise<number> {
+async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number> {
+  const { manner, talk } = marks;
   if (manner.form === 'table') await talk.say(headLine());
-  const { marked, refused, kept } = await tellAll(work, { manner, talk });
+  const { marked, refused, kept } = await tellAll(work, marks);
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
   if (manner.form === 'summary') await talk.say(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`);
   if (talk.stopped?.()) return INTERRUPTED;
@@ -93,11 +105,11 @@ interface Tally {
 }
 
 /** Tells of each piece in the order they came, until there are no more or the person has told it to stop. */
-async function tellAll(work: AsyncIterable<Work>, { manner, talk }: Marks): Promise<Tally> {
+async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks): Promise<Tally> {
   // An empty folder is worth a word, and no failure.
   const count = { marked: 0, refused: 0, noted: 0 };
   const kept: ClassWork[] = [];
-  const crew = crewOf(manner);
+  const crew = crewOf(manner, hands);
   for await (const told of inOrder(work, crew)) {
     count[told.outcome] += 1;
     kept.push(...told.kept);

@@ -68,6 +68,11 @@ describe('a long stream', () => {
     ).toEqual(lines.flatMap((_, at) => (at % 5 === 0 ? [at] : [])));
   }, 60_000);
 
+  test('comes to the same on one core and on three', async () => {
+    const one = await runAsPerson('grade', ['--cores', '1', file]);
+    expect(await runAsPerson('grade', ['--cores', '3', file])).toEqual(one);
+  }, 60_000);
+
   test('comes to the same report on the class, whoever marks it', async () => {
     const { out } = await runAsPerson('grade', ['--summary', file]);
     expect(JSON.parse(out)).toMatchObject({ students: 480, work: 480, repeated: 0 });
@@ -133,7 +138,7 @@ describe('a crew', () => {
       });
       yield piece(2);
     }
-    const crew = crewOf(manner);
+    const crew = crewOf(manner, 2);
     const told = inOrder(trickle(), crew);
     expect((await told.next()).value).toEqual(tell(piece(1), manner));
     release?.();

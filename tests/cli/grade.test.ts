@@ -265,6 +265,7 @@ describe('the command line', () => {
     [['--fast', 'x'], 'There is no option “--fast”.'],
     [['--strictness'], 'The option “--strictness” needs a value after it.'],
     [['--json=1', 'x'], 'The option “--json” takes no value.'],
+    [['--cores', 'all', 'x'], '--cores is followed by a number from 1 to 999; “all” was found.'],
     [['--strictness', 'hard', 'x'], 'No strictness is called “hard”. There are: learner, workroom, sample-room.'],
   ])('called with %j is explained, with status 2', async (words, said) => {
     const { status, out, err } = await runHere(gradeCommand, words);

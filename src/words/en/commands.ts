@@ -16,6 +16,7 @@ standard input. A file holds one hand-in, or one a line.
   --json              print one JSON line for every piece of work, at a terminal too
   --summary           print the report on the class instead, as JSON: for every check what it earned and which wrong
                       ways were gone, for every exercise how it tells good work from poor
+  --cores NUMBER      work on so many cores; otherwise on all there are
   --help              print this
 
 At a terminal a table is printed, otherwise one JSON line for every piece of work. What cannot be read is told in
@@ -37,6 +38,7 @@ many hints were taken, how many right places were shown, and whether the order o
 
 Lengths are in mm. The origin lies where the centre front crosses the waist; x runs to the right, y up.`,
   ),
+  'command.cores': entry(['found'], '--cores is followed by a number from 1 to 999; “{found}” was found.'),
   'command.progress': entry(
     ['marked', 'refused'],
     '{marked, number} marked{refused, plural, =0 {} other {, # could not be read}}',
