@@ -47,8 +47,8 @@ export const gradeCommand: Command = async (args, talk) => {
   const strictness = strictnessFrom(values.strictness);
   const set = values.set === undefined ? null : setIn(values.set);
   const form = values.summary ? 'summary' : talk.terminal && !values.json ? 'table' : 'json';
-  const crew = { hands: coresFrom(values.cores), manner: { by: { set, strictness }, form } };
-  return await markAll(workIn(positionals, talk.input), { ...crew, talk });
+  const manner: Manner = { by: { set, strictness }, form };
+  return await markAll(workIn(positionals, talk.input), { hands: coresFrom(values.cores), manner, talk });
 };
 
 function strictnessFrom(text: string | undefined): Strictness | null {
