@@ -4,10 +4,11 @@ import type { RedMark } from './result.ts';
 
 const NOTHING: RedMark = { arrow: null, band: null };
 
-/** What the red pencil draws for a check: nothing where all is well, else the band that was allowed and an arrow to where it should be. */
+/** What the red pencil draws for a check: the band that was allowed, and, where the answer is not within it, an arrow to where it should be. */
 export function redMarkFor(judged: JudgedTarget, { status, reading, tolerance }: JudgedCheck): RedMark {
-  if (reading === null || status === 'within') return NOTHING;
+  if (reading === null) return NOTHING;
   const { right } = judged;
   const drawn = right === null || !isDrawn(right) || reading.unit !== 'mm' ? null : right;
-  return { arrow: reading.arrow, band: drawn === null ? null : { about: drawn, half: tolerance } };
+  const arrow = status === 'within' ? null : reading.arrow;
+  return { arrow, band: drawn === null ? null : { about: drawn, half: tolerance } };
 }

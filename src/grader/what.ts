@@ -5,6 +5,7 @@ import { acrossIt } from './across-it.ts';
 import { expectedOf, isRange } from './bounds.ts';
 import type { Check, DistanceCheck, ParallelCheck } from './exercise.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
+import { leanOf } from './lean.ts';
 import type { Reading } from './measures/reading.ts';
 import { isNothing } from './nothing.ts';
 import { wayOf } from './way.ts';
@@ -16,7 +17,7 @@ export function whatIsOff(judged: JudgedTarget, one: JudgedCheck): Message {
   if (reading === null) return acrossIt(judged, check);
   if (isRange(bounds)) return outOfRange(target, one, reading);
   return reading.displacement === null
-    ? amountOff(target, one, reading)
+    ? amountOff(judged, one, reading)
     : wayOff(target, check, reading, reading.displacement);
 }
 
@@ -68,14 +69,15 @@ function apart({ measured, expected, unit }: Reading): Value {
 }
 
 /** For readings that are an amount and no more. */
-function amountOff(target: Value, { check, off: size }: JudgedCheck, reading: Reading): Message {
+function amountOff(judged: JudgedTarget, { check, off: size }: JudgedCheck, reading: Reading): Message {
+  const target: Value = { named: judged.target.name };
   const tooMuch = reading.measured > reading.expected;
   const measured = { mm: Math.abs(reading.measured) };
   const expected = { mm: Math.abs(reading.expected) };
   const off = apart(reading);
   switch (check.measure) {
     case 'squareness':
-      return angleOff(target, check.to, reading, size ?? 0);
+      return angleOff(judged, check.to, reading, size ?? 0);
     case 'smoothness':
       return message('grader.smoothness', { target, off: degrees(size ?? 0) });
     case 'walk':
@@ -101,16 +103,19 @@ function degrees(value: number): Value {
 }
 
 /** Square and parallel have names of their own; any other angle is given as it is. */
-function angleOff(target: Value, to: Name, reading: Reading, off: number): Message {
-  const named = { named: to };
-  if (isNothing(reading.expected - 90)) return message('grader.square', { target, to: named, off: degrees(off) });
-  if (isNothing(Math.min(reading.expected, 180 - reading.expected))) {
-    return message('grader.along', { target, to: named, off: degrees(off) });
-  }
+function angleOff({ target: { name }, right }: JudgedTarget, to: Name, reading: Reading, size: number): Message {
+  const values = { target: { named: name }, to: { named: to } };
+  const off = degrees(size);
+  const lean = leanOf(reading, right);
+  const leaning = lean === null ? null : { ...values, off, lean: { said: lean } };
+  if (isNothing(reading.expected - 90))
+    return leaning ? message('grader.square-leaning', leaning) : message('grader.square', { ...values, off });
+  if (isNothing(Math.min(reading.expected, 180 - reading.expected)))
+    return leaning ? message('grader.along-leaning', leaning) : message('grader.along', { ...values, off });
   // An angle between lines is told by the smaller of the two it may be.
   const told = (angle: number): Value => degrees(reading.expected > 90 ? 180 - angle : angle);
   const angles = { measured: told(reading.measured), expected: told(reading.expected) };
-  return message('grader.angle', { target, to: named, ...angles });
+  return message('grader.angle', { ...values, ...angles });
 }
 
 function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Message {

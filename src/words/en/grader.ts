@@ -84,8 +84,20 @@ export const grader = {
   'grader.square': entry(['target', 'to', 'off'], 'Your {target} is {off} out of square with the {to}.'),
   'grader.along': entry(
     ['target', 'to', 'off'],
-    'Your {target} should run as the {to} does; it leans {off} away from it.',
+    'Your {target} should run as the {to} does; it is {off} away from that.',
   ),
+  'grader.square-leaning': entry(
+    ['target', 'to', 'off', 'lean'],
+    'Your {target} is {off} out of square with the {to}: it leans {lean}.',
+  ),
+  'grader.along-leaning': entry(
+    ['target', 'to', 'off', 'lean'],
+    'Your {target} should run as the {to} does; it leans {off} {lean}.',
+  ),
+  'lean.front': plain('toward the front edge at the top'),
+  'lean.tip': plain('toward the shoulder tip at the top'),
+  'lean.rises': plain('up toward the shoulder tip'),
+  'lean.falls': plain('down toward the shoulder tip'),
   'grader.angle': entry(
     ['target', 'to', 'measured', 'expected'],
     'Your {target} makes {measured} with the {to}, where {expected} is wanted.',
