@@ -37,7 +37,14 @@ describe('the red pencil', () => {
     expect(redPencil([check], new Set(['stand-point'])).marks).toEqual([check.red]);
   });
 
-  test('leaves alone what is right', () => {
-    expect(redPencil([{ ...check, status: 'within' }], new Set())).toEqual({ marks: [], notes: [] });
+  test('lays under a right answer the narrowest band it has to lie in, and nothing else', () => {
+    const band = { about: { kind: 'point', point: { x: 1, y: 0 } }, half: 3 } as const;
+    const right: CheckResult = { ...check, status: 'within', off: 1, red: { arrow: null, band } };
+    const wider: CheckResult = { ...right, tolerance: 6, red: { arrow: null, band: { ...band, half: 6 } } };
+    expect(redPencil([right, wider], new Set())).toEqual({ marks: [right.red], notes: [] });
+    // A target with a slip shows the slip only.
+    expect(redPencil([right, check], new Set()).marks).toEqual([
+      { band: null, arrow: { from: { x: 0, y: 0 }, to: { x: 22, y: 0 } } },
+    ]);
   });
 });

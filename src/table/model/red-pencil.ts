@@ -15,16 +15,27 @@ export interface RedPencil {
 export const noPencil: RedPencil = { marks: [], notes: [] };
 
 /**
- * The marker's hand on the sheet. Bands are drawn where the answer is near them; where it is further off, an arrow says
- * which way, and its words how far, until the learner asks to be shown.
+ * The marker's hand on the sheet. A band shows what is allowed where the answer lies in it or near it; where it is further
+ * off, an arrow says which way, and its words how far, until the learner asks to be shown.
  */
 export function redPencil(checks: readonly CheckResult[], shown: ReadonlySet<string>): RedPencil {
-  const marked = checks.filter(({ red, status }) => status !== 'within' && (red.arrow || red.band));
-  const drawn = onceEach(marked.map((check) => ({ check, mark: markFor(check, shown.has(check.target)) })));
+  const right = narrowest(checks.filter(({ status, red }) => status === 'within' && red.band));
+  const wrong = checks.filter(({ red, status }) => status !== 'within' && (red.arrow || red.band));
+  const judged = new Set(wrong.map(({ target }) => target));
+  const kept = right.filter(({ target }) => !judged.has(target));
+  const drawn = onceEach(
+    [...kept, ...wrong].map((check) => ({ check, mark: markFor(check, shown.has(check.target)) })),
+  );
   return {
     marks: drawn.map(({ mark }) => mark),
     notes: drawn.flatMap(({ check, mark }) => noteFor(check, mark)),
   };
+}
+
+/** Of the bands about one right answer the narrowest, which it has to lie in. */
+function narrowest(checks: readonly CheckResult[]): readonly CheckResult[] {
+  const widestFirst = checks.toSorted((a, b) => b.tolerance - a.tolerance);
+  return [...new Map(widestFirst.map((check) => [check.target, check])).values()];
 }
 
 interface Drawn {
@@ -39,7 +50,7 @@ function onceEach(drawn: readonly Drawn[]): Drawn[] {
 
 function markFor({ red, status }: CheckResult, shown: boolean): RedMark {
   if (shown) return red;
-  return { band: status === 'near' ? red.band : null, arrow: red.arrow && shortened(red.arrow) };
+  return { band: status === 'beyond' ? null : red.band, arrow: red.arrow && shortened(red.arrow) };
 }
 
 function shortened({ from, to }: { readonly from: Point; readonly to: Point }): {
