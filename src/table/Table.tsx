@@ -99,7 +99,7 @@ export function Table(props: TableProps): VNode {
         <Working bench={bench} room={room} sheet={sheet} shown={shown} say={say} dispatch={dispatch} onLight={light} />
       </div>
       <div class="table-order">
-        <BriefMeasures exercise={exercise} sheet={sheet} measures={measures} say={say} />
+        <BriefMeasures exercise={exercise} setting={setting} sheet={sheet} measures={measures} say={say} />
         {inSet?.set.hints === false ? null : (
           <Hints
             targets={exercise.targets}

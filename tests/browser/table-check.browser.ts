@@ -25,6 +25,15 @@ test('a draft with a line that answers nothing is checked only after a reminder,
   await expect(page.locator('.report h2')).toHaveText('3 of 14 marks');
 });
 
+test('a target is dotted as answered only while its answer is drawn', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  for (const step of rollLineSteps().slice(0, 3)) await drawStep(page, step);
+  const answered = page.locator('.asks [data-answered="true"] dt');
+  await expect(answered).toHaveText(['overlap edge', 'break point']);
+  await page.getByRole('button', { name: 'Erase line 1' }).click();
+  await expect(answered).toHaveText(['overlap edge']);
+});
+
 test('a draft is checked as it stands when one asks twice', async ({ page }) => {
   await openTable(page, 'roll-line');
   const [edge] = rollLineSteps();

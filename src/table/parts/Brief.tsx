@@ -4,6 +4,7 @@ import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import { figureMeasures } from '../../garment/figure.ts';
 import { personNamed } from '../../garment/people.ts';
+import { rulesInForce } from '../../garment/rules-in-force.ts';
 import type { Exercise } from '../../grader/exercise.ts';
 import { type Value, written } from '../../words/message.ts';
 import type { Setting } from '../model/setting.ts';
@@ -32,13 +33,14 @@ export function BriefWords({ exercise, setting, measures, say }: BriefWordsProps
 
 interface BriefMeasuresProps {
   readonly exercise: Exercise;
+  readonly setting: Setting;
   readonly sheet: Sheet;
   readonly measures: ReadonlyMap<Name, Quantity>;
   readonly say: Say;
 }
 
 /** The order in figures: style, body, and what marks are given for. */
-export function BriefMeasures({ exercise, sheet, measures, say }: BriefMeasuresProps): VNode {
+export function BriefMeasures({ exercise, setting, sheet, measures, say }: BriefMeasuresProps): VNode {
   const body = figureMeasures.filter((name) => measures.has(name));
   const taken = (exercise.given ?? []).map(({ name }) => name).filter((name) => measures.has(name));
   // A bare number says which house rule is in force; it is nothing to lay off.
@@ -48,9 +50,24 @@ export function BriefMeasures({ exercise, sheet, measures, say }: BriefMeasuresP
   return (
     <div class="brief-measures">
       {style.length > 0 ? <Measures title={say('table.style')} names={style} measures={measures} say={say} /> : null}
+      <Rules setting={setting} say={say} />
       {taken.length > 0 ? <Measures title={say('table.taken')} names={taken} measures={measures} say={say} /> : null}
       <Asks exercise={exercise} sheet={sheet} say={say} />
       <Measures title={say('table.measures')} names={body} measures={measures} say={say} />
+    </div>
+  );
+}
+
+/** The house rules in force, in words: what follows from them is on the order by name only. */
+function Rules({ setting, say }: Pick<BriefMeasuresProps, 'setting' | 'say'>): VNode | null {
+  const rules = rulesInForce(setting.house);
+  if (rules.length === 0) return null;
+  return (
+    <div class="measures rules">
+      <h3>{say('table.house-rules')}</h3>
+      {rules.map((rule) => (
+        <p key={say.message(rule)}>{say.message(rule)}</p>
+      ))}
     </div>
   );
 }
@@ -114,16 +131,17 @@ function Asks({
       <h3>{say('table.asks')}</h3>
       <dl>
         {exercise.targets.map(({ name }) => {
-          const by = sheet.answers.get(name);
+          // A step that could not be carried out answers nothing.
+          const answered = sheet.shapes.has(sheet.answers.get(name) ?? '');
           const marks = exercise.checks
             .filter(({ target }) => target === name)
             .reduce((sum, check) => sum + check.marks, 0);
           return (
-            <div key={name} data-answered={by !== undefined}>
+            <div key={name} data-answered={answered}>
               <dt>{say('table.label', { name: { named: name } })}</dt>
               <dd>
                 {say('table.asks-marks', { marks })}
-                {by === undefined ? null : <span class="unseen">{say('table.asks-answered')}</span>}
+                {answered ? <span class="unseen">{say('table.asks-answered')}</span> : null}
               </dd>
             </div>
           );

@@ -204,6 +204,7 @@ export const table = {
   'table.figure-own': plain('For your own measures'),
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
+  'table.house-rules': plain('House rule'),
   'table.taken': plain('Measured already'),
   'table.asks': plain('Marks are given for'),
   'table.asks-marks': entry(['marks'], '{marks, plural, one {# mark} other {# marks}}'),
