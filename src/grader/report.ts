@@ -79,7 +79,10 @@ function kindWord(kind: ShapeKind): Message {
 /** For every check that is off: what is off, why it shows on the body, what to do. */
 function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
   const off = judged.checks.filter(({ status }) => status !== 'within');
-  const said = off.flatMap((check) => [
+  // Of what runs across, it need not be said again by how many degrees it leans.
+  const across = off.some(({ reading }) => reading === null);
+  const worth = off.filter(({ check, reading }) => !across || reading === null || check.measure !== 'squareness');
+  const said = worth.flatMap((check) => [
     whatIsOff(judged, check),
     written(check.check.why, fillers(check, givens)),
     written(check.check.mend, fillers(check, givens)),
