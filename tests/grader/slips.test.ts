@@ -83,6 +83,14 @@ describe('another house’s rule', () => {
     expect(named(exercise, madeBy(exercise, rule, choice), target)).toEqual([id]);
   });
 
+  test('is not read into a mark made by eye between the two', () => {
+    const exercise = loadExercise('stand-point');
+    const short = (by: string): readonly Step[] =>
+      exercise.reference.map((step) => ({ ...step, distance: `stand - ${by}` }) as Step);
+    expect(named(exercise, short('6 mm'), 'stand-point')).toEqual(['by-quarter-inch-less']);
+    for (const by of ['4 mm', '9 mm']) expect(named(exercise, short(by), 'stand-point')).toEqual([null]);
+  });
+
   test('is set beside the one on the order', () => {
     const exercise = loadExercise('overlap-button');
     const steps = madeBy(exercise, 'overlap-rule', 'given');
