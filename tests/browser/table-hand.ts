@@ -33,14 +33,34 @@ export function placeOf(sheet: Sheet, name: string): Point {
   return shape.point;
 }
 
-/** Where a place of the sheet is on the screen, CSS pixels. */
-export async function onScreen(page: Page, p: Point): Promise<Point> {
+/** How the sheet lies in its frame: where the frame is, CSS pixels, the place of its origin in it, and pixels a millimetre. */
+export interface SheetView {
+  readonly frame: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly origin: Point;
+  readonly scale: number;
+}
+
+export async function viewOf(page: Page): Promise<SheetView> {
   const words = page.locator('.sheet-words');
   await words.scrollIntoViewIfNeeded();
   const frame = await words.boundingBox();
   const [scale, x, y] = ((await words.getAttribute('data-view')) ?? '').split(' ').map(Number);
   if (!frame || scale === undefined || x === undefined || y === undefined) throw new Error('The sheet is not awake.');
-  return { x: frame.x + x + p.x * scale, y: frame.y + y - p.y * scale };
+  return { frame, origin: { x, y }, scale };
+}
+
+/** Where a place of the sheet is on the screen, CSS pixels. A page scrolled past it is scrolled back. */
+export async function onScreen(page: Page, p: Point): Promise<Point> {
+  const at = await asScrolled(page, p);
+  const height = page.viewportSize()?.height ?? 0;
+  if (at.y > 0 && at.y < height) return at;
+  await page.evaluate((far) => window.scrollBy({ top: far, behavior: 'instant' }), at.y - height / 2);
+  return asScrolled(page, p);
+}
+
+async function asScrolled(page: Page, p: Point): Promise<Point> {
+  const { frame, origin, scale } = await viewOf(page);
+  return { x: frame.x + origin.x + p.x * scale, y: frame.y + origin.y - p.y * scale };
 }
 
 /** A way to point at the sheet. */

@@ -228,3 +228,16 @@ function middles(page: Page, selector: string): Promise<readonly string[]> {
       .sort(),
   );
 }
+
+test('a step that is given another name by keyboard stays under the focus, and the draft where it stood', async ({
+  page,
+}) => {
+  await openTable(page, 'roll-line');
+  for (const step of rollLineSteps().slice(0, 2)) await drawStep(page, step);
+  const name = page.locator('.step').last().locator('.name-box input');
+  await name.fill('break level');
+  await name.press('Enter');
+  await expect(spoken(page)).toHaveText(/break level/);
+  await expect(name).toBeFocused();
+  await expect(page.locator('.walk-place')).toHaveText('2 of 2');
+});

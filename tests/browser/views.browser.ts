@@ -2,40 +2,12 @@ import type { Locator } from '@playwright/test';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Step } from '../../src/drafting/step.ts';
-import { writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { add, type Point, scale, turnAbout } from '../../src/geometry/point.ts';
 import { lay } from '../../src/table/laid-orders.ts';
 import { startSetting } from '../../src/table/model/setting.ts';
 import { axe, expect, moved, type Page, test } from './fixture.ts';
+import { openDraft } from './table-draft.ts';
 import { act, onScreen, openTable, placeOf } from './table-hand.ts';
-
-/** Opens a capstone with its reference on the table, some of its steps changed. */
-async function openDraft(
-  page: Page,
-  exercise: string,
-  change: (step: Step) => Step | readonly Step[] = (step) => step,
-): Promise<void> {
-  await openTable(page, exercise);
-  const draft = writeHandIn({
-    student: '',
-    number: '',
-    set: null,
-    exercise,
-    order: { figure: { named: 'amara' }, style: {}, house: {} },
-    strictness: 'workroom',
-    unit: 'cm',
-    steps: loadExercise(exercise).reference.flatMap(change),
-    shown: [],
-    hints: {},
-    checks: 0,
-    begun: null,
-    saved: null,
-  });
-  await page
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'draft.json', mimeType: 'application/json', buffer: Buffer.from(draft) });
-  await expect(act(page, 'view-worn')).toBeVisible();
-}
 
 async function open(page: Page, view: 'worn' | 'roll' | 'walk'): Promise<Locator> {
   await act(page, `view-${view}`).click();

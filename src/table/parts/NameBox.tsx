@@ -29,7 +29,11 @@ export function NameBox({ name, say, onName }: NameBoxProps): VNode {
         value={typed ?? words}
         onInput={(event) => setTyped(event.currentTarget.value)}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') take();
+          if (event.key === 'Enter') {
+            // What the focus is on by the time the key is let go must not be pressed by it.
+            event.preventDefault();
+            take();
+          }
           if (event.key === 'Escape') setTyped(null);
         }}
         onBlur={take}

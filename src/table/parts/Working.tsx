@@ -31,7 +31,8 @@ export function Working(props: WorkingProps): VNode {
       ) : (
         <ol class="working-steps">
           {steps.map((step, index) => (
-            <StepLine key={step.name} index={index} step={step} {...props} />
+            // biome-ignore lint/suspicious/noArrayIndexKey: a step that is given another name stays where it is, and keeps the focus.
+            <StepLine key={index} index={index} step={step} {...props} />
           ))}
         </ol>
       )}
