@@ -1,23 +1,10 @@
 import type { VNode } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import type { Say } from '../say.ts';
-import type { Keeping } from '../use-kept.ts';
+import type { FilesOnTable } from '../files-of.ts';
 import { KeptNote } from './KeptNote.tsx';
 
-interface FilesProps {
-  readonly student: string;
-  readonly keeping: Keeping;
-  readonly say: Say;
-  readonly onStudent: (name: string) => void;
-  /** Both say the name of the file they made. */
-  readonly onSave: () => string;
-  readonly onHandIn: () => string;
-  /** What stands in the way, if anything does. */
-  readonly onOpen: (text: string) => string;
-}
-
 /** Saving to a file, opening one, handing in. */
-export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOpen }: FilesProps): VNode {
+export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOpen }: FilesOnTable): VNode {
   const [note, setNote] = useState<string | null>(null);
   const name = useRef<HTMLInputElement>(null);
   const chooser = useRef<HTMLInputElement>(null);

@@ -13,9 +13,11 @@ import { fieldsOf, toolFor } from '../model/tools.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
 import { AnyBlank } from './AnyBlank.tsx';
-import { labelAfter, wantedIn } from './blank-words.ts';
+import { blankFor } from './blank-for.ts';
+import { wantedIn } from './blank-words.ts';
 import { Chips } from './Chips.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
+import { TargetSelect } from './TargetSelect.tsx';
 
 interface SentenceProps {
   readonly hand: Hand | null;
@@ -143,23 +145,12 @@ interface HandBlankProps extends InHandProps {
 }
 
 function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, follow, draw }: HandBlankProps): VNode {
-  const { field, text } = piece;
-  const wanted = wantedIn(field, say);
-  const value = hand.filled[field.field];
+  const { field } = piece;
   return (
     <AnyBlank
-      value={value}
+      {...blankFor(piece, hand.filled, { sheet, shown, say })}
       id={`blank-${field.field}`}
-      field={field.field}
-      blank={field.blank}
-      label={labelAfter(piece.before, wanted)}
-      wanted={wanted}
-      text={text}
-      typed={typeof value === 'string' ? value : text}
-      options={optionsFor(field.blank, sheet, shown, value)}
       inRow={isInRow(field.blank)}
-      sheet={sheet}
-      say={say}
       current={hand.at === field.field}
       onFill={(filling) => dispatch({ do: 'fill', field: field.field, value: filling })}
       onClear={() => dispatch({ do: 'clear', field: field.field })}
@@ -204,24 +195,17 @@ function noteOf({ hand, preview, say }: InHandProps, complete: boolean): string 
 }
 
 /** "It is my break point": said as it is drawn, or later in the working. */
-function CallIt({ hand, sheet, targets, say, dispatch }: InHandProps): VNode | null {
+function CallIt({ hand, sheet, targets, say, dispatch }: InHandProps): VNode {
   const kind = kindMade(hand, sheet);
-  const fitting = targets.filter(({ makes }) => makes === kind);
-  if (fitting.length === 0) return null;
   return (
-    <label class="call-it">
-      <span>{say('table.call-it')}</span>
-      <select
-        value={hand.answers ?? ''}
-        onChange={(event) => dispatch({ do: 'call', target: event.currentTarget.value || null })}
-      >
-        <option value="">{say('table.call-none')}</option>
-        {fitting.map(({ name }) => (
-          <option key={name} value={name}>
-            {say('table.label', { name: { named: name } })}
-          </option>
-        ))}
-      </select>
-    </label>
+    <TargetSelect
+      class="call-it"
+      words={say('table.call-it')}
+      value={hand.answers}
+      targets={targets.filter(({ makes }) => makes === kind)}
+      none={say('table.call-none')}
+      say={say}
+      onTarget={(target) => dispatch({ do: 'call', target })}
+    />
   );
 }

@@ -6,14 +6,15 @@ import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
 import type { Bench, Filling, Room } from '../model/bench.ts';
 import { spelt } from '../model/name-trouble.ts';
-import { optionsFor } from '../model/options.ts';
 import { whatStays } from '../model/stays.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
 import { AnyBlank } from './AnyBlank.tsx';
-import { labelAfter, wantedIn } from './blank-words.ts';
+import { blankFor } from './blank-for.ts';
+import { wantedIn } from './blank-words.ts';
 import { NameBox } from './NameBox.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
+import { TargetSelect } from './TargetSelect.tsx';
 
 interface StepLineProps {
   readonly index: number;
@@ -116,23 +117,12 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
         if (field !== editing)
           return <BlankWords key={field} piece={piece} say={say} onPress={() => setEditing(field)} />;
         const before = replay(room.givens, bench.steps.slice(0, index));
-        const wanted = wantedIn(piece.field, say);
-        const value = filled[field];
         return (
           <AnyBlank
-            value={value}
+            {...blankFor(piece, filled, { sheet: before, shown, say })}
             key={field}
             autoFocus
             id={`step-${index}-${field}`}
-            field={field}
-            blank={piece.field.blank}
-            label={labelAfter(piece.before, wanted)}
-            wanted={wanted}
-            text={piece.text}
-            typed={typeof value === 'string' ? value : piece.text}
-            options={optionsFor(piece.field.blank, before, shown, value)}
-            sheet={before}
-            say={say}
             current
             onFill={(filling) => change(field, filling)}
             onClear={() => (piece.field.optional ? change(field, null) : setEditing(null))}
@@ -165,25 +155,18 @@ function BlankWords({ piece, say, onPress }: BlankWordsProps): VNode {
 }
 
 /** "Answers: break point", and a way to say otherwise. */
-function StepAnswer({ index, step, room, sheet, say, dispatch }: StepLineProps): VNode | null {
+function StepAnswer({ index, step, room, sheet, say, dispatch }: StepLineProps): VNode {
   const kind = sheet.shapes.get(step.name)?.kind;
-  const fitting = room.targets.filter(({ name, makes }) => makes === kind || name === step.answers);
-  if (fitting.length === 0) return null;
   return (
-    <label class="step-answers">
-      <span aria-hidden="true">{say('table.answers')}</span>
-      <select
-        aria-label={say('table.answers-for', { name: { named: step.name } })}
-        value={step.answers ?? ''}
-        onChange={(event) => dispatch({ do: 'answer', index, target: event.currentTarget.value || null })}
-      >
-        <option value="">{say('table.answers-nothing')}</option>
-        {fitting.map(({ name }) => (
-          <option key={name} value={name}>
-            {say('table.label', { name: { named: name } })}
-          </option>
-        ))}
-      </select>
-    </label>
+    <TargetSelect
+      class="step-answers"
+      words={say('table.answers')}
+      label={say('table.answers-for', { name: { named: step.name } })}
+      value={step.answers ?? null}
+      targets={room.targets.filter(({ name, makes }) => makes === kind || name === step.answers)}
+      none={say('table.answers-nothing')}
+      say={say}
+      onTarget={(target) => dispatch({ do: 'answer', index, target })}
+    />
   );
 }
