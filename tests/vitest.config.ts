@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './run/longest-first.ts';
 
 const common = {
   environment: 'node',
@@ -11,6 +12,7 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     projects: [
       { test: { ...common, name: 'unit', include: ['tests/**/*.test.ts'], exclude: ['tests/site/**'] } },
       { test: { ...common, name: 'site', include: ['tests/site/**/*.test.ts'] } },

@@ -1,11 +1,13 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
 import { replay } from '../drafting/replay.ts';
+import type { Shape } from '../drafting/shape.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
 import type { Exercise, Misreading } from './exercise.ts';
 import { isRight, type JudgedTarget } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { takeReading } from './measures/take.ts';
+import { referenceOn } from './standing.ts';
 
 /** The reference with a misreading's steps in place of its own. */
 export function misread(reference: readonly Step[], misreading: Misreading): readonly Step[] {
@@ -47,7 +49,7 @@ export function misreadingOf(exercise: Exercise, givens: Givens, judged: JudgedT
   let least = 1;
   for (const misreading of exercise.misreadings) {
     if (misreading.target !== judged.target.name) continue;
-    const away = distanceTo(misreading, exercise, givens, judged);
+    const away = distanceTo(misreading, exercise, givens, judged, least);
     if (away !== null && away <= least) {
       nearest = misreading;
       least = away;
@@ -56,11 +58,36 @@ export function misreadingOf(exercise: Exercise, givens: Givens, judged: JudgedT
   return nearest;
 }
 
-/** How far an answer lies from a misreading: the worst of its target's checks, in tolerances; null when it cannot be told. */
-function distanceTo(misreading: Misreading, exercise: Exercise, givens: Givens, judged: JudgedTarget): number | null {
+const outcomes = new WeakMap<Givens, Map<Misreading, Shape | null>>();
+
+/** What the wrong way makes of its target, from where the learner stood; null when it cannot be made. */
+function outcomeOf(misreading: Misreading, exercise: Exercise, givens: Givens, judged: JudgedTarget): Shape | null {
+  const { target, reference, pins } = judged;
+  const replayed = (): Shape | null => shapeNamed(replay(givens, wayTo(exercise, misreading), pins), target.name);
+  // Where all before it was right, the wrong way comes out the same for whoever takes it.
+  const allRight = pins.size === exercise.targets.indexOf(target) && reference === referenceOn(exercise, givens);
+  if (!allRight) return replayed();
+  const here = outcomes.get(givens) ?? new Map<Misreading, Shape | null>();
+  outcomes.set(givens, here);
+  const known = here.get(misreading);
+  const outcome = known === undefined ? replayed() : known;
+  here.set(misreading, outcome);
+  return outcome;
+}
+
+/**
+ * How far an answer lies from a misreading: the worst of its target's checks, in tolerances, or the first that is more than
+ * `most`; null when it cannot be told.
+ */
+function distanceTo(
+  misreading: Misreading,
+  exercise: Exercise,
+  givens: Givens,
+  judged: JudgedTarget,
+  most: number,
+): number | null {
   if (judged.answer.found !== 'right-kind') return null;
-  const sheet = replay(givens, wayTo(exercise, misreading), judged.pins);
-  const wrong = shapeNamed(sheet, judged.target.name);
+  const wrong = outcomeOf(misreading, exercise, givens, judged);
   if (wrong === null) return null;
   const answer = judged.answer.shape;
   let worst = 0;
@@ -72,6 +99,7 @@ function distanceTo(misreading: Misreading, exercise: Exercise, givens: Givens, 
     if (reading === null || own === null) return null;
     const away = reading.measured - reading.expected - (own.measured - own.expected);
     worst = Math.max(worst, Math.abs(away) / tolerance);
+    if (worst > most) return worst;
   }
   return worst;
 }

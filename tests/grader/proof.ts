@@ -1,4 +1,5 @@
 import { replay } from '../../src/drafting/replay.ts';
+import type { Step } from '../../src/drafting/step.ts';
 import type { Figure } from '../../src/garment/figure.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { judge, judgeTarget } from '../../src/grader/judge.ts';
@@ -28,7 +29,7 @@ export function unnamedOn(
 ): readonly string[] {
   const givens = tableFor(exercise, orderOn(exercise, figure, house));
   return exercise.misreadings.flatMap((misreading) => {
-    const student = replay(givens, misread(exercise.reference, misreading));
+    const student = replay(givens, upTo(misreading.target, misread(exercise.reference, misreading)));
     return grades.flatMap((strictness) => {
       const judged = judgeTarget(exercise, givens, student, strictness, misreading.target);
       if (judged === null) return [`${misreading.id} has no target`];
@@ -37,4 +38,9 @@ export function unnamedOn(
       return named?.id === misreading.id ? [] : [`${misreading.id} (${strictness}) named ${named?.id ?? 'nothing'}`];
     });
   });
+}
+
+/** A draft as far as the step that answers a target: what comes after it is not looked at when the target is judged. */
+function upTo(target: string, steps: readonly Step[]): readonly Step[] {
+  return steps.slice(0, steps.findLastIndex(({ answers }) => answers === target) + 1);
 }
