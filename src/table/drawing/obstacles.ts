@@ -35,8 +35,7 @@ export function obstaclesOf(
   rings: readonly Point[],
   toPixels: (p: Point) => Point,
 ): readonly Obstacle[] {
-  const lasting = parts.filter(({ tone }) => tone !== 'preview' && tone !== 'cue');
-  const ink = lasting.flatMap((part) => {
+  const ink = parts.filter(lasts).flatMap((part) => {
     const mark = part.kind === 'mark';
     const room = mark ? roomAbout(part.at, rings) : LINE_ROOM;
     const about = { of: part.name, room, mark, faint: part.kind === 'line' && part.faint };
@@ -44,6 +43,11 @@ export function obstaclesOf(
   });
   const ring = { of: null, room: RING_ROOM, mark: true, faint: false };
   return [...ink, ...rings.map((at) => obstacle(toPixels(at), toPixels(at), ring))];
+}
+
+/** Whether a part is there to stay, and not only while one points. */
+export function lasts({ tone }: Part): boolean {
+  return tone !== 'preview' && tone !== 'cue';
 }
 
 function obstacle(from: Point, to: Point, about: Omit<Obstacle, 'from' | 'to' | 'bounds'>): Obstacle {

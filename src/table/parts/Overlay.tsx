@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/point.ts';
 import { boxIn, fitView, type Size, toPixels, type View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { type Placed, placeLabels } from '../drawing/labels.ts';
+import { lasts } from '../drawing/obstacles.ts';
 import { figure } from '../drawing/path-data.ts';
 import { keyOfWords, Words } from '../drawing/Words.tsx';
 import type { Held } from '../model/grips.ts';
@@ -24,12 +25,15 @@ interface OverlayProps {
 export function Overlay({ drawing, view, size: { width, height }, cross, caught, grips, say }: OverlayProps): VNode {
   const steady = steadyScale(view.scale);
   const stood = useRef<readonly Placed[]>([]);
+  const rings = grips.map(({ at }) => at);
+  // Seats are sought again only when something that lasts has changed, not at every move of the pointer.
+  const lasting = JSON.stringify([drawing.box, drawing.parts.filter(lasts), drawing.labels, rings]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what of the drawing and its rings matters is in `lasting`.
   const placed = useMemo(() => {
-    const rings = grips.map(({ at }) => at);
     const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
     stood.current = placeLabels(drawing, steady, say.message, { rings, before: stood.current, within });
     return stood.current;
-  }, [drawing, steady, say, grips, width, height]);
+  }, [lasting, steady, say, width, height]);
   return (
     <svg
       class="sheet-words"

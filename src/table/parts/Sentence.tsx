@@ -1,4 +1,4 @@
-import type { VNode } from 'preact';
+import { Fragment, type VNode } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
@@ -87,7 +87,10 @@ function InHand(props: InHandProps): VNode {
           piece.kind === 'words' ? (
             <span key={piece.key}>{piece.text}</span>
           ) : (
-            <HandBlank key={piece.field.field} piece={piece} draw={draw} {...props} />
+            <Fragment key={piece.field.field}>
+              <HandBlank piece={piece} draw={draw} {...props} />
+              {piece.stop}
+            </Fragment>
           ),
         )}
         {reading ? <output class="sentence-reading">{say.message(reading)}</output> : null}

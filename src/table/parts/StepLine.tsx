@@ -1,9 +1,10 @@
-import type { VNode } from 'preact';
+import { Fragment, type VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { formOf } from '../../drafting/form.ts';
 import { replay } from '../../drafting/replay.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
+import type { Field } from '../../drafting/verbs.ts';
 import type { Bench, Filling, Room } from '../model/bench.ts';
 import { spelt } from '../model/name-trouble.ts';
 import { whatStays } from '../model/stays.ts';
@@ -13,7 +14,7 @@ import { AnyBlank } from './AnyBlank.tsx';
 import { blankFor } from './blank-for.ts';
 import { wantedIn } from './blank-words.ts';
 import { NameBox } from './NameBox.tsx';
-import { type Piece, piecesOf } from './sentence-pieces.ts';
+import { offered, type Piece, piecesOf } from './sentence-pieces.ts';
 import { TargetSelect } from './TargetSelect.tsx';
 
 interface StepLineProps {
@@ -105,10 +106,9 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
   };
   const faulty = sheet.problems.find((one) => one.step === index)?.field;
   // An empty blank that may stay empty is offered where it is missed, and at a curve, whose ends are often squared later.
-  const isOffered = (field: string): boolean => field === editing || field === faulty || form.id === 'curve';
-  const pieces = piecesOf(form.id, filled, sheet, say).filter(
-    (piece) => piece.kind === 'words' || piece.filled || !piece.field.optional || isOffered(piece.field.field),
-  );
+  const isOffered = ({ field, optional }: Field): boolean =>
+    !optional || field === editing || field === faulty || form.id === 'curve';
+  const pieces = offered(piecesOf(form.id, filled, sheet, say), isOffered);
   return (
     <>
       {pieces.map((piece) => {
@@ -118,21 +118,23 @@ function StepWords({ index, step, bench, room, sheet, shown, say, dispatch, onLi
           return <BlankWords key={field} piece={piece} say={say} onPress={() => setEditing(field)} />;
         const before = replay(room.givens, bench.steps.slice(0, index));
         return (
-          <AnyBlank
-            {...blankFor(piece, filled, { sheet: before, shown, say })}
-            key={field}
-            autoFocus
-            id={`step-${index}-${field}`}
-            current
-            onFill={(filling) => change(field, filling)}
-            onClear={() => (piece.field.optional ? change(field, null) : setEditing(null))}
-            onFocus={() => onLight(null)}
-            onBlur={() => setEditing(null)}
-            onLight={onLight}
-            onNext={() => setEditing(null)}
-            onEnter={() => setEditing(null)}
-            onEscape={() => setEditing(null)}
-          />
+          <Fragment key={field}>
+            <AnyBlank
+              {...blankFor(piece, filled, { sheet: before, shown, say })}
+              autoFocus
+              id={`step-${index}-${field}`}
+              current
+              onFill={(filling) => change(field, filling)}
+              onClear={() => (piece.field.optional ? change(field, null) : setEditing(null))}
+              onFocus={() => onLight(null)}
+              onBlur={() => setEditing(null)}
+              onLight={onLight}
+              onNext={() => setEditing(null)}
+              onEnter={() => setEditing(null)}
+              onEscape={() => setEditing(null)}
+            />
+            {piece.stop}
+          </Fragment>
         );
       })}
     </>
@@ -148,9 +150,12 @@ interface BlankWordsProps {
 function BlankWords({ piece, say, onPress }: BlankWordsProps): VNode {
   const wanted = wantedIn(piece.field, say);
   return (
-    <button type="button" class="blank-words" data-field={piece.field.field} onClick={onPress}>
-      {piece.text || wanted}
-    </button>
+    <span class="blank-and-stop">
+      <button type="button" class="blank-words" data-field={piece.field.field} onClick={onPress}>
+        {piece.text || wanted}
+      </button>
+      {piece.stop}
+    </span>
   );
 }
 

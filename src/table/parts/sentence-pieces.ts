@@ -17,6 +17,8 @@ export type Piece =
       readonly text: string;
       readonly filled: boolean;
       readonly before: string;
+      /** The stop right after it, which no line may begin with. */
+      readonly stop: string;
     };
 
 /** The sentence of a tool as it is filled, in pieces. Optional blanks that are empty stand at the end, so that they can be filled. */
@@ -34,15 +36,35 @@ export function piecesOf(tool: ToolId, filled: Readonly<Record<string, Filling>>
   for (const [index, part] of parts.entries()) {
     if (part.kind === 'text') {
       before = unbroken(part.text);
-      pieces.push({ kind: 'words', text: before, key: `words-${index}` });
+      pieces.push({ kind: 'words', text: stopped(pieces, before), key: `words-${index}` });
       continue;
     }
     const field = fields.find((one) => one.field === part.field);
-    if (field)
-      pieces.push({ kind: 'blank', field, text: part.filled ? unbroken(part.text) : '', filled: part.filled, before });
+    const text = part.filled ? unbroken(part.text) : '';
+    if (field) pieces.push({ kind: 'blank', field, text, filled: part.filled, before, stop: '' });
     before = '';
   }
   return pieces;
+}
+
+/** The pieces without the blanks that are not offered; the stop after one goes to the blank before it. */
+export function offered(pieces: readonly Piece[], isOffered: (field: Field) => boolean): Piece[] {
+  const kept: Piece[] = [];
+  for (const piece of pieces) {
+    const last = kept.at(-1);
+    if (piece.kind === 'words' || piece.filled || isOffered(piece.field)) kept.push(piece);
+    else if (last?.kind === 'blank') kept[kept.length - 1] = { ...last, stop: last.stop + piece.stop };
+  }
+  return kept;
+}
+
+/** Gives the stop that words begin with to the blank before them; the rest of the words. */
+function stopped(pieces: Piece[], text: string): string {
+  const last = pieces.at(-1);
+  if (last?.kind !== 'blank') return text;
+  const stop = text.match(/^[.,;:]+/)?.[0] ?? '';
+  pieces[pieces.length - 1] = { ...last, stop };
+  return text.slice(stop.length);
 }
 
 function measureParts(filled: Readonly<Record<string, Filling>>, say: Say): SentencePart[] {
