@@ -59,9 +59,10 @@ function inkOf(part: Part, toPixels: (p: Point) => Point): Ink[] {
   if (part.kind === 'curve') return [{ of: part.name, mark: false, dots: sampled(part.path, 40).map(toPixels) }];
   if (part.kind !== 'line' || part.faint) return [];
   const [from, to] = [toPixels(part.from), toPixels(part.to)];
-  const dots = Array.from({ length: 300 }, (_, index) => ({
-    x: from.x + ((to.x - from.x) * index) / 299,
-    y: from.y + ((to.y - from.y) * index) / 299,
+  const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 2);
+  const dots = Array.from({ length: count + 1 }, (_, index) => ({
+    x: from.x + ((to.x - from.x) * index) / count,
+    y: from.y + ((to.y - from.y) * index) / count,
   }));
   return [{ of: part.name, mark: false, dots }];
 }

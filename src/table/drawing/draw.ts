@@ -59,7 +59,7 @@ export function draw(sheet: Sheet, options: DrawOptions): Drawing {
   const painter: Painter = { sheet, options, box, marks, toneOf: toneOf(sheet, options) };
   const objects = [...sheet.shapes].filter(([name, shape]) => isDrawn(shape) && shown(name));
   const parts = objects.flatMap(([name, shape]) => partsOf(painter, name, shape));
-  const red = redParts(options.red ?? [], box);
+  const red = redParts(options.red ?? [], across(painter));
   const labelled = objects.filter(([name]) => options.labels?.has(name) ?? true);
   return {
     box,
@@ -133,14 +133,21 @@ function partsOf(painter: Painter, name: Name, shape: Shape): Part[] {
   return [...faintParts(painter, name, shape.line), firm];
 }
 
-function spanOf({ options, marks, box, toneOf: tone }: Painter, name: Name, line: Line): Span | null {
+function spanOf(painter: Painter, name: Name, line: Line): Span | null {
+  const { options, marks, box, toneOf: tone } = painter;
   if (options.given.has(name)) return givenSpan(line, marks, box);
   // Cloth turns over between the marks of a fold and no further: below the break point there is none.
-  return tone(name) === 'roll' ? madeSpan(line, marks, box, 0) : madeSpan(line, marks, box);
+  return madeSpan(line, marks, across(painter), tone(name) === 'roll' ? 0 : undefined);
 }
 
-function faintParts({ options, box, toneOf: tone }: Painter, name: Name, line: Line): Part[] {
-  const whole = options.reach === undefined ? null : lineAcross(line, padded(box, options.reach));
+/** All of the sheet that may come into sight: what runs right across it has no end there. */
+function across({ options, box }: Painter): Box {
+  return options.reach === undefined ? box : padded(box, options.reach);
+}
+
+function faintParts(painter: Painter, name: Name, line: Line): Part[] {
+  const { options, toneOf: tone } = painter;
+  const whole = options.reach === undefined ? null : lineAcross(line, across(painter));
   return whole ? [{ kind: 'line', name, tone: tone(name), from: whole[0], to: whole[1], faint: true }] : [];
 }
 
