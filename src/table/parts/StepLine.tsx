@@ -151,7 +151,12 @@ function BlankWords({ piece, say, onPress }: BlankWordsProps): VNode {
   const wanted = wantedIn(piece.field, say);
   return (
     <span class="blank-and-stop">
-      <button type="button" class="blank-words" data-field={piece.field.field} onClick={onPress}>
+      <button
+        type="button"
+        class={piece.filled ? 'blank-words' : 'blank-words blank-words--empty'}
+        data-field={piece.field.field}
+        onClick={onPress}
+      >
         {piece.text || wanted}
       </button>
       {piece.stop}
