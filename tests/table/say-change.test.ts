@@ -14,6 +14,11 @@ test('a mark is said to lie on what its own sentence names', () => {
   expect(said([...edge, ...level, ...crossing])).toMatch(/^break point made, on line 1 and line 2, /);
 });
 
+test('a curve is said to run through its marks in their order', () => {
+  const through = ['shoulder-tip', 'front-neck-point', 'neck-point'];
+  expect(said(step('curve', { through }))).toBe('curve 1 made, through shoulder tip, front neck point and neck point.');
+});
+
 test('a mark by eye is said to lie on whatever it lies on', () => {
   expect(said([...edge, ...step('pencil', { at: [-30, 200] })])).toMatch(/^mark 1 made, on line 1, /);
 });

@@ -27,11 +27,15 @@ export function sayMade(step: Step, sheet: Sheet): Message {
     : message('table.made', { name });
 }
 
-/** What a made object may be said to lie on: what its sentence names; a mark by eye names nothing, and may lie on anything. */
+/** What a made object may be said to lie on: what its sentence names, in its order; a mark by eye names nothing, and may lie on anything. */
 function saidBeside(step: Step, { shapes }: Sheet): Sheet['shapes'] {
   if (step.verb === 'pencil') return shapes;
-  const named = new Set(namesUsedBy(step));
-  return new Map([...shapes].filter(([name]) => named.has(name)));
+  return new Map(
+    namesUsedBy(step).flatMap((name): [Name, Shape][] => {
+      const shape = shapes.get(name);
+      return shape ? [[name, shape]] : [];
+    }),
+  );
 }
 
 /** Where something was moved to. */
