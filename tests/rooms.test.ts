@@ -27,7 +27,7 @@ const KERNEL: Readonly<Record<string, readonly string[]>> = {
   drafting: ['valibot'],
   garment: ['valibot', 'pure-rand'],
   grader: ['valibot'],
-  exchange: ['valibot', 'pure-rand', 'fflate', '@scure/base', 'yaml'],
+  exchange: ['valibot', 'pure-rand', 'fflate', '@scure/base', 'papaparse', 'yaml'],
 };
 
 interface Import {

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import type { ClassWork } from '../exchange/class/class-work.ts';
+import { type Entry, gradebookOf } from '../exchange/class/gradebook.ts';
+import { gradebookCsv } from '../exchange/class/gradebook-csv.ts';
 import { classReport } from '../exchange/class/report.ts';
 import { readSet } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
@@ -16,7 +18,7 @@ import { exerciseNames } from './exercises.ts';
 import { headLine, sumLine } from './grade-table.ts';
 import { inOrder } from './in-order.ts';
 import type { Command, Talk } from './speak.ts';
-import type { Manner } from './tell.ts';
+import type { Form, Manner } from './tell.ts';
 import { type Work, whyUnreadable, workIn } from './work.ts';
 
 const usage = message('command.grade-usage');
@@ -34,6 +36,7 @@ export const gradeCommand: Command = async (args, talk) => {
       strictness: { type: 'string' },
       json: { type: 'boolean' },
       summary: { type: 'boolean' },
+      csv: { type: 'boolean' },
       cores: { type: 'string' },
       help: { type: 'boolean', short: 'h' },
     },
@@ -46,7 +49,7 @@ export const gradeCommand: Command = async (args, talk) => {
   if (positionals.length === 0) throw usageError(message('command.no-path'), usage);
   const strictness = strictnessFrom(values.strictness);
   const set = values.set === undefined ? null : setIn(values.set);
-  const form = values.summary ? 'summary' : talk.terminal && !values.json ? 'table' : 'json';
+  const form = formOf(values, talk);
   const manner: Manner = { by: { set, strictness }, form };
   return await markAll(workIn(positionals, talk.input), { hands: coresFrom(values.cores), manner, talk });
 };
@@ -57,6 +60,18 @@ function strictnessFrom(text: string | undefined): Strictness | null {
   const found = known.find((name) => name === text);
   if (found === undefined) throw usageError(unknownName('what.option-strictness', text, known), usage);
   return found;
+}
+
+interface Wanted {
+  readonly summary?: boolean;
+  readonly csv?: boolean;
+  readonly json?: boolean;
+}
+
+function formOf({ summary, csv, json }: Wanted, talk: Talk): Form {
+  if (summary) return 'summary';
+  if (csv) return 'csv';
+  return talk.terminal && !json ? 'table' : 'json';
 }
 
 /** How many cores work: as many as the machine has, or as many as were asked for. */
@@ -91,9 +106,10 @@ interface Marks {
 async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number> {
   const { manner, talk } = marks;
   if (manner.form === 'table') await talk.say(headLine());
-  const { marked, refused, kept } = await tellAll(work, marks);
+  const { marked, refused, kept, entries } = await tellAll(work, marks);
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
   if (manner.form === 'summary') await talk.say(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`);
+  if (manner.form === 'csv') await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set), reader));
   if (talk.stopped?.()) return INTERRUPTED;
   return refused === 0 ? 0 : 1;
 }
@@ -102,6 +118,7 @@ interface Tally {
   readonly marked: number;
   readonly refused: number;
   readonly kept: readonly ClassWork[];
+  readonly entries: readonly Entry[];
 }
 
 /** Tells of each piece in the order they came, until there are no more or the person has told it to stop. */
@@ -109,10 +126,12 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   // An empty folder is worth a word, and no failure.
   const count = { marked: 0, refused: 0, noted: 0 };
   const kept: ClassWork[] = [];
+  const entries: Entry[] = [];
   const crew = crewOf(manner, hands);
   for await (const told of inOrder(work, crew)) {
     count[told.outcome] += 1;
     kept.push(...told.kept);
+    entries.push(...told.entries);
     if (told.err !== '') await talk.complain(told.err);
     if (told.out !== '') await talk.say(told.out);
     talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));
@@ -120,5 +139,5 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   }
   talk.progress?.('');
   await crew.goHome();
-  return { ...count, kept };
+  return { ...count, kept, entries };
 }

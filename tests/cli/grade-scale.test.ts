@@ -73,6 +73,14 @@ describe('a long stream', () => {
     expect(await runAsPerson('grade', ['--cores', '3', file])).toEqual(one);
   }, 60_000);
 
+  test('is put into a gradebook, a line a student', async () => {
+    const { out } = await runAsPerson('grade', ['--csv', file]);
+    const [head, ...body] = out.trimEnd().split('\r\n');
+    expect(head).toBe('student,number,overlap,marks,of,remarks');
+    expect(body).toHaveLength(480);
+    expect(body).toContain('Student 3,3,6,6,6,');
+  }, 60_000);
+
   test('comes to the same report on the class, whoever marks it', async () => {
     const { out } = await runAsPerson('grade', ['--summary', file]);
     expect(JSON.parse(out)).toMatchObject({ students: 480, work: 480, repeated: 0 });

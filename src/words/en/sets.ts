@@ -42,6 +42,11 @@ An exercise without marks is worth as many as its checks.
   'files.link-broken': plain(
     'This link is damaged: a part of it was lost or changed on the way. Ask for it again, or for the set as a file.',
   ),
+  'csv.student': plain('student'),
+  'csv.number': plain('number'),
+  'csv.sum': plain('marks'),
+  'csv.of': plain('of'),
+  'csv.remarks': plain('remarks'),
   'remark.other-set': plain('handed in for another set'),
   'remark.not-in-set': plain('not an exercise of the set'),
   'remark.other-order': plain('drawn on another order than the set deals'),

@@ -1,0 +1,80 @@
+import type { Name } from '../../drafting/step.ts';
+import type { WorkRow } from '../grade-row.ts';
+import type { Remark } from '../remarks.ts';
+import type { ProblemSet } from '../set.ts';
+import { type Student, studentKey } from '../student.ts';
+import { latestOf } from './class-work.ts';
+
+/** What a gradebook keeps of a marked piece of work. */
+export interface Entry extends Student {
+  readonly exercise: Name;
+  /** In the scale of the set, or of the exercise where the work was marked by itself. */
+  readonly marks: number;
+  readonly of: number;
+  readonly saved: string | null;
+  readonly remarks: readonly Remark[];
+}
+
+/** One student of a gradebook. */
+export interface BookLine extends Student {
+  readonly key: string;
+  /** Exercise to the work that counts: the last that was saved. */
+  readonly entries: ReadonlyMap<Name, Entry>;
+  readonly marks: number;
+}
+
+export interface Gradebook {
+  /** The columns: the exercises of the set in its order, or all that were handed in. */
+  readonly exercises: readonly Name[];
+  /** What all of them are worth together; of work marked by itself, what each is worth for whoever did it. */
+  readonly of: number;
+  /** By name. */
+  readonly lines: readonly BookLine[];
+  /** Earlier work that a later piece took the place of, how many pieces. */
+  readonly repeated: number;
+}
+
+export function entryOf({ student, number, exercise, marks, of, saved, inSet }: WorkRow): Entry {
+  const counted = inSet ?? { marks, of, remarks: [] };
+  const { remarks } = counted;
+  return { student, number, exercise, marks: counted.marks, of: counted.of, saved, remarks };
+}
+
+/** The gradebook of a class. Work that is not of the set has a column of its own behind those of the set. */
+export function gradebookOf(entries: readonly Entry[], set: ProblemSet | null): Gradebook {
+  const keyed = entries.map((entry) => ({ ...entry, name: entry.student, student: studentKey(entry) }));
+  const counted = latestOf(keyed);
+  const own = set?.exercises.map(({ exercise }) => exercise) ?? [];
+  const others = [...new Set(counted.map(({ exercise }) => exercise))].filter((name) => !own.includes(name)).sort();
+  const exercises = [...own, ...others];
+  const lines = [...Map.groupBy(counted, ({ student }) => student)].map(([key, work]) => lineOf(key, work));
+  return {
+    exercises,
+    of: set?.exercises.reduce((sum, { marks }) => sum + marks, 0) ?? sumOf(mostOf(counted)),
+    lines: lines.toSorted((a, b) => a.student.localeCompare(b.student) || (a.key < b.key ? -1 : 1)),
+    repeated: entries.length - counted.length,
+  };
+}
+
+type Keyed = Entry & { readonly name: string };
+
+function lineOf(key: string, work: readonly Keyed[]): BookLine {
+  const entries = new Map(work.map(({ name, ...entry }) => [entry.exercise, { ...entry, student: name }] as const));
+  const last = work.at(-1);
+  return {
+    key,
+    student: last?.name ?? '',
+    number: last?.number ?? '',
+    entries,
+    marks: sumOf(work.map(({ marks }) => marks)),
+  };
+}
+
+/** What each exercise that was handed in is worth. */
+function mostOf(entries: readonly Entry[]): readonly number[] {
+  return [...new Map(entries.map(({ exercise, of }) => [exercise, of])).values()];
+}
+
+function sumOf(numbers: readonly number[]): number {
+  return numbers.reduce((sum, one) => sum + one, 0);
+}

@@ -1,0 +1,80 @@
+import papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { type Entry, gradebookOf } from '../../../src/exchange/class/gradebook.ts';
+import { gradebookCsv } from '../../../src/exchange/class/gradebook-csv.ts';
+import { weekTwo } from '../sets.ts';
+
+const reader = { language: 'en', unit: 'cm' } as const;
+const entry = (student: string, exercise: string, marks: number, more: Partial<Entry> = {}): Entry => ({
+  student,
+  number: '',
+  exercise,
+  marks,
+  of: 10,
+  saved: null,
+  remarks: [],
+  ...more,
+});
+
+describe('a gradebook', () => {
+  test('has a line a student, a column an exercise of the set, and their sum', () => {
+    const book = gradebookOf(
+      [entry('Tam', 'roll-line', 12.5), entry('Ilse', 'roll-line', 20), entry('Tam', 'overlap-button', 4)],
+      weekTwo,
+    );
+    expect(book).toMatchObject({ exercises: ['overlap-button', 'roll-line', 'notch-level'], of: 35, repeated: 0 });
+    expect(book.lines.map(({ student, marks }) => [student, marks])).toEqual([
+      ['Ilse', 20],
+      ['Tam', 16.5],
+    ]);
+  });
+
+  test('counts the last of what was handed in twice, and knows a student however the name is typed', () => {
+    const [early, late] = ['2026-03-01T09:00:00Z', '2026-03-02T09:00:00Z'];
+    const book = gradebookOf(
+      [entry('tam  okoro', 'swing', 9, { saved: late }), entry('Tam Okoro', 'swing', 3, { saved: early })],
+      null,
+    );
+    expect(book).toMatchObject({ repeated: 1, of: 10, lines: [{ marks: 9 }] });
+  });
+
+  test('puts what is not of the set behind it', () => {
+    expect(gradebookOf([entry('Tam', 'swing', 0, { of: 0, remarks: ['not-in-set'] })], weekTwo).exercises.at(-1)).toBe(
+      'swing',
+    );
+  });
+});
+
+describe('the gradebook as CSV', () => {
+  const book = gradebookOf(
+    [
+      entry("=cmd|' /C calc'!A0", 'swing', 10 / 3),
+      entry('Ilse, "the quick"', 'swing', 5, { remarks: ['late', 'checks-over'] }),
+      entry('@sum', 'overlap', 1),
+      entry('two\r\nlines', 'overlap', 1),
+    ],
+    null,
+  );
+  const csv = gradebookCsv(book, reader);
+
+  test('is read back cell for cell, with formulas defused', () => {
+    expect(papa.parse(csv, { skipEmptyLines: true }).data).toEqual([
+      ['student', 'number', 'overlap', 'swing', 'marks', 'of', 'remarks'],
+      ["'@sum", '', '1', '', '1', '20', ''],
+      ["'=cmd|' /C calc'!A0", '', '', String(10 / 3), String(10 / 3), '20', ''],
+      ['Ilse, "the quick"', '', '', '5', '5', '20', 'swing: late, checked oftener than the set allows'],
+      ['two\r\nlines', '', '1', '', '1', '20', ''],
+    ]);
+  });
+
+  test('ends every line with CR LF and quotes as RFC 4180 says', () => {
+    expect(
+      csv
+        .replaceAll(/"[^"]*"/g, '')
+        .split('\r\n')
+        .every((line) => !line.includes('\n')),
+    ).toBe(true);
+    expect(csv).toContain('"Ilse, ""the quick"""');
+    expect(csv.endsWith('\r\n')).toBe(true);
+  });
+});
