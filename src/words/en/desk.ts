@@ -19,6 +19,7 @@ export const desk = {
   'desk.mark-lead': plain(
     'The course marks the whole folder again from the drafts themselves, the same for everybody. No hand-in carries a mark.',
   ),
+  'desk.mark-command': plain('At the command line the same is:'),
   'desk.asleep': plain('The desk needs scripting. Switch it on in your browser, or make sets with the command line.'),
 
   'desk.name': plain('Title'),
@@ -139,4 +140,75 @@ export const desk = {
   'work.hand-in-who': plain('Write your name, so that your teacher knows whose work it is.'),
   'work.kept': plain('Drafts are kept in this browser as you draw. The file goes with you to another.'),
   'work.not-kept': plain('This browser keeps nothing. Finish in one sitting and save the hand-in before you leave.'),
+
+  'mark.title': plain('Mark work'),
+  'mark.lead': plain(
+    'Lay down what the class handed in. Every draft is drawn again and marked here, the same for everybody; nothing leaves this machine.',
+  ),
+  'mark.intray': plain('The tray'),
+  'mark.drop': plain(
+    'Drop hand-ins here, files or a whole folder, with the file of their set among them if they have one.',
+  ),
+  'mark.drop-more': entry(
+    ['title'],
+    'Marked by the set “{title}”. Drop more hand-ins here, or the file of another set.',
+  ),
+  'mark.choose': plain('Choose files'),
+  'mark.choose-folder': plain('Choose a folder'),
+  'mark.progress': plain('How far marking has come'),
+  'mark.so-far': entry(['count'], '{count, plural, one {One piece} other {# pieces}} so far'),
+  'mark.cancel': plain('Stop here'),
+  'mark.failed': plain('Marking could not begin or go on. Load the page again, and lay the files down again.'),
+  'mark.unreadable': plain('The browser may not read this file.'),
+  'mark.book': plain('The gradebook'),
+  'mark.book-of': entry(['title'], 'The gradebook of “{title}”'),
+  'mark.counted': entry(
+    ['students', 'work'],
+    '{students, plural, one {One student} other {# students}}, {work, plural, one {one piece} other {# pieces}} of work.',
+  ),
+  'mark.repeated': entry(
+    ['repeated'],
+    '{repeated, plural, one {One piece more was} other {# pieces more were}} handed in earlier by the same students: what was saved last counts.',
+  ),
+  'mark.filter': plain('Only names or numbers with'),
+  'mark.only-remarked': plain('Only those with a remark'),
+  'mark.table': plain('Students and exercises'),
+  'mark.student': plain('Student'),
+  'mark.sum': entry(['of'], 'Of {of} marks'),
+  'mark.nobody': plain('(no name)'),
+  'mark.none': plain('none'),
+  'mark.shown': entry(['shown', 'all'], '{shown} of {all} students are shown.'),
+  'mark.csv': plain('Save the gradebook as CSV'),
+  'mark.csv-saved': entry(['file'], '“{file}” is saved. Its marks are not rounded.'),
+  'mark.file': plain('gradebook'),
+  'mark.clear': plain('Clear the desk'),
+  'mark.untaken': entry(
+    ['count'],
+    '{count, plural, one {One piece could not be read} other {# pieces could not be read}}',
+  ),
+  'mark.class': plain('What the class has understood'),
+  'mark.facility-why': plain(
+    'For every check: what share of its marks the class earned. Where it is low, look at the wrong ways that were gone, and teach the commonest again first.',
+  ),
+  'mark.worked': entry(
+    ['worked', 'facility'],
+    '{worked, plural, one {One student} other {# students}} did it and earned {facility} % of its marks.',
+  ),
+  'mark.discrimination': entry(
+    ['index'],
+    'Its discrimination index is {index}: what the best 27 % of the class earned of it less what the weakest 27 % did. Near 0 it told nobody apart; below 0, look whether its brief misled.',
+  ),
+  'mark.discrimination-none': plain('The class is too small to say how it tells good work from poor.'),
+  'mark.alpha': entry(
+    ['alpha', 'complete'],
+    'Cronbach’s alpha of the whole is {alpha}, from the {complete} students who did everything: how far its exercises measure one skill. With few exercises, or very different ones, it is low without anything being wrong.',
+  ),
+  'mark.alpha-none': entry(
+    ['least', 'complete'],
+    'How far the exercises measure one skill cannot be said: {complete, plural, =0 {nobody} one {one student} other {# students}} did everything, and {least} are needed.',
+  ),
+  'mark.check': entry(['target', 'check'], '{target}: {check}'),
+  'mark.earned': entry(['facility'], '{facility} % earned'),
+  'mark.way': entry(['way', 'count', 'asked'], '“{way}”: {count} of {asked}'),
+  'mark.missing': entry(['count'], '{count, plural, one {one handed in nothing} other {# handed in nothing}}'),
 };

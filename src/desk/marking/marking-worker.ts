@@ -1,0 +1,41 @@
+import type { ProblemSet } from '../../exchange/set.ts';
+import type { Exercise } from '../../grader/exercise.ts';
+import { unknownName } from '../../grader/reading/unknown.ts';
+import type { Message } from '../../words/message.ts';
+import { type Intake, takeIn } from './intake.ts';
+
+/** What the page asks of the worker: to take in a pile of files. */
+export interface Pile {
+  readonly files: readonly { readonly name: string; readonly file: File }[];
+  readonly set: ProblemSet | null;
+  /** Where the exercises lie, whole. */
+  readonly exercises: string;
+}
+
+/** What comes back, some at a time; an empty list when all is done, a sentence when it could not begin. */
+export type Answer = readonly Intake[] | { readonly failed: true };
+
+/** So many are told at once: a message for each would cost more than marking it. */
+const AT_ONCE = 25;
+
+self.addEventListener('message', ({ data }: MessageEvent<Pile>) => {
+  run(data).catch(() => self.postMessage({ failed: true } satisfies Answer));
+});
+
+async function run({ files, set, exercises: from }: Pile): Promise<void> {
+  const answer = await fetch(from);
+  const exercises = (await answer.json()) as Readonly<Record<string, Exercise>>;
+  const names = Object.keys(exercises);
+  const load = (name: string): Exercise | Message =>
+    (Object.hasOwn(exercises, name) ? exercises[name] : undefined) ?? unknownName('what.exercise', name, names);
+  const pile = files.map(({ name, file }) => ({ name, size: file.size, text: () => file.text() }));
+  let told: Intake[] = [];
+  for await (const one of takeIn(pile, set, load, names)) {
+    told.push(one);
+    if (told.length < AT_ONCE) continue;
+    self.postMessage(told satisfies Answer);
+    told = [];
+  }
+  if (told.length > 0) self.postMessage(told satisfies Answer);
+  self.postMessage([] satisfies Answer);
+}

@@ -1,0 +1,138 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
+import type { Step } from '../../src/drafting/step.ts';
+import { readSet } from '../../src/exchange/read-set.ts';
+import type { ProblemSet } from '../../src/exchange/set.ts';
+import { setOrder } from '../../src/exchange/set-order.ts';
+import { handInJson } from '../../src/exchange/write-hand-in.ts';
+import { setMark, writeSet } from '../../src/exchange/write-set.ts';
+import { misread } from '../../src/grader/misreading.ts';
+import { axe, expect, moved, test } from './fixture.ts';
+import { act } from './table-hand.ts';
+
+const ROOT = path.resolve(import.meta.dirname, '../..');
+const roll = loadExercise('roll-line');
+const overlap = loadExercise('overlap');
+
+/** A set for an invented class. */
+const set: ProblemSet = {
+  title: 'Week 2',
+  note: '',
+  exercises: [
+    { exercise: 'overlap', marks: 10 },
+    { exercise: 'roll-line', marks: 50 },
+  ],
+  figures: { each: 'anyone' },
+  seed: 'autumn',
+  strictness: 'workroom',
+  house: {},
+  feedback: 'place',
+  checks: null,
+  hints: true,
+  due: '2026-03-06T17:00:00.000Z',
+};
+
+/** A student's hand-in of one exercise of the set, as a line. */
+function line(
+  student: string,
+  exercise: typeof roll,
+  steps: readonly Step[],
+  saved = '2026-03-05T10:00:00.000Z',
+): string {
+  const who = { student, number: '' };
+  return JSON.stringify(
+    handInJson({
+      ...who,
+      set: setMark(set),
+      exercise: exercise.id,
+      order: setOrder(set, exercise, who),
+      strictness: 'workroom',
+      unit: 'cm',
+      steps,
+      shown: [],
+      hints: {},
+      checks: 1,
+      begun: null,
+      saved,
+    }),
+  );
+}
+
+/** A class of three: right, a misreading, and a break point too high from which the roll line is rightly ruled; and what else turns up. */
+function folderOfAClass(): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'class-'));
+  mkdirSync(path.join(folder, 'late'));
+  const [throughNeck] = roll.misreadings.filter(({ id }) => id === 'through-neck-point');
+  if (!throughNeck) throw new Error('The misreading is gone.');
+  const high = roll.reference.map((step) =>
+    step.name === 'break-level' ? ({ ...step, distance: 'break-rise + 20 mm' } as Step) : step,
+  );
+  const write = (name: string, ...lines: readonly string[]) =>
+    writeFileSync(path.join(folder, name), `${lines.join('\n')}\n`);
+  write('week-2.set.json', writeSet(set));
+  write('ilse.ndjson', line('Ilse', overlap, overlap.reference), line('Ilse', roll, roll.reference));
+  write('bo.ndjson', line('Bo', roll, misread(roll.reference, throughNeck)));
+  write('late/=tam.ndjson', line('=Tam', roll, high, '2026-03-09T10:00:00.000Z'));
+  write('again.ndjson', line('Bo', roll, roll.reference.slice(0, 2), '2026-03-04T10:00:00.000Z'));
+  write('cut.json', line('Ana', roll, roll.reference).slice(0, 200));
+  return folder;
+}
+
+test('a folder is marked: the set among it, the gradebook, what is late and what cannot be read, and the command agrees', async ({
+  page,
+}) => {
+  const folder = folderOfAClass();
+  await page.goto('/desk/mark/');
+  await page.locator('.intray input[type=file]').nth(1).setInputFiles(folder);
+  await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
+  await expect(page.locator('.book tbody tr')).toHaveCount(3);
+  await expect(page.locator('.intray progress')).toHaveCount(0);
+  await expect(page.locator('.book tbody tr').filter({ hasText: '=Tam' })).toContainText('late');
+  await expect(page.locator('.untaken li')).toHaveCount(1);
+  await expect(page.locator('.untaken')).toContainText('cut.json');
+  await expect(page.locator('.marking')).toContainText('One piece more was handed in earlier');
+  await expect(page.locator('.class-view')).toContainText('through neck point');
+  expect(await moved(page)).toEqual([]);
+  await axe(page);
+
+  await page.getByRole('button', { name: /^Of 60 marks/ }).click();
+  await expect(page.locator('.book tbody tr').first()).toContainText('Ilse');
+  await page.getByLabel('Only those with a remark').check();
+  await expect(page.locator('.book tbody tr')).toHaveCount(1);
+
+  const [download] = await Promise.all([page.waitForEvent('download'), act(page, 'csv').click()]);
+  expect(download.suggestedFilename()).toBe('week-2.csv');
+  const csv = readFileSync(await download.path(), 'utf8');
+  expect(csv).toContain('"\'=Tam"');
+  // The command, whose exit status says that one piece could not be read, comes to the same to the last digit.
+  const words = ['src/cli/grade.ts', '--csv', '--set', path.join(folder, 'week-2.set.json'), folder];
+  expect(csv).toBe(outputOf(words));
+});
+
+function outputOf(words: readonly string[]): string {
+  try {
+    return execFileSync(process.execPath, words, { cwd: ROOT, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
+  } catch (error) {
+    return (error as { readonly stdout: string }).stdout;
+  }
+}
+
+test('a thousand hand-ins can be stopped, and the page answers meanwhile', { tag: ['@desktop', '@phone'] }, async ({
+  page,
+}) => {
+  expect(readSet(writeSet(set), exerciseNames()).ok).toBe(true);
+  await page.goto('/desk/mark/');
+  const lines = Array.from({ length: 1000 }, (_, at) => line(`Student ${at}`, roll, roll.reference));
+  await page
+    .locator('.intray input[type=file]')
+    .first()
+    .setInputFiles({ name: 'class.ndjson', mimeType: 'application/x-ndjson', buffer: Buffer.from(lines.join('\n')) });
+  await expect(page.locator('.book tbody tr').first()).toBeVisible();
+  await page.getByLabel('Only names or numbers with').fill('student 1');
+  await act(page, 'cancel').click();
+  await expect(page.locator('.intray progress')).toHaveCount(0);
+  await expect(page.locator('.book tbody tr').first()).toContainText('Student 1');
+});
