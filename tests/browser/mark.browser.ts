@@ -10,7 +10,7 @@ import { setOrder } from '../../src/exchange/set-order.ts';
 import { handInJson } from '../../src/exchange/write-hand-in.ts';
 import { setMark, writeSet } from '../../src/exchange/write-set.ts';
 import { misread } from '../../src/grader/misreading.ts';
-import { axe, expect, moved, test } from './fixture.ts';
+import { awakeAll, axe, expect, moved, test } from './fixture.ts';
 import { act } from './table-hand.ts';
 
 const ROOT = path.resolve(import.meta.dirname, '../..');
@@ -86,6 +86,7 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
 }) => {
   const folder = folderOfAClass();
   await page.goto('/desk/mark/');
+  await awakeAll(page);
   await page.locator('.intray input[type=file]').nth(1).setInputFiles(folder);
   await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
   await expect(page.locator('.book tbody tr')).toHaveCount(3);
@@ -97,6 +98,23 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await expect(page.locator('.class-view')).toContainText('through neck point');
   expect(await moved(page)).toEqual([]);
   await axe(page);
+
+  // Bo's roll line, opened by keyboard: the draft, its working, and what is said of it.
+  const cell = page.locator('[data-cell="bo/roll-line"]');
+  await cell.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#piece-title')).toHaveText('Bo: The roll line, whole');
+  await expect(page.locator('#piece-title')).toBeFocused();
+  await expect(page.locator('.piece .drawing .ink--red').first()).toBeAttached();
+  await expect(page.locator('.piece-note[data-status="beyond"] p')).toContainText('neck point');
+  const steps = roll.reference.length;
+  await expect(page.locator('.piece-working li')).toHaveCount(steps);
+  await act(page, 'piece-back').click();
+  await expect(page.locator('.piece-working li[data-ahead="true"]')).toHaveCount(1);
+  await axe(page);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.piece')).toHaveCount(0);
+  await expect(cell).toBeFocused();
 
   await page.getByRole('button', { name: /^Of 60 marks/ }).click();
   await expect(page.locator('.book tbody tr').first()).toContainText('Ilse');
@@ -125,6 +143,7 @@ test('a thousand hand-ins can be stopped, and the page answers meanwhile', { tag
 }) => {
   expect(readSet(writeSet(set), exerciseNames()).ok).toBe(true);
   await page.goto('/desk/mark/');
+  await awakeAll(page);
   const lines = Array.from({ length: 1000 }, (_, at) => line(`Student ${at}`, roll, roll.reference));
   await page
     .locator('.intray input[type=file]')

@@ -9,10 +9,12 @@ interface BookTableProps {
   readonly book: Gradebook;
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
+  /** Opens a student's work on an exercise. */
+  readonly onOpen: (student: string, exercise: string) => void;
 }
 
 /** The gradebook: a line a student, a column an exercise. What is not as the set has it stands under the name. */
-export function BookTable({ book, titles, say }: BookTableProps): VNode {
+export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode {
   const [order, setOrder] = useState<Order>({ by: 'name' });
   const [filter, setFilter] = useState<Filter>({ text: '', onlyRemarked: false });
   const lines = useMemo(() => shownLines(book.lines, order, filter), [book, order, filter]);
@@ -61,7 +63,7 @@ export function BookTable({ book, titles, say }: BookTableProps): VNode {
           </thead>
           <tbody>
             {lines.map((line) => (
-              <Line key={line.key} line={line} exercises={book.exercises} say={say} />
+              <Line key={line.key} line={line} exercises={book.exercises} say={say} onOpen={onOpen} />
             ))}
           </tbody>
         </table>
@@ -77,9 +79,10 @@ interface LineProps {
   readonly line: BookLine;
   readonly exercises: readonly string[];
   readonly say: Say;
+  readonly onOpen: BookTableProps['onOpen'];
 }
 
-function Line({ line, exercises, say }: LineProps): VNode {
+function Line({ line, exercises, say, onOpen }: LineProps): VNode {
   const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
   return (
     <tr>
@@ -89,7 +92,23 @@ function Line({ line, exercises, say }: LineProps): VNode {
       </th>
       {exercises.map((exercise) => {
         const entry = line.entries.get(exercise);
-        return <td key={exercise}>{entry ? tidy(entry.marks) : <span class="book-none">{say('mark.none')}</span>}</td>;
+        return (
+          <td key={exercise}>
+            {entry ? (
+              <button
+                type="button"
+                class="book-open"
+                data-cell={`${line.key}/${exercise}`}
+                aria-label={say('mark.open-what', { student: name, marks: tidy(entry.marks) })}
+                onClick={() => onOpen(line.key, exercise)}
+              >
+                {tidy(entry.marks)}
+              </button>
+            ) : (
+              <span class="book-none">{say('mark.none')}</span>
+            )}
+          </td>
+        );
       })}
       <td class="book-sum">{tidy(line.marks)}</td>
     </tr>

@@ -2,6 +2,7 @@ import { isRecord } from '../../drafting/record.ts';
 import { type ClassWork, classWorkOf } from '../../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../../exchange/class/gradebook.ts';
 import { type WorkRow, workRow } from '../../exchange/grade-row.ts';
+import type { HandIn } from '../../exchange/hand-in.ts';
 import { type Marking, markWork } from '../../exchange/mark-work.ts';
 import { piecesIn } from '../../exchange/pieces.ts';
 import { readSet } from '../../exchange/read-set.ts';
@@ -19,7 +20,13 @@ export interface Dropped {
 
 /** What is said of one piece of work that was taken in. */
 export type Taken =
-  | { readonly ok: true; readonly row: WorkRow; readonly entry: Entry; readonly kept: ClassWork }
+  | {
+      readonly ok: true;
+      readonly handIn: HandIn;
+      readonly row: WorkRow;
+      readonly entry: Entry;
+      readonly kept: ClassWork;
+    }
   | { readonly ok: false; readonly where: string; readonly message: Message };
 
 /** What becomes of a pile of files: the set they are marked by, if one lies among them, then piece after piece. */
@@ -97,7 +104,7 @@ function takenOf(text: string, where: string, by: Marking): Taken {
   const marked = markWork(text, by);
   if (!marked.ok) return { ok: false, where, message: marked.message };
   const row = workRow(where, marked, by.set);
-  return { ok: true, row, entry: entryOf(row), kept: classWorkOf(row) };
+  return { ok: true, handIn: marked.handIn, row, entry: entryOf(row), kept: classWorkOf(row) };
 }
 
 /** Null where the system would not let it be read. */

@@ -211,4 +211,15 @@ export const desk = {
   'mark.earned': entry(['facility'], '{facility} % earned'),
   'mark.way': entry(['way', 'count', 'asked'], '“{way}”: {count} of {asked}'),
   'mark.missing': entry(['count'], '{count, plural, one {one handed in nothing} other {# handed in nothing}}'),
+  'mark.open-what': entry(['student', 'marks'], '{student}: {marks}. Open this work'),
+  'mark.piece': entry(['student', 'title'], '{student}: {title}'),
+  'mark.close': plain('Close'),
+  'mark.step-back': plain('A step back'),
+  'mark.step-on': plain('A step on'),
+  'mark.step-at': entry(['at', 'of'], '{at} of {of} steps'),
+  'mark.no-date': plain('no date'),
+  'mark.came': entry(
+    ['marks', 'of', 'when', 'checked', 'hints', 'shown'],
+    '{marks} of {of} marks. Saved: {when}. {checked, plural, =0 {Not checked} one {Checked once} other {Checked # times}}; {hints, plural, =0 {no hints} one {one hint} other {# hints}}; {shown, plural, =0 {no right place shown} one {one right place shown} other {# right places shown}}.',
+  ),
 };
