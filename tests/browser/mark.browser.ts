@@ -155,3 +155,24 @@ test('a thousand hand-ins can be stopped, and the page answers meanwhile', { tag
   await expect(page.locator('.intray progress')).toHaveCount(0);
   await expect(page.locator('.book tbody tr').first()).toContainText('Student 1');
 });
+
+test('a set that turns up after the hand-ins marks them again, and what is laid down twice counts once', async ({
+  page,
+}) => {
+  const file = (name: string, text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.goto('/desk/mark/');
+  await awakeAll(page);
+  const files = page.locator('.intray input[type=file]').first();
+  await files.setInputFiles(file('ilse.ndjson', line('Ilse', roll, roll.reference)));
+  await expect(page.locator('.book-sum')).toHaveText(String(sumOf(roll)));
+  await files.setInputFiles(file('week-2.set.json', writeSet(set)));
+  await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
+  await expect(page.locator('.book-sum')).toHaveText('50');
+  await files.setInputFiles(file('copy.ndjson', line('Ilse', roll, roll.reference)));
+  await expect(page.locator('.marking')).toContainText('One piece was laid down a second time, and counts once.');
+  await expect(page.locator('.book-sum')).toHaveText('50');
+});
+
+function sumOf({ checks }: typeof roll): number {
+  return checks.reduce((sum, { marks }) => sum + marks, 0);
+}

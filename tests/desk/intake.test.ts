@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
 import { type Dropped, type Intake, takeIn } from '../../src/desk/marking/intake.ts';
+import { added, isOther, NOTHING, stopped, takenUp } from '../../src/desk/marking/piles.ts';
 import { shownLines } from '../../src/desk/marking/sorted.ts';
 import { type BookLine, gradebookOf } from '../../src/exchange/class/gradebook.ts';
 import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
@@ -41,7 +42,10 @@ describe('a pile of hand-ins', () => {
 
   test('drops no file that the system will not give', async () => {
     const lost: Dropped = { name: 'gone.json', size: 10, text: () => Promise.reject(new Error('no')) };
-    expect(await all(lost)).toMatchObject([{ taken: { ok: false, where: 'gone.json' } }, { kind: 'done', size: 10 }]);
+    expect(await all(lost)).toMatchObject([
+      { taken: { ok: false, where: 'gone.json' } },
+      { kind: 'done', name: 'gone.json', size: 10 },
+    ]);
   });
 
   test('tells of a set that cannot be used, and marks each piece by itself', async () => {
@@ -51,6 +55,31 @@ describe('a pile of hand-ins', () => {
     );
     expect(found[0]).toMatchObject({ taken: { ok: false, where: 'a.set.json' } });
     expect(found[2]).toMatchObject({ taken: { ok: true, row: { inSet: null } } });
+  });
+});
+
+describe('what lies on the desk', () => {
+  const taken = async (...pile: readonly Dropped[]) => added(NOTHING, await all(...pile));
+
+  test('is marked again by a set that turns up after it', async () => {
+    const before = await taken(file('ilse.json', writeHandIn(handIn)));
+    expect(isOther(before.set, set)).toBe(true);
+    const { left, pieces } = takenUp({ ...before, set });
+    expect(left.taken).toEqual([]);
+    const again: Intake[] = [];
+    const pile = pieces.map(({ name, text }) => file(name, text));
+    for await (const one of takeIn(pile, set, loadExercise, exerciseNames())) again.push(one);
+    expect(added(left, again).taken).toMatchObject([{ row: { file: 'ilse.json', inSet: { marks: 30, of: 30 } } }]);
+  });
+
+  test('has no piece twice, wherever it was found again, and says how many', async () => {
+    const once = await taken(file('ilse.json', writeHandIn(handIn)), file('cut.json', '{"oops'));
+    const twice = added(once, await all(file('copy/ilse.json', writeHandIn(handIn)), file('cut.json', '{"oops')));
+    expect([twice.taken.length, twice.again]).toEqual([2, 2]);
+  });
+
+  test('tells of files that were not marked to their end', () => {
+    expect(stopped(['a.json'])).toMatchObject([{ ok: false, where: 'a.json', message: { key: 'mark.stopped' } }]);
   });
 });
 

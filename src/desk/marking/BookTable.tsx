@@ -10,7 +10,7 @@ interface BookTableProps {
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
   /** Opens a student's work on an exercise. */
-  readonly onOpen: (student: string, exercise: string) => void;
+  readonly onOpen: (student: string, exercise: string) => void | Promise<void>;
 }
 
 /** The gradebook: a line a student, a column an exercise. What is not as the set has it stands under the name. */

@@ -9,6 +9,7 @@ export function Intray({ desk, say }: { readonly desk: MarkingDesk; readonly say
   const files = useRef<HTMLInputElement>(null);
   const folder = useRef<HTMLInputElement>(null);
   const [over, setOver] = useState(false);
+  const [lost, setLost] = useState(false);
   const { progress } = desk;
   const choose = ({ currentTarget }: Event & { readonly currentTarget: HTMLInputElement }): void => {
     if (currentTarget.files) desk.takeIn(chosenFiles(currentTarget.files));
@@ -23,7 +24,13 @@ export function Intray({ desk, say }: { readonly desk: MarkingDesk; readonly say
   const drop = async (event: DragEvent): Promise<void> => {
     event.preventDefault();
     setOver(false);
-    if (event.dataTransfer) desk.takeIn(await droppedFiles(event.dataTransfer.items));
+    if (!event.dataTransfer) return;
+    try {
+      desk.takeIn(await droppedFiles(event.dataTransfer.items));
+      setLost(false);
+    } catch {
+      setLost(true);
+    }
   };
   return (
     <section
@@ -37,7 +44,7 @@ export function Intray({ desk, say }: { readonly desk: MarkingDesk; readonly say
       onDragLeave={() => setOver(false)}
       onDrop={drop}
     >
-      <p>{desk.set === null ? say('mark.drop') : say('mark.drop-more', { title: desk.set.title })}</p>
+      <p>{desk.held.set === null ? say('mark.drop') : say('mark.drop-more', { title: desk.held.set.title })}</p>
       <div class="ends">
         <button type="button" class="button button--first" data-do="choose" onClick={() => files.current?.click()}>
           {say('mark.choose')}
@@ -67,12 +74,13 @@ export function Intray({ desk, say }: { readonly desk: MarkingDesk; readonly say
         {progress === null ? null : (
           <>
             <progress aria-label={say('mark.progress')} value={progress.done} max={Math.max(1, progress.of)} />{' '}
-            <span>{say('mark.so-far', { count: desk.taken.length })}</span>{' '}
+            <span>{say('mark.so-far', { count: desk.held.taken.length })}</span>{' '}
             <button type="button" class="button" data-do="cancel" onClick={desk.cancel}>
               {say('mark.cancel')}
             </button>
           </>
         )}
+        {lost ? <p class="trouble">{say('mark.lost')}</p> : null}
         {desk.failed ? <p class="trouble">{say('mark.failed')}</p> : null}
       </div>
     </section>

@@ -33,8 +33,8 @@ export type Taken =
 export type Intake =
   | { readonly kind: 'set'; readonly set: ProblemSet }
   | { readonly kind: 'taken'; readonly taken: Taken }
-  /** So many characters of the pile are done. */
-  | { readonly kind: 'done'; readonly size: number };
+  /** A file is done, with so many characters. */
+  | { readonly kind: 'done'; readonly name: string; readonly size: number };
 
 /** No file of the course that is not work is larger. */
 const SET_SIZE = 64 * 1024;
@@ -54,12 +54,12 @@ export async function* takeIn(
   for (const file of pile) {
     const found = file.size <= SET_SIZE ? await setIn(file, exercises) : null;
     if (found === null) work.push(file);
-    else yield* [foundAs(found, file), { kind: 'done', size: file.size } as const];
+    else yield* [foundAs(found, file), { kind: 'done', name: file.name, size: file.size } as const];
     if (found?.ok) by = found.set;
   }
   for (const file of work) {
     for await (const taken of workIn(file, { load, set: by, strictness: null })) yield { kind: 'taken', taken };
-    yield { kind: 'done', size: file.size };
+    yield { kind: 'done', name: file.name, size: file.size };
   }
 }
 

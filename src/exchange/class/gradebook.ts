@@ -51,10 +51,13 @@ export function gradebookOf(entries: readonly Entry[], set: ProblemSet | null): 
   return {
     exercises,
     of: set?.exercises.reduce((sum, { marks }) => sum + marks, 0) ?? sumOf(mostOf(counted)),
-    lines: lines.toSorted((a, b) => a.student.localeCompare(b.student) || (a.key < b.key ? -1 : 1)),
+    lines: lines.toSorted((a, b) => byName.compare(a.student, b.student) || (a.key < b.key ? -1 : 1)),
     repeated: entries.length - counted.length,
   };
 }
+
+/** The same order on every machine, whatever its own language. */
+const byName = new Intl.Collator('en');
 
 type Keyed = Entry & { readonly name: string };
 

@@ -170,6 +170,15 @@ export const desk = {
     ['repeated'],
     '{repeated, plural, one {One piece more was} other {# pieces more were}} handed in earlier by the same students: what was saved last counts.',
   ),
+  'mark.again': entry(
+    ['again'],
+    '{again, plural, one {One piece was laid down a second time, and counts} other {# pieces were laid down a second time, and count}} once.',
+  ),
+  'mark.stopped': plain('Marking was stopped before this was marked to its end. Lay it down again.'),
+  'mark.lost': plain('The browser did not give what was dropped. Choose the files or the folder instead.'),
+  'mark.no-exercises': plain(
+    'The exercises could not be fetched from the site, so the work cannot be shown. Load the page again.',
+  ),
   'mark.filter': plain('Only names or numbers with'),
   'mark.only-remarked': plain('Only those with a remark'),
   'mark.table': plain('Students and exercises'),
