@@ -4,6 +4,7 @@ import { fileNameOf } from '../../exchange/file-name.ts';
 import { setLink } from '../../exchange/set-link.ts';
 import { writeSet } from '../../exchange/write-set.ts';
 import { download } from '../../table/download.ts';
+import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import type { Say } from '../../table/say.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -22,7 +23,6 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
   const [note, setNote] = useState<string | null>(null);
   const [sure, setSure] = useState(false);
   const field = useRef<HTMLInputElement>(null);
-  const chooser = useRef<HTMLInputElement>(null);
   const link = setLink(sheet);
   const ready = sheet.exercises.length > 0 && sheet.title.trim() !== '';
   const save = (): void => {
@@ -38,12 +38,6 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
       field.current?.select();
       setNote(say('desk.link-select'));
     }
-  };
-  const open = async ({ currentTarget }: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
-    const file = currentTarget.files?.[0];
-    if (file) setNote(onOpen(await file.text()));
-    // The same file can be chosen again.
-    currentTarget.value = '';
   };
   const clear = (): void => {
     setNote(sure ? null : say('desk.new-sure'));
@@ -87,21 +81,16 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
         {note}
       </p>
       <div class="ends">
-        <button type="button" class="button button--quiet" data-do="open-set" onClick={() => chooser.current?.click()}>
-          {say('desk.open-set')}
-        </button>
+        <OpenFile
+          says={say('desk.open-set')}
+          accept=".json,application/json"
+          class="button button--quiet"
+          does="open-set"
+          onText={(text) => setNote(onOpen(text))}
+        />
         <button type="button" class="button button--quiet" data-do="new-set" onClick={clear}>
           {say('desk.new-set')}
         </button>
-        <input
-          ref={chooser}
-          class="unseen"
-          type="file"
-          accept=".json,application/json"
-          aria-label={say('desk.open-set')}
-          tabIndex={-1}
-          onChange={open}
-        />
       </div>
     </section>
   );

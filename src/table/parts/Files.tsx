@@ -2,12 +2,12 @@ import type { VNode } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { FilesOnTable } from '../files-of.ts';
 import { KeptNote } from './KeptNote.tsx';
+import { OpenFile } from './OpenFile.tsx';
 
 /** Saving to a file, opening one, handing in. */
 export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOpen }: FilesOnTable): VNode {
   const [note, setNote] = useState<string | null>(null);
   const name = useRef<HTMLInputElement>(null);
-  const chooser = useRef<HTMLInputElement>(null);
   const handIn = (): void => {
     if (student.trim() !== '') {
       setNote(say('table.handed-in', { file: onHandIn() }));
@@ -15,13 +15,6 @@ export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOp
     }
     setNote(say('table.student-needed'));
     name.current?.focus();
-  };
-  const open = async (event: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
-    const input = event.currentTarget;
-    const file = input.files?.[0];
-    if (file) setNote(onOpen(await file.text()));
-    // The same file can be chosen again.
-    input.value = '';
   };
   return (
     <section class="files" aria-labelledby="files-title">
@@ -51,17 +44,12 @@ export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOp
         >
           {say('table.save')}
         </button>
-        <button type="button" class="button" data-do="open" onClick={() => chooser.current?.click()}>
-          {say('table.open')}
-        </button>
-        <input
-          ref={chooser}
-          class="unseen"
-          type="file"
+        <OpenFile
+          says={say('table.open')}
           accept=".json,application/json"
-          aria-label={say('table.open')}
-          tabIndex={-1}
-          onChange={open}
+          class="button"
+          does="open"
+          onText={(text) => setNote(onOpen(text))}
         />
       </div>
       <p class="files-note" role="status">

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
-import { keepSet, keptSet } from '../../src/desk/work/kept-set.ts';
-import { handInOf, progressOf } from '../../src/desk/work/working-on.ts';
+import { keepSet, keptSet } from '../../src/desk/student/kept-set.ts';
+import { handInOf, progressOf } from '../../src/desk/student/working-on.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { orderFrom } from '../../src/exchange/order-from.ts';
 import { readHandIn } from '../../src/exchange/read-hand-in.ts';

@@ -1,9 +1,10 @@
 import type { VNode } from 'preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import type { ProblemSet } from '../../exchange/set.ts';
 import type { Student } from '../../exchange/student.ts';
 import { download } from '../../table/download.ts';
+import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
@@ -109,14 +110,7 @@ interface EndsProps {
 
 function Ends({ work, names, say }: EndsProps): VNode {
   const [note, setNote] = useState<string | null>(null);
-  const chooser = useRef<HTMLInputElement>(null);
   const { set, student } = work;
-  const open = async ({ currentTarget }: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
-    const file = currentTarget.files?.[0];
-    if (file) setNote(say.message(takeFile(await file.text(), names, work)) || null);
-    // The same file can be chosen again.
-    currentTarget.value = '';
-  };
   return (
     <section class="work-ends">
       <div class="ends">
@@ -130,17 +124,12 @@ function Ends({ work, names, say }: EndsProps): VNode {
             {say('work.hand-in')}
           </button>
         )}
-        <button type="button" class="button" data-do="open" onClick={() => chooser.current?.click()}>
-          {say('work.open')}
-        </button>
-        <input
-          ref={chooser}
-          class="unseen"
-          type="file"
+        <OpenFile
+          says={say('work.open')}
           accept=".json,.ndjson,application/json"
-          aria-label={say('work.open')}
-          tabIndex={-1}
-          onChange={open}
+          class="button"
+          does="open"
+          onText={(text) => setNote(say.message(takeFile(text, names, work)))}
         />
       </div>
       <p role="status">{note}</p>
