@@ -43,6 +43,7 @@ export const course = {
     'Have it marked. The red pencil writes on your sheet, and one slip is charged once, not down the whole line.',
   ),
   'course.home-learner-again': plain('Mend it, or take another figure and draw it again.'),
+  'course.home-desk': plain('Set work for a class, and mark it'),
   'course.home-teacher': plain('What you get as a teacher'),
   'course.home-teacher-files': plain(
     'Hand-ins are files. Each holds the steps of the draft, never a score to be trusted: one command replays and marks a whole folder.',
