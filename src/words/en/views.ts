@@ -45,7 +45,7 @@ export const views = {
   'views.roll-ripples': entry(['off'], 'It will ripple: the outer edge is {off} too long.'),
   'views.roll-why': entry(
     ['verdict', 'needed', 'drawn', 'which'],
-    'From the centre back to the shoulder the outer edge has to be {needed} longer than the neck edge, and it is {which, select, same {no longer at all} longer {{drawn} longer} other {{drawn} shorter}}.{verdict, select, lies {} irons {} pulls { Stress lines run across the shoulder.} other { It stands off in waves, and the stand drops.}}',
+    'From the centre back to the shoulder the outer edge has to be {needed} longer than the neck edge, and it is {which, select, same {not longer at all} longer {{drawn} longer} other {{drawn} shorter}}.{verdict, select, lies {} irons {} pulls { Stress lines run across the shoulder.} other { It stands off in waves, and the stand drops.}}',
   ),
   'views.roll-edge': entry(
     ['cover', 'wanted'],
