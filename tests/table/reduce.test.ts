@@ -165,6 +165,16 @@ describe('dragging', () => {
     expect(point(benchAfter([{ do: 'undo' }], bench), 'mark-1')).toEqual({ x: 10, y: 20 });
   });
 
+  test('goes on as one change when the record is noted in the middle of it', () => {
+    const bench = benchAfter([
+      ...mark,
+      { do: 'move', name: 'mark-1', at: [30, 20] },
+      { do: 'note', about: { begun: '2026-03-02T09:00:00.000Z' } },
+      { do: 'move', name: 'mark-1', at: [50, 20] },
+    ]);
+    expect(point(benchAfter([{ do: 'undo' }], bench), 'mark-1')).toEqual({ x: 10, y: 20 });
+  });
+
   test('leaves alone what was constructed', () => {
     const bench = benchAfter([...edge, ...level, ...crossing]);
     expect(reduce(bench, { do: 'move', name: 'break-point', at: [0, 0] }, room)).toBe(bench);

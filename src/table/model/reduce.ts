@@ -17,7 +17,8 @@ const KEPT = 200;
 /** The bench after an action. Pure; an action that makes no sense where the bench stands leaves it as it is. */
 export function reduce(bench: Bench, action: Action, room: Room): Bench {
   const next = carryOut(bench, action, room);
-  const keeps = action.do === 'move' || action.do === 'bend';
+  // A note is made on the record by itself, also in the middle of a drag: the drag goes on.
+  const keeps = action.do === 'move' || action.do === 'bend' || action.do === 'note';
   return keeps || next.dragging === null ? next : { ...next, dragging: null };
 }
 
