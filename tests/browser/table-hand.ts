@@ -114,9 +114,8 @@ export async function drawStep(page: Page, step: PointedStep, finger = false): P
   await press(act(page, 'draw'), finger);
 }
 
-/** The roll-line exercise, step by step, by pointing. `to` is where the roll line is ruled to. */
-export function rollLineSteps(to = 'stand-point'): readonly PointedStep[] {
-  const sheet = referenceSheet('roll-line');
+/** The roll-line exercise, step by step, by pointing. `to` is where the roll line is ruled to; `sheet` has the marks that are pointed at. */
+export function rollLineSteps(to = 'stand-point', sheet = referenceSheet('roll-line')): readonly PointedStep[] {
   const at = (name: string) => placeOf(sheet, name);
   const breakPoint = at('break-point');
   const besideFront = { x: 0, y: 200 };
