@@ -99,7 +99,9 @@ function Line({ line, exercises, say, onOpen }: LineProps): VNode {
                 type="button"
                 class="book-open"
                 data-cell={`${line.key}/${exercise}`}
-                aria-label={say('mark.open-what', { student: name, marks: tidy(entry.marks) })}
+                data-by-hand={entry.grader !== undefined}
+                title={byHand(entry, say)}
+                aria-label={say('mark.open-what', { student: name, marks: marksSaid(entry, say) })}
                 onClick={() => onOpen(line.key, exercise)}
               >
                 {tidy(entry.marks)}
@@ -113,6 +115,15 @@ function Line({ line, exercises, say, onOpen }: LineProps): VNode {
       <td class="book-sum">{tidy(line.marks)}</td>
     </tr>
   );
+}
+
+/** Where the teacher's marks count: what the grader gave. */
+function byHand({ grader }: Entry, say: Say): string | undefined {
+  return grader === undefined ? undefined : say('mark.by-hand', { grader: tidy(grader) });
+}
+
+function marksSaid(entry: Entry, say: Say): string {
+  return [tidy(entry.marks), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
 }
 
 /** What is not as the set has it, each remark once. */

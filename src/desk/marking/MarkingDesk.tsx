@@ -4,6 +4,9 @@ import { gradebookOf } from '../../exchange/class/gradebook.ts';
 import { gradebookCsv } from '../../exchange/class/gradebook-csv.ts';
 import { classReport } from '../../exchange/class/report.ts';
 import { fileNameOf } from '../../exchange/file-name.ts';
+import { draftKey } from '../../exchange/notes/draft-key.ts';
+import { notedEntry } from '../../exchange/notes/noted-marks.ts';
+import { UNTOUCHED } from '../../exchange/notes/notes.ts';
 import { download } from '../../table/download.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
@@ -12,6 +15,7 @@ import { Book, type Sound } from './Book.tsx';
 import { ClassView } from './ClassView.tsx';
 import { Intray } from './Intray.tsx';
 import './marking.css';
+import './own-marks.css';
 import { Untaken } from './Untaken.tsx';
 import { type MarkingDesk as Desk, useMarkingDesk } from './use-marking-desk.ts';
 
@@ -45,15 +49,15 @@ interface MarkedProps {
 
 function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
   const { held, progress } = desk;
-  const { set, taken, again } = held;
+  const { set, taken, again, notes } = held;
   const sound = useMemo(() => taken.filter((one): one is Sound => one.ok), [taken]);
   const book = useMemo(
     () =>
       gradebookOf(
-        sound.map(({ entry }) => entry),
+        sound.map(({ entry, row, handIn }) => notedEntry(entry, row, notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED)),
         set,
       ),
-    [sound, set],
+    [sound, set, notes.pieces],
   );
   // While more is coming in, the class is not yet what it will be.
   const report = useMemo(() => (progress ? null : classReport(sound.map(({ kept }) => kept))), [sound, progress]);
@@ -73,7 +77,16 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
       <section aria-labelledby="mark-book">
         <h2 id="mark-book">{set === null ? say('mark.book') : say('mark.book-of', { title: set.title })}</h2>
         <p class="small">{counted.join(' ')}</p>
-        <Book book={book} sound={sound} set={set} titles={titles} exercises={exercises} say={say} />
+        <Book
+          book={book}
+          sound={sound}
+          set={set}
+          titles={titles}
+          notes={notes}
+          onWrite={desk.write}
+          exercises={exercises}
+          say={say}
+        />
         <div class="ends">
           <button type="button" class="button button--first" data-do="csv" onClick={saveCsv}>
             {say('mark.csv')}

@@ -1,33 +1,43 @@
 import type { VNode } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { replay } from '../../drafting/replay.ts';
-import { sentenceOf } from '../../drafting/sentence.ts';
+import type { Name } from '../../drafting/step.ts';
 import type { WorkRow } from '../../exchange/grade-row.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
 import { type MarkedWork, markWork } from '../../exchange/mark-work.ts';
+import { ownTotal, targetMarks } from '../../exchange/notes/noted-marks.ts';
+import { type OwnMark, type PieceNotes, withMark } from '../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../exchange/set.ts';
+import { scaledMarks } from '../../exchange/set-marks.ts';
 import { writeHandIn } from '../../exchange/write-hand-in.ts';
 import type { Exercise } from '../../grader/exercise.ts';
-import { layOut } from '../../grader/lay-out.ts';
-import { SheetDrawing } from '../../table/drawing/SheetDrawing.tsx';
-import { pictureOf } from '../../table/model/picture.ts';
-import { noPencil, redPencil } from '../../table/model/red-pencil.ts';
-import { homeOf, shownOn } from '../../table/model/sheet-box.ts';
 import type { Say } from '../../table/say.ts';
 import { spelled } from '../../words/unseen.ts';
 import { momentText } from '../setting/date-time.ts';
+import { CommentBox } from './CommentBox.tsx';
+import { PieceDraft } from './PieceDraft.tsx';
+import { TargetNote } from './TargetNote.tsx';
+import { tidyMarks } from './tidy-marks.ts';
 
 interface PieceViewProps {
   readonly handIn: HandIn;
   readonly row: WorkRow;
   readonly exercise: Exercise;
   readonly set: ProblemSet | null;
+  readonly piece: PieceInHand;
   readonly say: Say;
   readonly onClose: () => void;
 }
 
-/** One piece of work: the draft with the red pencil on it, its working step by step, and what is said of it. */
-export function PieceView({ handIn, row, exercise, set, say, onClose }: PieceViewProps): VNode {
+/** What a teacher wrote on the piece and to its student, and how more is written. */
+export interface PieceInHand {
+  readonly notes: PieceNotes;
+  readonly write: (change: (now: PieceNotes) => PieceNotes) => void;
+  readonly toStudent: string;
+  readonly writeToStudent: (comment: string) => void;
+}
+
+/** One piece of work: the draft with the red pencil on it, its working, what is said of it, its marks and comments. */
+export function PieceView({ handIn, row, exercise, set, piece, say, onClose }: PieceViewProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
   const marked = useMemo(
     () => markWork(writeHandIn(handIn), { load: () => exercise, set, strictness: null }),
@@ -52,86 +62,77 @@ export function PieceView({ handIn, row, exercise, set, say, onClose }: PieceVie
         </button>
       </header>
       <p class="small">{howItCame(row, say)}</p>
-      {marked.ok ? <Draft marked={marked} say={say} /> : <p class="trouble">{say.message(marked.message)}</p>}
+      <OwnTotal row={row} piece={piece} say={say} />
+      {marked.ok ? (
+        <div class="piece-draft">
+          <PieceDraft marked={marked} say={say} />
+          <PieceNotesView marked={marked} row={row} piece={piece} say={say} />
+        </div>
+      ) : (
+        <p class="trouble">{say.message(marked.message)}</p>
+      )}
+      <div class="piece-comments">
+        <CommentBox
+          says={say('mark.comment-piece')}
+          name="comment-piece"
+          comment={piece.notes.comment}
+          onWrite={(comment) => piece.write((now) => ({ ...now, comment }))}
+        />
+        <CommentBox
+          says={say('mark.comment-student', { student })}
+          name="comment-student"
+          comment={piece.toStudent}
+          onWrite={piece.writeToStudent}
+        />
+      </div>
     </section>
   );
 }
 
-function Draft({ marked, say }: { readonly marked: MarkedWork; readonly say: Say }): VNode | null {
-  const { exercise, order, grade, handIn } = marked;
-  const { steps } = handIn;
-  const [upTo, setUpTo] = useState(steps.length);
-  const laid = useMemo(() => layOut(exercise, order), [exercise, order]);
-  if (!laid.ok) return <p class="trouble">{say.message(laid.message)}</p>;
-  const { learner } = laid;
-  const whole = replay(learner, steps);
-  const sheet = upTo === steps.length ? whole : replay(learner, steps.slice(0, upTo));
-  const targets = new Set(grade.checks.map(({ target }) => target));
-  const drawing = pictureOf({
-    sheet,
-    givens: learner,
-    shows: exercise.shows,
-    box: homeOf(learner, whole, shownOn(exercise.shows, learner)),
-    unit: say.reader.unit,
-    lit: [],
-    ahead: null,
-    red: upTo === steps.length ? redPencil(grade.checks, targets) : noPencil,
-    right: [],
-  });
+/** The problems of the draft, and what is said of each target with its marks. */
+function PieceNotesView({ marked, row, piece, say }: NotesViewProps): VNode {
+  const { problems, reports } = marked.grade;
+  const marks = new Map(targetMarks(row.checks, piece.notes).map((one) => [one.target, one]));
+  const [said, setSaid] = useState<string | null>(null);
+  const give = (target: Name, mark: OwnMark | null): void => {
+    piece.write((now) => withMark(now, target, mark));
+    setSaid(say(mark === null ? 'mark.own-taken-back' : 'mark.own-given', { target: { named: target } }));
+  };
   return (
-    <div class="piece-draft">
-      <div class="piece-sheet">
-        <SheetDrawing drawing={drawing} reader={say.reader} id="piece" />
-      </div>
-      <div>
-        <div class="ends">
-          <button
-            type="button"
-            class="button"
-            data-do="piece-back"
-            disabled={upTo === 0}
-            onClick={() => setUpTo(upTo - 1)}
-          >
-            {say('mark.step-back')}
-          </button>
-          <button
-            type="button"
-            class="button"
-            data-do="piece-on"
-            disabled={upTo === steps.length}
-            onClick={() => setUpTo(upTo + 1)}
-          >
-            {say('mark.step-on')}
-          </button>
-          <span role="status">{say('mark.step-at', { at: upTo, of: steps.length })}</span>
-        </div>
-        <ol class="piece-working">
-          {steps.map((step, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the steps stand still.
-            <li key={index} data-ahead={index >= upTo}>
-              {spelled(sentenceOf(step, say.reader))}
-            </li>
-          ))}
-        </ol>
-      </div>
-      <div class="piece-notes">
-        {grade.problems.map((problem) => (
-          <p key={say.message(problem)} class="trouble">
-            {spelled(say.message(problem))}
-          </p>
-        ))}
-        {grade.reports.map(({ target, status, sentences }) => (
-          <div key={target} class="piece-note" data-status={status}>
-            <h3>
-              {say('table.label', { name: { named: target } })}{' '}
-              <span class="piece-status">{say('table.status', { status })}</span>
-            </h3>
-            <p>{spelled(sentences.map((sentence) => say.message(sentence)).join(' '))}</p>
-          </div>
-        ))}
-      </div>
+    <div class="piece-notes">
+      {problems.map((problem) => (
+        <p key={say.message(problem)} class="trouble">
+          {spelled(say.message(problem))}
+        </p>
+      ))}
+      {reports.map((report) => (
+        <TargetNote
+          key={report.target}
+          report={report}
+          marks={marks.get(report.target) ?? null}
+          say={say}
+          onMark={(mark) => give(report.target, mark)}
+        />
+      ))}
+      <p class="unseen" role="status">
+        {said}
+      </p>
     </div>
   );
+}
+
+interface NotesViewProps extends Pick<PieceViewProps, 'row' | 'piece' | 'say'> {
+  readonly marked: MarkedWork;
+}
+
+/** What counts where the teacher changed a mark, in the scale in which the gradebook counts. */
+function OwnTotal({ row, piece, say }: Pick<PieceViewProps, 'row' | 'piece' | 'say'>): VNode | null {
+  const total = ownTotal(row.checks, piece.notes);
+  if (total === null) return null;
+  const counted = row.inSet ?? row;
+  const marks = row.inSet === null ? total : scaledMarks({ marks: total, of: row.of }, row.inSet.of);
+  const values = { marks: tidyMarks(marks), of: tidyMarks(counted.of), grader: tidyMarks(counted.marks) };
+  return <p class="own-total">{say('mark.own-total', values)}</p>;
 }
 
 /** Marks, when it was drawn and saved, and what help it had. */
@@ -139,9 +140,8 @@ function howItCame({ marks, of, inSet, saved, checked, hints, shown }: WorkRow, 
   const counted = inSet ?? { marks, of };
   const taken = Object.values(hints).reduce<number>((sum, tier) => sum + tier, 0);
   const when = saved === null ? say('mark.no-date') : momentText(saved, say.reader.language);
-  const tidy = (value: number): number => Math.round(value * 10) / 10;
   return say('mark.came', {
-    marks: tidy(counted.marks),
+    marks: tidyMarks(counted.marks),
     of: counted.of,
     when,
     checked,

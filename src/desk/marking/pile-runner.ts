@@ -1,3 +1,4 @@
+import type { Notes } from '../../exchange/notes/notes.ts';
 import type { Answer, Pile } from './marking-worker.ts';
 import { added, type Held, isOther, NOTHING, stopped, takenUp } from './piles.ts';
 
@@ -58,6 +59,12 @@ export class PileRunner {
   clear(): void {
     this.stop();
     this.put(EMPTY_DESK);
+  }
+
+  /** Changes what the teacher wrote. */
+  write(change: (now: Notes) => Notes): void {
+    const { held } = this.state;
+    this.put({ held: { ...held, notes: change(held.notes) } });
   }
 
   private put(change: Partial<DeskState>): void {

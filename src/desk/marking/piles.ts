@@ -1,3 +1,4 @@
+import { NO_NOTES, type Notes } from '../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../exchange/set.ts';
 import { handInJson, writeHandIn } from '../../exchange/write-hand-in.ts';
 import { setMark } from '../../exchange/write-set.ts';
@@ -11,9 +12,11 @@ export interface Held {
   readonly taken: readonly Taken[];
   /** How many pieces were laid down again that lay there already. */
   readonly again: number;
+  /** What the teacher wrote. */
+  readonly notes: Notes;
 }
 
-export const NOTHING: Held = { set: null, taken: [], again: 0 };
+export const NOTHING: Held = { set: null, taken: [], again: 0, notes: NO_NOTES };
 
 /** What lies there after some more was taken in. */
 export function added(held: Held, answer: readonly Intake[]): Held {
@@ -27,6 +30,7 @@ export function added(held: Held, answer: readonly Intake[]): Held {
     return true;
   });
   return {
+    ...held,
     set: sets.at(-1) ?? held.set,
     taken: [...held.taken, ...fresh],
     again: held.again + found.length - fresh.length,
@@ -44,12 +48,13 @@ export function isOther(before: ProblemSet | null, now: ProblemSet | null): bool
 }
 
 /** The work that lies there, each piece as a file again, and what is left on the desk meanwhile: what could not be read. */
-export function takenUp({ set, taken, again }: Held): {
+export function takenUp(held: Held): {
   readonly left: Held;
   readonly pieces: readonly { readonly name: string; readonly text: string }[];
 } {
+  const { taken } = held;
   const pieces = taken.flatMap((one) => (one.ok ? [{ name: one.row.file, text: writeHandIn(one.handIn) }] : []));
-  return { left: { set, taken: taken.filter(({ ok }) => !ok), again }, pieces };
+  return { left: { ...held, taken: taken.filter(({ ok }) => !ok) }, pieces };
 }
 
 /** Files that were laid down and not marked to their end, as pieces that are told. */

@@ -1,10 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Notes } from '../../exchange/notes/notes.ts';
 import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './pile-runner.ts';
 
 export interface MarkingDesk extends DeskState {
   readonly takeIn: (files: Files) => void;
   readonly cancel: () => void;
   readonly clear: () => void;
+  /** Changes what the teacher wrote, as it is by then. */
+  readonly write: (change: (now: Notes) => Notes) => void;
 }
 
 /** What lies on the marking desk, and what can be done there. `exercises` is where they lie, from the page's own address. */
@@ -20,5 +23,6 @@ export function useMarkingDesk(exercises: string): MarkingDesk {
     takeIn: (files) => runner.current?.takeIn(files),
     cancel: () => runner.current?.stop(),
     clear: () => runner.current?.clear(),
+    write: (change) => runner.current?.write(change),
   };
 }

@@ -1,15 +1,18 @@
 import papa from 'papaparse';
 import { message } from '../../words/message.ts';
 import { type Reader, say } from '../../words/say.ts';
-import type { Gradebook } from './gradebook.ts';
+import type { Entry, Gradebook } from './gradebook.ts';
 
 /**
  * A gradebook as CSV (RFC 4180: lines end in CR LF, cells are quoted where they have to be): a line a student, a column an
  * exercise; exercises nobody handed in are empty. A text that a spreadsheet would take for a formula gets an apostrophe
- * before it. Marks are not rounded.
+ * before it. Marks are not rounded. Where a teacher changed any, a last column says what the grader gave; otherwise there is
+ * no such column.
  */
 export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader): string {
-  const said = (key: 'student' | 'number' | 'sum' | 'of' | 'remarks'): string => say(message(`csv.${key}`), reader);
+  const said = (key: 'student' | 'number' | 'sum' | 'of' | 'remarks' | 'by-hand'): string =>
+    say(message(`csv.${key}`), reader);
+  const changed = lines.some(({ entries }) => [...entries.values()].some(({ grader }) => grader !== undefined));
   const head = [said('student'), said('number'), ...exercises, said('sum'), said('of'), said('remarks')];
   const body = lines.map(({ student, number, entries, marks }) => [
     student,
@@ -24,6 +27,17 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
         return `${exercise}: ${all}`;
       })
       .join('; '),
+    ...(changed ? [byHand([...entries.values()], reader)] : []),
   ]);
-  return `${papa.unparse([head, ...body], { newline: '\r\n', escapeFormulae: true })}\r\n`;
+  const heads = changed ? [...head, said('by-hand')] : head;
+  return `${papa.unparse([heads, ...body], { newline: '\r\n', escapeFormulae: true })}\r\n`;
+}
+
+/** What the grader gave where a teacher's marks count. */
+function byHand(entries: readonly Entry[], reader: Reader): string {
+  return entries
+    .flatMap(({ exercise, grader }) =>
+      grader === undefined ? [] : [say(message('csv.grader-gave', { exercise, marks: String(grader) }), reader)],
+    )
+    .join('; ');
 }

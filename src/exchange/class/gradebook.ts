@@ -13,6 +13,8 @@ export interface Entry extends Student {
   readonly of: number;
   readonly saved: string | null;
   readonly remarks: readonly Remark[];
+  /** What the grader gave, where a teacher's marks count instead. */
+  readonly grader?: number;
 }
 
 /** One student of a gradebook. */

@@ -11,6 +11,7 @@ import { problems } from './problems.ts';
 import { sets } from './sets.ts';
 import { steps } from './steps.ts';
 import { table } from './table.ts';
+import { teacherMarks } from './teacher-marks.ts';
 import { views } from './views.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
@@ -29,4 +30,5 @@ export const en = {
   ...course,
   ...figures,
   ...desk,
+  ...teacherMarks,
 };

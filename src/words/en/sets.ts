@@ -47,6 +47,8 @@ An exercise without marks is worth as many as its checks.
   'csv.sum': plain('marks'),
   'csv.of': plain('of'),
   'csv.remarks': plain('remarks'),
+  'csv.by-hand': plain('changed by hand'),
+  'csv.grader-gave': entry(['exercise', 'marks'], '{exercise}: the grader gave {marks}'),
   'remark.other-set': plain('handed in for another set'),
   'remark.not-in-set': plain('not an exercise of the set'),
   'remark.other-order': plain('drawn on another order than the set deals'),

@@ -78,3 +78,12 @@ describe('the gradebook as CSV', () => {
     expect(csv.endsWith('\r\n')).toBe(true);
   });
 });
+
+test('the CSV says what the grader gave where a teacher changed a mark, and has no such column otherwise', () => {
+  const changed = gradebookOf([entry('Ilse', 'swing', 7, { grader: 10 / 3 }), entry('Tam', 'overlap', 1)], null);
+  expect(papa.parse(gradebookCsv(changed, reader), { skipEmptyLines: true }).data).toEqual([
+    ['student', 'number', 'overlap', 'swing', 'marks', 'of', 'remarks', 'changed by hand'],
+    ['Ilse', '', '', '7', '7', '20', '', `swing: the grader gave ${10 / 3}`],
+    ['Tam', '', '1', '', '1', '20', '', ''],
+  ]);
+});

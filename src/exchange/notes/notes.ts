@@ -1,0 +1,69 @@
+import type { Name } from '../../drafting/step.ts';
+import { type Student, studentKey } from '../student.ts';
+
+/** A mark that a teacher gave for a target in place of the grader's. */
+export interface OwnMark {
+  /** In the marks of the exercise, 0 to `of`. */
+  readonly marks: number;
+  /** What the target was worth when the mark was given. A target that is worth something else by now is another. */
+  readonly of: number;
+  /** Never empty. */
+  readonly reason: string;
+}
+
+/** What a teacher wrote on one piece of work. */
+export interface PieceNotes {
+  readonly marks: Readonly<Record<Name, OwnMark>>;
+  /** Plain text; may be empty. */
+  readonly comment: string;
+}
+
+/** What a teacher wrote to one student about everything. */
+export interface StudentNote extends Student {
+  /** Plain text; may be empty. */
+  readonly comment: string;
+}
+
+/** Everything a teacher wrote on the work of a class, kept apart from what the grader found. */
+export interface Notes {
+  /** By the key of the draft, see `draftKey`. */
+  readonly pieces: ReadonlyMap<string, PieceNotes>;
+  /** By the student's key. */
+  readonly students: ReadonlyMap<string, StudentNote>;
+}
+
+export const NO_NOTES: Notes = { pieces: new Map(), students: new Map() };
+export const UNTOUCHED: PieceNotes = { marks: {}, comment: '' };
+
+/** Longest reason and longest comment, in characters. */
+export const REASON_LENGTH = 1000;
+export const COMMENT_LENGTH = 4000;
+
+/** Whether there is nothing in it. */
+export function isUntouched({ marks, comment }: PieceNotes): boolean {
+  return comment === '' && Object.keys(marks).length === 0;
+}
+
+/** With a mark for the target, or with null the grader's again. */
+export function withMark(notes: PieceNotes, target: Name, mark: OwnMark | null): PieceNotes {
+  const { [target]: _before, ...others } = notes.marks;
+  return { ...notes, marks: mark === null ? others : { ...others, [target]: mark } };
+}
+
+/** With what is written on a draft changed; what comes to nothing is not kept. */
+export function withPiece(notes: Notes, key: string, change: (now: PieceNotes) => PieceNotes): Notes {
+  const pieces = new Map(notes.pieces);
+  const next = change(pieces.get(key) ?? UNTOUCHED);
+  if (isUntouched(next)) pieces.delete(key);
+  else pieces.set(key, next);
+  return { ...notes, pieces };
+}
+
+/** With a comment to a student; an empty one is not kept. */
+export function withStudent(notes: Notes, { student, number, comment }: StudentNote): Notes {
+  const students = new Map(notes.students);
+  const key = studentKey({ student, number });
+  if (comment === '') students.delete(key);
+  else students.set(key, { student, number, comment });
+  return { ...notes, students };
+}
