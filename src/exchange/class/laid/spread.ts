@@ -1,0 +1,34 @@
+import { add, type Point, quarterTurn, scale } from '../../../geometry/point.ts';
+import type { Footing, Spot } from './footing.ts';
+import { median } from './middle.ts';
+import { type Off, type Stray, sizeOf } from './stray.ts';
+
+/** How the answers of a class lie about the right one. */
+export interface Spread {
+  /** Half of them lie no further off than this, where each is furthest off, mm. */
+  readonly half: number;
+  /** How far off the furthest lies, mm. */
+  readonly furthest: number;
+  /** The place where the middle of the class is furthest off, and which way, mm on that sheet. */
+  readonly at: Spot;
+  readonly lean: Point;
+}
+
+/** The spread of a class's strays, laid over a footing; null of none. */
+export function spreadOf(strays: readonly Stray[], { spots }: Footing): Spread | null {
+  if (strays.length === 0) return null;
+  const sizes = strays.map(sizeOf).toSorted((a, b) => a - b);
+  const leans = spots.map((spot, index) => ({ at: spot, lean: leanAt(spot, strays, index) }));
+  const most = leans.reduce((one, other) => (long(other.lean) > long(one.lean) ? other : one));
+  return { half: median(sizes), furthest: sizes.at(-1) ?? 0, ...most };
+}
+
+/** The middle of the class at a place: the median along and the median across. */
+function leanAt({ along }: Spot, strays: readonly Stray[], index: number): Point {
+  const of = (way: keyof Off): number => median(strays.map(({ offs }) => offs[index]?.[way] ?? 0));
+  return add(scale(along, of('along')), scale(quarterTurn(along), of('across')));
+}
+
+function long({ x, y }: Point): number {
+  return Math.hypot(x, y);
+}
