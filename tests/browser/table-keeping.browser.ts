@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { axe, expect, moved, test } from './fixture.ts';
-import { act, awakeTable, drawStep, openTable, rollLineSteps, spoken } from './table-hand.ts';
+import { axe, expect, moved, type Page, test } from './fixture.ts';
+import { act, awakeTable, drawStep, openTable, rollLineSteps, spoken, tool } from './table-hand.ts';
 
 const ROOT = path.resolve(import.meta.dirname, '../..');
 
@@ -23,6 +23,39 @@ test('a draft is there again after a reload, mid-way and where one stood', async
   // What was done before the reload is not undone by mistake.
   await expect(act(page, 'undo')).toBeDisabled();
 });
+
+test('a tab that is killed, after any step or in the middle of one, loses at most what the hand was doing', async ({
+  context,
+}) => {
+  test.slow();
+  const steps = rollLineSteps();
+  for (const [drawn, step] of steps.entries()) {
+    const page = await context.newPage();
+    await openTable(page, 'roll-line');
+    await expect(page.locator('.step')).toHaveCount(drawn);
+    await drawStep(page, step);
+    await expect(page.locator('.step')).toHaveCount(drawn + 1);
+    // The next one is begun: a tool is in hand when the tab goes.
+    const next = steps[drawn + 1];
+    if (next) await tool(page, next.tool).click();
+    await kill(page);
+  }
+  const page = await context.newPage();
+  await openTable(page, 'roll-line');
+  await expect(page.locator('.step')).toHaveCount(steps.length);
+  await act(page, 'check').click();
+  await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
+});
+
+/** Ends the process of a page, as a crash does: no handler of the page runs any more. */
+async function kill(page: Page): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const crashed = page.waitForEvent('crash');
+  // There is nobody left to answer.
+  session.send('Page.crash').catch(() => undefined);
+  await crashed;
+  await page.close();
+}
 
 test('a number in an earlier step is changed in place, a step is rubbed out, and both can be undone', async ({
   page,
