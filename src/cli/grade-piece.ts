@@ -1,6 +1,6 @@
 import type { Name } from '../drafting/step.ts';
 import { type WorkRow, workRow } from '../exchange/grade-row.ts';
-import { type Marking, markWork } from '../exchange/mark-work.ts';
+import { type MarkedWork, type Marking, markWork } from '../exchange/mark-work.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Grade } from '../grader/result.ts';
 import { type Message, message } from '../words/message.ts';
@@ -9,7 +9,7 @@ import { CommandError } from './command-error.ts';
 import { loadExercise } from './exercises.ts';
 
 export type Marked =
-  | { readonly ok: true; readonly row: WorkRow; readonly notMade: NotMade }
+  | { readonly ok: true; readonly work: MarkedWork; readonly row: WorkRow; readonly notMade: NotMade }
   | { readonly ok: false; readonly reason: string };
 
 /** Targets whose step could not be carried out, each with that step's number, from 1. */
@@ -27,7 +27,7 @@ interface Piece {
 export function gradePiece({ text, file }: Piece, by: Omit<Marking, 'load'>): Marked {
   const marked = markWork(text, { ...by, load });
   if (!marked.ok) return { ok: false, reason: say(marked.message, reader).replace(/\s*\n\s*/g, ' ') };
-  return { ok: true, row: workRow(file, marked, by.set), notMade: notMadeIn(marked.grade) };
+  return { ok: true, work: marked, row: workRow(file, marked, by.set), notMade: notMadeIn(marked.grade) };
 }
 
 /** The exercise, or in words what is wrong: there is none, or its file has to be mended. */

@@ -1,3 +1,4 @@
+import { freeHandOf } from '../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../exchange/class/gradebook.ts';
 import type { Marking } from '../exchange/mark-work.ts';
@@ -38,7 +39,7 @@ export function tell(piece: Work, { by, form }: Manner): Told {
     return { out: '', err: `${spelled(piece.where)}: ${spelled(result.reason)}\n`, outcome, ...nothing };
   }
   const silent = { out: '', err: '', outcome: 'marked' } as const;
-  if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row)] };
+  if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
   if (form === 'csv') return { ...silent, ...nothing, entries: [entryOf(result.row)] };
   // In JSON, too, what is spelled stays what it was.
   const out = form === 'table' ? workLines(result.row, result.notMade) : `${spelled(JSON.stringify(result.row))}\n`;

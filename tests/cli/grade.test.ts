@@ -319,3 +319,24 @@ describe('at a terminal', () => {
 function never(): never {
   throw new Error('not there');
 }
+
+test('the report on a class asks about drafts that are alike', async () => {
+  const steps: HandIn['steps'] = [
+    { verb: 'pencil', name: 'low', at: [-24.7, 37.3], answers: 'break-point' },
+    { verb: 'pencil', name: 'high', at: [41.2, 391.6], answers: 'stand-point' },
+  ];
+  const draft = (student: string): string =>
+    line({ ...wrongRoll, student, order: { ...wrongRoll.order, figure: { sampled: 'women', seed: student } }, steps });
+  writeFileSync(at('alike.ndjson'), `${draft('Ana')}\n${draft('Bo')}\n${line({ ...wrongRoll, student: 'Cem' })}\n`);
+  const { out } = await runHere(gradeCommand, ['--summary', at('alike.ndjson')]);
+  expect(JSON.parse(out).alike).toEqual([
+    {
+      exercise: 'roll-line',
+      numbers: 4,
+      students: [
+        { key: 'ana', who: { student: 'Ana', number: '' } },
+        { key: 'bo', who: { student: 'Bo', number: '' } },
+      ],
+    },
+  ]);
+});

@@ -1,6 +1,9 @@
 import { isRecord } from '../../drafting/record.ts';
+import { freeHandOf } from '../../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../../exchange/class/gradebook.ts';
+import { type Sketch, sketchOf } from '../../exchange/class/laid/sketch.ts';
+import { type WayGone, waysGoneIn } from '../../exchange/class/ways.ts';
 import { type WorkRow, workRow } from '../../exchange/grade-row.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
 import { type Marking, markWork } from '../../exchange/mark-work.ts';
@@ -26,6 +29,8 @@ export type Taken =
       readonly row: WorkRow;
       readonly entry: Entry;
       readonly kept: ClassWork;
+      readonly sketch: Sketch;
+      readonly ways: readonly WayGone[];
     }
   | { readonly ok: false; readonly where: string; readonly message: Message };
 
@@ -104,7 +109,15 @@ function takenOf(text: string, where: string, by: Marking): Taken {
   const marked = markWork(text, by);
   if (!marked.ok) return { ok: false, where, message: marked.message };
   const row = workRow(where, marked, by.set);
-  return { ok: true, handIn: marked.handIn, row, entry: entryOf(row), kept: classWorkOf(row) };
+  return {
+    ok: true,
+    handIn: marked.handIn,
+    row,
+    entry: entryOf(row),
+    kept: classWorkOf(row, freeHandOf(marked)),
+    sketch: sketchOf(marked),
+    ways: waysGoneIn(marked.grade),
+  };
 }
 
 /** Null where the system would not let it be read. */

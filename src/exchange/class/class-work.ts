@@ -2,11 +2,14 @@ import type { Name } from '../../drafting/step.ts';
 import type { MeasureName } from '../../grader/exercise.ts';
 import type { Status } from '../../grader/result.ts';
 import type { WorkRow } from '../grade-row.ts';
-import { studentKey } from '../student.ts';
+import { type Student, studentKey } from '../student.ts';
+import type { FreeHand } from './alike/free-hand.ts';
 
 /** As much of a marked piece of work as is kept to say something of a class. */
 export interface ClassWork {
+  /** By what the student is known among others. */
   readonly student: string;
+  readonly who: Student;
   readonly exercise: Name;
   /** When it was saved; null where that is not told. */
   readonly saved: string | null;
@@ -19,11 +22,15 @@ export interface ClassWork {
     readonly status: Status;
     readonly misreading: string | null;
   }[];
+  /** What of it came from the student's own hand; null where that is too little to ask about. */
+  readonly freeHand: FreeHand | null;
 }
 
-export function classWorkOf(row: WorkRow): ClassWork {
+export function classWorkOf(row: WorkRow, freeHand: FreeHand | null): ClassWork {
+  const { student, number } = row;
   return {
     student: studentKey(row),
+    who: { student, number },
     exercise: row.exercise,
     saved: row.saved,
     share: row.of > 0 ? row.marks / row.of : 0,
@@ -34,6 +41,7 @@ export function classWorkOf(row: WorkRow): ClassWork {
       status,
       misreading,
     })),
+    freeHand,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Name } from '../../drafting/step.ts';
 import type { MeasureName } from '../../grader/exercise.ts';
+import { type AlikeDrafts, alikeDrafts } from './alike/alike-drafts.ts';
 import { cronbachAlpha } from './alpha.ts';
 import { type ClassWork, latestOf } from './class-work.ts';
 import { discriminationIndex } from './discrimination.ts';
@@ -44,6 +45,8 @@ export interface ClassReport {
   /** Students who did every exercise, and Cronbach's alpha of the whole from theirs; null where they are too few to say. */
   readonly complete: number;
   readonly alpha: number | null;
+  /** Drafts to be asked about, because they are alike where they should not be. */
+  readonly alike: readonly AlikeDrafts[];
 }
 
 /** What a class has understood and what not, from its marked work in any order. */
@@ -63,6 +66,7 @@ export function classReport(work: Iterable<ClassWork>): ClassReport {
     exercises: names.map((name) => exerciseReport(name, byExercise.get(name) ?? [], wholes)),
     complete: complete.length,
     alpha: complete.length < LEAST_COMPLETE ? null : cronbachAlpha(table),
+    alike: alikeDrafts(counted),
   };
 }
 

@@ -7,7 +7,8 @@ function work(student: string, exercise: string, share: number, more: Partial<Cl
   const status = share === 1 ? 'within' : share === 0.5 ? 'near' : 'beyond';
   const misreading = share === 0 ? 'through-neck-point' : null;
   const checks = [{ target: 'roll-line', check: 'line', share, status, misreading } as const];
-  return { student, exercise, saved: null, share, checks, ...more };
+  const who = { student, number: '' };
+  return { student, who, exercise, saved: null, share, checks, freeHand: null, ...more };
 }
 
 const names = (count: number) => Array.from({ length: count }, (_, at) => `student ${at}`);
@@ -73,7 +74,8 @@ describe('the report on a class', () => {
   });
 
   test('of nothing is empty', () => {
-    expect(classReport([])).toEqual({ students: 0, work: 0, repeated: 0, exercises: [], complete: 0, alpha: null });
+    const counts = { students: 0, work: 0, repeated: 0, complete: 0 };
+    expect(classReport([])).toEqual({ ...counts, exercises: [], alpha: null, alike: [] });
   });
 
   test('leaves out the checks of a draft that could not be laid on the table', () => {
