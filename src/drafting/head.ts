@@ -1,5 +1,6 @@
 import { type Message, message } from '../words/message.ts';
-import { formOf, type HalfStep } from './form.ts';
+import type { HalfStep } from './form.ts';
+import { type KnownStep, knownStep } from './known-step.ts';
 import { isName, isReserved } from './name.ts';
 import { failed, made, type Outcome } from './outcome.ts';
 import { isRecord } from './record.ts';
@@ -8,20 +9,12 @@ import type { Name } from './step.ts';
 import type { Form } from './verbs.ts';
 import { wordOf } from './word-of.ts';
 
-/** What a step is before its blanks are looked at: its name, and the form it is written in. */
+/** What a step is before its blanks are looked at: its name, the form it is written in, and the names it uses. */
 export interface Head {
   readonly step: HalfStep;
   readonly name: Name;
   readonly form: Form;
-}
-
-/** The forms that steps were found to be written in: a draft is replayed many times, and its steps are never changed in place. */
-const written = new WeakMap<HalfStep, Form>();
-
-function formOnce(step: HalfStep): Form | null {
-  const form = written.get(step) ?? formOf(step);
-  if (form) written.set(step, form);
-  return form;
+  readonly uses: readonly Name[];
 }
 
 /** Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. */
@@ -29,10 +22,11 @@ export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name,
   if (!isRecord(step)) return failed(null, message('problem.not-a-step'));
   const half: HalfStep = step;
   const { name, verb } = half;
-  const whyNot = whyNotName(name, givens, earlier);
+  const known = knownStep(half);
+  const whyNot = whyNotOwnName(known, name, givens, earlier);
   if (whyNot) return failed('name', whyNot);
-  const form = formOnce(half);
-  if (form) return made({ step: half, name: name as Name, form });
+  const { form, uses } = known;
+  if (form) return made({ step: half, name: name as Name, form, uses });
   const word = wordOf(verb);
   return failed(
     'verb',
@@ -40,11 +34,24 @@ export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name,
   );
 }
 
+function whyNotOwnName(
+  { nameable }: KnownStep,
+  name: unknown,
+  givens: Givens,
+  earlier: ReadonlyMap<Name, number>,
+): Message | null {
+  return nameable ? whyTaken(name as Name, givens, earlier) : whyNotName(name, givens, earlier);
+}
+
 /** Why something cannot be the name of a new object; null when it can. `earlier` maps names taken to their steps. */
 export function whyNotName(name: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {
   if (name === undefined || name === '') return message('problem.name-missing');
   if (!isName(name)) return message('problem.name-form', { name: wordOf(name) });
   if (isReserved(name)) return message('problem.name-reserved', { name });
+  return whyTaken(name, givens, earlier);
+}
+
+function whyTaken(name: Name, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {
   if (givens.shapes.has(name) || givens.measures.has(name)) return message('problem.name-given', { name });
   const taken = earlier.get(name);
   return taken === undefined ? null : message('problem.name-twice', { name, step: taken + 1 });

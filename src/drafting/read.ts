@@ -3,6 +3,7 @@ import { DRAFT_LENGTH } from './limits.ts';
 import { isName } from './name.ts';
 import type { Fault } from './read/fault.ts';
 import { foundWords } from './read/found.ts';
+import { sharedStep } from './read/shared.ts';
 import { readStep } from './read/step.ts';
 import { isRecord } from './record.ts';
 import type { Name, Step } from './step.ts';
@@ -19,8 +20,9 @@ export type Read =
 
 /**
  * Reads the steps of a draft from JSON. It looks at their form only, and that no name is given twice: whether names are
- * on the sheet and expressions can be understood comes out when the draft is replayed. The steps returned are new
- * objects with their fields in the order of the language, so that writing and reading them again changes nothing.
+ * on the sheet and expressions can be understood comes out when the draft is replayed. The steps returned have
+ * their fields in the order of the language, so that writing and reading them again changes nothing; steps that say the
+ * same may be one object.
  */
 export function readSteps(json: unknown): Read {
   if (!Array.isArray(json)) return refused(message('read.not-list', { found: { said: foundWords(json) } }));
@@ -39,7 +41,7 @@ export function readSteps(json: unknown): Read {
     steps.push(step);
     errors.push(...faults.map((fault) => located(fault, index, name)));
   }
-  return errors.length > 0 ? { ok: false, errors } : { ok: true, steps };
+  return errors.length > 0 ? { ok: false, errors } : { ok: true, steps: steps.map(sharedStep) };
 }
 
 const refused = (why: Message): Read => ({ ok: false, errors: [{ path: '', message: why }] });

@@ -1,18 +1,15 @@
 import { metered } from '../geometry/work.ts';
 import { message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
-import { namesUsedBy } from './dependencies.ts';
 import type { HalfStep } from './form.ts';
+import type { Head } from './head.ts';
 import { PIECE_WORK } from './limits.ts';
-import { failed, made, type Outcome } from './outcome.ts';
+import { failed, type Outcome } from './outcome.ts';
 import type { Quantity } from './quantity.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
 import type { Givens } from './sheet.ts';
-import type { Name, Step } from './step.ts';
-import type { Form } from './verbs.ts';
-
-type Input = Shape | Quantity | undefined;
+import type { Name } from './step.ts';
 
 /** What came of a step, and what it cost, whether it was worked out now or before. */
 export interface Done {
@@ -20,16 +17,31 @@ export interface Done {
   readonly work: number;
 }
 
+type Input = Shape | Quantity | undefined;
+
 /** What a step made, and from what. */
 interface Made extends Done {
   readonly inputs: readonly Input[];
 }
 
+/** What steps made on a table. */
+export type Memory = Map<HalfStep, readonly Made[]>;
+
 /** How often a step has made something is kept: once as the reference stands, once as a learner's pins stand, and one to spare. */
 const KEPT = 3;
 
-const tables = new WeakMap<Givens, WeakMap<HalfStep, readonly Made[]>>();
-const used = new WeakMap<HalfStep, readonly Name[]>();
+/** So many steps are remembered on one table, and then all are forgotten: at a table where somebody draws, each move of the hand is a new step. */
+const MOST = 500;
+
+const memories = new WeakMap<Givens, Memory>();
+
+/** What is remembered of a table, for as long as it lies there. */
+export function memoryOf(givens: Givens): Memory {
+  const memory = memories.get(givens) ?? new Map<HalfStep, readonly Made[]>();
+  memories.set(givens, memory);
+  if (memory.size > MOST) memory.clear();
+  return memory;
+}
 
 /**
  * Carries out a step, or gives again what the same step made on the same table from the same things. A draft is replayed
@@ -37,21 +49,28 @@ const used = new WeakMap<HalfStep, readonly Name[]>();
  * never changed in place, so that being the same object is being the same. What costs more than `limit` is given up, and
  * what was made before costs what it cost then: a draft comes out the same whatever is remembered.
  */
-export function carryOutOnce(step: HalfStep, form: Form, scope: Scope, givens: Givens, limit: number): Done {
-  const table = tables.get(givens) ?? new WeakMap<HalfStep, readonly Made[]>();
-  tables.set(givens, table);
-  const inputs = namesOf(step).map((name): Input => scope.shapes.get(name) ?? scope.measures.get(name));
-  const before = table.get(step) ?? [];
-  const again = before.find((one) => inputs.every((input, i) => input === one.inputs[i]));
+export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: number): Done {
+  const before = memory.get(head.step);
+  const again = before?.find(({ inputs }) => areThere(inputs, head.uses, scope));
   if (again) return again.work <= limit ? again : givenUp(limit);
-  const done = carryOutWithin(limit, step, form, scope);
+  const done = carryOutWithin(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
-  const { outcome, work } = done;
-  if (outcome.ok) table.set(step, [{ inputs, outcome: made(outcome.value), work }, ...before.slice(0, KEPT - 1)]);
-  return done;
+  if (!done.outcome.ok) return done;
+  const made: Made = { ...done, inputs: head.uses.map((name) => inputNamed(name, scope)) };
+  memory.set(head.step, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
+  return made;
 }
 
-function carryOutWithin(limit: number, step: HalfStep, form: Form, scope: Scope): Done {
+function inputNamed(name: Name, { shapes, measures }: Scope): Input {
+  return shapes.get(name) ?? measures.get(name);
+}
+
+function areThere(inputs: readonly Input[], names: readonly Name[], scope: Scope): boolean {
+  for (let i = 0; i < names.length; i++) if (inputNamed(names[i] as Name, scope) !== inputs[i]) return false;
+  return true;
+}
+
+function carryOutWithin(limit: number, { step, form }: Head, scope: Scope): Done {
   const tried = metered(limit, () => carryOut(step, form, scope));
   if (!tried.done) return givenUp(limit);
   const work = tried.spent + 1 + (tried.value.ok ? PIECE_WORK * piecesOf(tried.value.value) : 0);
@@ -64,10 +83,4 @@ function piecesOf(shape: Shape): number {
 
 function givenUp(work: number): Done {
   return { outcome: failed(null, message('problem.too-much-work')), work };
-}
-
-function namesOf(step: HalfStep): readonly Name[] {
-  const known = used.get(step) ?? namesUsedBy(step as unknown as Step);
-  used.set(step, known);
-  return known;
 }

@@ -4,7 +4,7 @@ import { DRAFT_WORK, STEP_WORK } from './limits.ts';
 import { made } from './outcome.ts';
 import { millimetres, type Quantity, radians } from './quantity.ts';
 import { isRecord } from './record.ts';
-import { carryOutOnce, type Done } from './remember.ts';
+import { carryOutOnce, type Done, memoryOf } from './remember.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
 import type { Givens, Pins, Problem, Replayed } from './sheet.ts';
@@ -26,8 +26,11 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
   const answers = new Map<Name, Name>();
   const problems: Problem[] = [];
   const named = new Map<Name, number>();
+  const memory = memoryOf(givens);
+  let index = 0;
+  const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
   let work = 0;
-  for (let index = 0; index < steps.length; index++) {
+  for (; index < steps.length; index++) {
     const head = headOf(steps[index], givens, named);
     if (!head.ok) {
       problems.push({ step: index, name: nameOf(steps[index]), field: head.field, message: head.message });
@@ -37,9 +40,8 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
     named.set(name, index);
     const target = step.answers;
     if (typeof target === 'string') answers.set(target, name);
-    const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
     const limit = Math.max(DRAFT_WORK - work, STEP_WORK);
-    const done = pinnedShape(head.value, shapes, pins) ?? carryOutOnce(step, head.value.form, scope, givens, limit);
+    const done = pinnedShape(head.value, shapes, pins) ?? carryOutOnce(head.value, scope, memory, limit);
     const { outcome } = done;
     work += done.work;
     if (outcome.ok) lay(name, outcome.value, shapes, measures);

@@ -1,4 +1,3 @@
-import { ancestorsOf } from '../drafting/dependencies.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
@@ -19,6 +18,7 @@ import { type Bench, type Slip, slipOf } from './slip.ts';
 import { referenceOn } from './standing.ts';
 import type { Strictness } from './tolerance.ts';
 import { unitOf } from './unit.ts';
+import { usedTargets } from './used-targets.ts';
 
 /** Marks a draft: replays it on its own order, judges every target from where the learner stood, and tries it on other figures. Never throws on what a learner did. */
 export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Step[], strictness: Strictness): Grade {
@@ -63,7 +63,7 @@ function problemsOf(sheet: Sheet): Grade['problems'] {
 
 function findingAt({ exercise, givens, judged }: Bench, index: number, slip: Slip | null): Finding {
   const one = judged[index] as JudgedTarget;
-  const used = usedTargets(exercise, one);
+  const used = usedTargets(exercise, one.target.name);
   const earlier = slipsBefore(judged, index).filter(({ target }) => used.has(target.name));
   const carried = earlier.length > 0 && movedByPins(exercise, givens, one);
   return {
@@ -72,14 +72,6 @@ function findingAt({ exercise, givens, judged }: Bench, index: number, slip: Sli
     earlier: carried ? earlier : [],
     sound: carried ? [] : judged.slice(0, index).filter((before) => used.has(before.target.name) && isRight(before)),
   };
-}
-
-/** The targets on which the reference builds this one. */
-function usedTargets(exercise: Exercise, { target }: JudgedTarget): ReadonlySet<string> {
-  const answering = exercise.reference.find((step) => step.answers === target.name);
-  if (answering === undefined) return new Set();
-  const used = ancestorsOf(exercise.reference, answering.name).map((index) => exercise.reference[index]?.answers);
-  return new Set(used.filter((name) => name !== undefined && name !== target.name) as string[]);
 }
 
 /** Whether the learner's earlier answers moved what is expected here. */

@@ -61,6 +61,26 @@ export function judgeTarget(
   return null;
 }
 
+/** Those of some targets that are not right on a sheet, judged as `judge` does: the others are stood on, and no reading is taken of them. */
+export function lostTargets(
+  exercise: Exercise,
+  givens: Givens,
+  student: Sheet,
+  strictness: Strictness,
+  among: ReadonlySet<Name>,
+): readonly Name[] {
+  const ground = groundUnder(exercise, givens);
+  const ruler: Ruler = { exercise, givens, strictness };
+  const lost = new Set<Name>();
+  for (const target of exercise.targets) {
+    const answer = answerTo(target, student);
+    const standing = ground.standingFor(target.name);
+    if (among.has(target.name) && !isRightAnswer(ruler, target, answer, standing)) lost.add(target.name);
+    if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
+  }
+  return [...among].filter((target) => lost.has(target));
+}
+
 /** What a target is judged with. */
 interface Bench extends Ruler {
   readonly ground: Ground;
@@ -78,16 +98,18 @@ export interface Ruler {
 }
 
 /** Judges an answer as one to this target, from this standing. */
-export function judgeAnswer(
-  { exercise, givens, strictness }: Ruler,
-  target: Target,
-  answer: Answer,
-  standing: Standing,
-): JudgedTarget {
-  const checks = exercise.checks
+export function judgeAnswer(ruler: Ruler, target: Target, answer: Answer, standing: Standing): JudgedTarget {
+  const checks = ruler.exercise.checks
     .filter((check) => check.target === target.name)
-    .map((check) => judgeCheck(check, answer, standing, givens, strictness));
+    .map((check) => judgeCheck(check, answer, standing, ruler));
   return { target, answer, checks, ...standing };
+}
+
+/** Whether an answer is right: as `judgeAnswer` finds, but no further than the first check that does not hold. */
+export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, standing: Standing): boolean {
+  return ruler.exercise.checks.every(
+    (check) => check.target !== target.name || judgeCheck(check, answer, standing, ruler).status === 'within',
+  );
 }
 
 /** Whether every check of a target holds. */
@@ -95,13 +117,7 @@ export function isRight({ checks }: JudgedTarget): boolean {
   return checks.every(({ status }) => status === 'within');
 }
 
-function judgeCheck(
-  check: Check,
-  answer: Answer,
-  standing: Standing,
-  givens: Givens,
-  strictness: Strictness,
-): JudgedCheck {
+function judgeCheck(check: Check, answer: Answer, standing: Standing, { givens, strictness }: Ruler): JudgedCheck {
   const bounds = boundsOf(check, (text) => lengthFrom(text, givens));
   const reading =
     answer.found === 'right-kind' && standing.right !== null

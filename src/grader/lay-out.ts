@@ -19,11 +19,22 @@ export interface Laid {
 
 export type LaidOut = ({ readonly ok: true } & Laid) | { readonly ok: false; readonly message: Message };
 
+const laidOut = new WeakMap<Order, Map<Exercise, LaidOut>>();
+
 /**
  * Lays an order on the table for an exercise: what the order gives, and what the exercise has drawn on it before the
- * learner begins, its marks shaken where it says so. Fails with a sentence where any of it cannot be laid.
+ * learner begins, its marks shaken where it says so. Fails with a sentence where any of it cannot be laid. An order is
+ * laid once, for as long as it is there, so that what is remembered of its table serves whoever asks for it next.
  */
 export function layOut(exercise: Exercise, order: Order): LaidOut {
+  const here = laidOut.get(order) ?? new Map<Exercise, LaidOut>();
+  laidOut.set(order, here);
+  const laid = here.get(exercise) ?? layAfresh(exercise, order);
+  here.set(exercise, laid);
+  return laid;
+}
+
+function layAfresh(exercise: Exercise, order: Order): LaidOut {
   const dealt = dealOrder(order);
   if (!dealt.ok) return dealt;
   if (exercise.given === undefined) return laid(exercise, dealt.givens);

@@ -8,11 +8,29 @@ import type { Order } from './order.ts';
 /** How many other people's jackets a draft is tried on. */
 const OTHERS = 6;
 
+/** For so many styles and house rules the other orders of an exercise are kept: a class has one of each, or a few. */
+const KEPT = 8;
+
+const kept = new WeakMap<Exercise, Map<string, readonly Order[]>>();
+
 /**
  * Other orders for an exercise: other figures, and the style varied within the exercise's ranges, since a typed number
- * would pass for a name as long as the style stood still. Always the same ones, so that a mark can be checked again.
+ * would pass for a name as long as the style stood still. Always the same ones, so that a mark can be checked again: the
+ * very same objects while they are kept, for they hang on the style and the house rules alone, and not on the figure.
  */
 export function otherOrders(exercise: Exercise, order: Order, count = OTHERS): readonly Order[] {
+  const here = kept.get(exercise) ?? new Map<string, readonly Order[]>();
+  kept.set(exercise, here);
+  const key = JSON.stringify([count, order.style, order.house]);
+  const orders = here.get(key) ?? drawOthers(exercise, order, count);
+  // Those used last are at the end, and the first one goes.
+  here.delete(key);
+  here.set(key, orders);
+  for (const oldest of here.keys()) if (here.size > KEPT) here.delete(oldest);
+  return orders;
+}
+
+function drawOthers(exercise: Exercise, order: Order, count: number): readonly Order[] {
   const group = 'sampled' in exercise.figure ? exercise.figure.sampled : 'anyone';
   const base = readStyle(order.style);
   if (!base.ok) return [];

@@ -3,7 +3,7 @@ import { type HouseChoice, type HouseRule, houseRules } from '../garment/house-r
 import { ruleInWords } from '../garment/rules-in-force.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
-import { isRight, type JudgedTarget, judgeAnswer } from './judge.ts';
+import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import type { Bench, Slip } from './slip.ts';
@@ -47,5 +47,5 @@ function isRightBy(rule: HouseRule, choice: HouseChoice, { exercise, order }: Be
   const right = shapeNamed(reference, judged.target.name);
   if (right === null) return false;
   const standing = { right, reference, pins: judged.pins };
-  return isRight(judgeAnswer({ exercise, givens, strictness: SURE }, judged.target, judged.answer, standing));
+  return isRightAnswer({ exercise, givens, strictness: SURE }, judged.target, judged.answer, standing);
 }

@@ -55,7 +55,7 @@ export function groundUnder(exercise: Exercise, givens: Givens): Ground {
   const pin = (target: Name, answer: Shape): void => {
     const made = reference.shapes.get(reference.answers.get(target) ?? '');
     moved ||= made === undefined || !sameShape(made, answer);
-    pins = new Map([...pins, [target, answer]]);
+    pins = new Map(pins).set(target, answer);
   };
   return { standingFor, pin };
 }

@@ -1,7 +1,7 @@
 import { replay } from '../drafting/replay.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
-import { isRight, type JudgedTarget, judgeAnswer } from './judge.ts';
+import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import type { Bench, Slip } from './slip.ts';
 
@@ -38,5 +38,5 @@ function isRightFor({ target }: JudgedTarget, bench: Bench, { answer, pins, targ
   const before = new Map([...pins].filter(([name]) => name !== target.name));
   const reference = replay(bench.givens, bench.exercise.reference, before);
   const right = shapeNamed(reference, target.name);
-  return right !== null && isRight(judgeAnswer(bench, target, answer, { right, reference, pins: before }));
+  return right !== null && isRightAnswer(bench, target, answer, { right, reference, pins: before });
 }

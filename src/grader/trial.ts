@@ -2,7 +2,7 @@ import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import type { Exercise } from './exercise.ts';
-import { isRight, type JudgedTarget, judge } from './judge.ts';
+import { isRight, type JudgedTarget, lostTargets } from './judge.ts';
 import type { Laid } from './lay-out.ts';
 import type { Order } from './order.ts';
 import type { Strictness } from './tolerance.ts';
@@ -32,6 +32,5 @@ export function lostOn(
   steps: readonly Step[],
   right: ReadonlySet<Name>,
 ): readonly Name[] {
-  const there = rightTargets(judge(trial.exercise, givens, replay(learner, steps), trial.strictness));
-  return [...right].filter((target) => !there.has(target));
+  return lostTargets(trial.exercise, givens, replay(learner, steps), trial.strictness, right);
 }

@@ -13,13 +13,17 @@ export function takeObject<K extends ShapeKind>(
   kinds: readonly K[],
   scope: Scope,
 ): Outcome<Extract<Shape, { kind: K }>> {
+  const shape = typeof value === 'string' ? scope.shapes.get(value) : undefined;
+  if (shape && (kinds as readonly ShapeKind[]).includes(shape.kind)) return made(shape as Extract<Shape, { kind: K }>);
+  return failed(null, whyNotTaken(value, shape, kinds, scope));
+}
+
+function whyNotTaken(value: unknown, shape: Shape | undefined, kinds: readonly ShapeKind[], scope: Scope): Message {
   const wanted = { said: kindWords(kinds) };
-  if (typeof value !== 'string') return failed(null, message('problem.unreadable', { wanted }));
-  const shape = scope.shapes.get(value);
-  if (!shape) return failed(null, scope.absent(value) ?? strangeObject(value, wanted.said, scope));
-  if ((kinds as readonly ShapeKind[]).includes(shape.kind)) return made(shape as Extract<Shape, { kind: K }>);
+  if (typeof value !== 'string') return message('problem.unreadable', { wanted });
+  if (!shape) return scope.absent(value) ?? strangeObject(value, wanted.said, scope);
   const found = { said: kindWords([shape.kind]) };
-  return failed(null, message('problem.kind', { name: { named: value }, found, wanted }));
+  return message('problem.kind', { name: { named: value }, found, wanted });
 }
 
 /** What to say of a name that nothing on the sheet has. */
