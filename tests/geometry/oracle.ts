@@ -57,19 +57,45 @@ export function chordLength(path: Path, count: number): number {
   return fine + (fine - coarse) / 3;
 }
 
-/** The least distance from `p` to the path: every sample that is nearer than its neighbours, bettered by golden section. */
-export function bruteDistance(path: Path, p: Point, count = 200): number {
+/**
+ * The least distance from `p` to the path, to 1e-10 mm, by halving: a piece whose chord, less what the curve may stand off
+ * it, is no nearer than what was found is left. Samples would step over a curve that turns sharply.
+ */
+export function bruteDistance(path: Path, p: Point): number {
   let least = Number.POSITIVE_INFINITY;
-  for (const c of path) {
-    const off = (t: number) => gap(casteljau(c, t), p);
-    const row = Array.from({ length: count + 1 }, (_, k) => off(k / count));
-    for (let k = 0; k <= count; k++) {
-      const here = row[k] as number;
-      if (here > (row[k - 1] ?? here) || here > (row[k + 1] ?? here)) continue;
-      least = Math.min(least, here, golden(off, Math.max(0, (k - 1) / count), Math.min(1, (k + 1) / count)));
-    }
+  const pieces = [...path];
+  for (let c = pieces.pop(); c; c = pieces.pop()) {
+    const chord = chordDistance(c.p0, c.p3, p);
+    const off = standOff(c);
+    least = Math.min(least, chord + off);
+    if (chord - off < least - 1e-10) pieces.push(...halves(c));
   }
   return least;
+}
+
+/** No place of the piece is farther than this from the chord, and none of the chord from the piece: the curve and the chord, run at the same pace, differ by two control points, of which no more than three quarters count. */
+function standOff({ p0, p1, p2, p3 }: Cubic): number {
+  const off = (q: Point, t: number) => gap(q, { x: p0.x + t * (p3.x - p0.x), y: p0.y + t * (p3.y - p0.y) });
+  return 0.75 * Math.max(off(p1, 1 / 3), off(p2, 2 / 3));
+}
+
+function chordDistance(a: Point, b: Point, p: Point): number {
+  const [ux, uy] = [b.x - a.x, b.y - a.y];
+  const long = ux * ux + uy * uy;
+  const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * ux + (p.y - a.y) * uy) / long));
+  return gap(p, { x: a.x + t * ux, y: a.y + t * uy });
+}
+
+/** The two halves of a piece, by de Casteljau. */
+function halves({ p0, p1, p2, p3 }: Cubic): [Cubic, Cubic] {
+  const mid = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+  const [a, b, c] = [mid(p0, p1), mid(p1, p2), mid(p2, p3)];
+  const [ab, bc] = [mid(a, b), mid(b, c)];
+  const m = mid(ab, bc);
+  return [
+    { p0, p1: a, p2: ab, p3: m },
+    { p0: m, p1: bc, p2: c, p3 },
+  ];
 }
 
 /** The least value of `f` between `a` and `b`, where it has one bottom. */
