@@ -14,8 +14,8 @@ standard input. A file holds one hand-in, or one a line.
                       or otherwise not as the set has it
   --strictness NAME   mark by learner, workroom or sample-room, whatever the hand-in says
   --json              print one JSON line for every piece of work, at a terminal too
-  --summary           print the report on the class instead, as JSON: for every check what it earned and which wrong
-                      ways were gone, for every exercise how it tells good work from poor
+  --summary           print the report on the class instead, as JSON: for every check what it earned and which
+                      misreadings were made, for every exercise how it tells good work from poor
   --csv               print the gradebook instead, as CSV: a line a student, a column an exercise
   --cores NUMBER      work on so many cores; otherwise on all there are
   --help              print this
