@@ -1,6 +1,7 @@
 import { type ConversionConfig, toJsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 import { handInForm } from '../exchange/hand-in-form.ts';
+import { markingForm } from '../exchange/marking-file/marking-form.ts';
 import { setForm } from '../exchange/set-form.ts';
 import { figureMeasures, measureRanges } from '../garment/figure.ts';
 import { exerciseForm } from '../grader/authoring/form.ts';
@@ -29,12 +30,26 @@ export function setSchema(): JsonSchema {
   return schemaOf(setForm, 'A problem set', 'What a schema cannot say, the reader checks. See files.md.');
 }
 
+/** The JSON Schema of marking files, `docs/marking.schema.json`. */
+export function markingSchema(): JsonSchema {
+  return schemaOf(markingForm, 'A marking file', 'What a schema cannot say, the reader checks. See files.md.');
+}
+
+/** Parts of files that have a reader and a schema of their own. */
+const elsewhere: Readonly<Record<string, string>> = {
+  'wants.steps': 'drafting-language.schema.json',
+  'wants.filed-hand-in': 'hand-in.schema.json',
+  'wants.filed-set': 'set.schema.json',
+};
+
 const config: ConversionConfig = {
   target: 'draft-2020-12',
   errorMode: 'ignore',
   overrideSchema: ({ valibotSchema, jsonSchema }) => {
     const wanted = wantedOf(valibotSchema);
-    const own = wanted === 'wants.steps' ? { $ref: 'drafting-language.schema.json' } : jsonSchema;
+    const schema = wanted === null ? undefined : elsewhere[wanted];
+    // What may be null wants what its inside wants, and is not itself elsewhere.
+    const own = schema === undefined || valibotSchema.type === 'nullable' ? jsonSchema : { $ref: schema };
     if (wanted === 'wants.measures') return figureSchema();
     const described = wanted === null ? undefined : (en as Readonly<Record<string, Entry>>)[wanted]?.text;
     return described === undefined ? own : { description: described, ...own };

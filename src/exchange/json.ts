@@ -2,18 +2,17 @@ import { type Message, message } from '../words/message.ts';
 
 export type Json = { readonly ok: true; readonly json: unknown } | { readonly ok: false; readonly message: Message };
 
-/** Largest file of ours, in characters; a draft of as many steps as may be read stays well below. */
+/** Largest set and largest hand-in, in characters; a draft of as many steps as may be read stays well below. */
 export const FILE_LENGTH = 512 * 1024;
 
-/** Parses a file of ours. Refuses one that is empty, too large or cut off, and says where where the engine tells. */
-export function readJson(text: string): Json {
+/** Parses a file of ours, of at most so many characters. Refuses one that is empty, too large or cut off, and says where where the engine tells. */
+export function readJson(text: string, longest = FILE_LENGTH): Json {
   // Is there anything in it?
   if (text.trim() === '') return { ok: false, message: message('files.empty') };
   // Is it text as it was saved?
   if (text.startsWith('\uFFFD') || text.includes('\0')) return { ok: false, message: message('files.not-utf8') };
   // Could it be a draft?
-  if (text.length > FILE_LENGTH)
-    return { ok: false, message: message('files.too-large', { limit: FILE_LENGTH / 1024 }) };
+  if (text.length > longest) return { ok: false, message: message('files.too-large', { limit: longest / 1024 }) };
   try {
     return { ok: true, json: JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text) };
   } catch (error) {

@@ -32,26 +32,39 @@ export interface MarkedWork {
   readonly remarks: readonly Remark[];
 }
 
-export type WorkMarking = MarkedWork | { readonly ok: false; readonly message: Message };
+/** A piece that was marked, or why it was not; `handIn` is what could be read all the same. */
+export type WorkMarking =
+  | MarkedWork
+  | { readonly ok: false; readonly message: Message; readonly handIn: HandIn | null };
 
 /** Reads one hand-in and marks it: the same on the desk and at the command line. Never throws on what it is given. */
 export function markWork(text: string, marking: Marking): WorkMarking {
-  try {
+  return unlessStumbled(null, () => {
     const read = readHandIn(text);
-    if (!read.ok) return { ok: false, message: refusalOf(read.faults) };
-    return marked(read.handIn, marking);
+    return read.ok ? markHandIn(read.handIn, marking) : { ok: false, message: refusalOf(read.faults), handIn: null };
+  });
+}
+
+/** Marks a hand-in that was read. Never throws on what it is given. */
+export function markHandIn(handIn: HandIn, marking: Marking): WorkMarking {
+  return unlessStumbled(handIn, () => marked(handIn, marking));
+}
+
+function unlessStumbled(handIn: HandIn | null, mark: () => WorkMarking): WorkMarking {
+  try {
+    return mark();
   } catch (error) {
     // One piece of work that the grader stumbles over must not stop the others.
     const why = error instanceof Error ? error.message : String(error);
-    return { ok: false, message: message('command.stumbled', { why }) };
+    return { ok: false, message: message('command.stumbled', { why }), handIn };
   }
 }
 
 function marked(handIn: HandIn, { load, set, strictness }: Marking): WorkMarking {
   const exercise = load(handIn.exercise);
-  if (!('checks' in exercise)) return { ok: false, message: exercise };
+  if (!('checks' in exercise)) return { ok: false, message: exercise, handIn };
   const made = orderFrom(handIn, exercise);
-  if (!made.ok) return { ok: false, message: refusalOf(made.faults) };
+  if (!made.ok) return { ok: false, message: refusalOf(made.faults), handIn };
   const { order } = made;
   const grade = gradeDraft(exercise, order, handIn.steps, strictness ?? set?.strictness ?? handIn.strictness);
   return { ok: true, handIn, exercise, order, grade, remarks: set === null ? [] : remarksOn(handIn, exercise, set) };

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
-import { type Dropped, type Intake, takeIn } from '../../src/desk/marking/intake.ts';
+import { type Dropped, type Intake, type Laid, takeIn } from '../../src/desk/marking/intake.ts';
 import { added, isOther, NOTHING, stopped, takenUp } from '../../src/desk/marking/piles.ts';
 import { shownLines } from '../../src/desk/marking/sorted.ts';
 import { type BookLine, gradebookOf } from '../../src/exchange/class/gradebook.ts';
+import type { ProblemSet } from '../../src/exchange/set.ts';
 import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { setMark, writeSet } from '../../src/exchange/write-set.ts';
 import { rightOverlap } from '../exchange/hand-ins.ts';
@@ -11,11 +12,21 @@ import { weekTwo } from '../exchange/sets.ts';
 
 const set = { ...weekTwo, exercises: [{ exercise: 'overlap', marks: 30 }], figures: { named: 'amara' } } as const;
 const handIn = { ...rightOverlap, set: setMark(set), order: { ...rightOverlap.order, style: {} }, hints: {} };
-const file = (name: string, text: string): Dropped => ({ name, size: text.length, text: () => Promise.resolve(text) });
+const file = (name: string, text: string): Dropped => ({
+  ...{ name, size: text.length },
+  text: () => Promise.resolve(text),
+  head: () => Promise.resolve(text.slice(0, 200)),
+});
 
 async function all(...pile: readonly Dropped[]): Promise<readonly Intake[]> {
   const found: Intake[] = [];
-  for await (const one of takeIn(pile, null, loadExercise, exerciseNames())) found.push(one);
+  for await (const one of takeIn({ files: pile, pieces: [] }, null, loadExercise, exerciseNames())) found.push(one);
+  return found;
+}
+
+async function markedBy(by: ProblemSet | null, pieces: readonly Laid[]): Promise<readonly Intake[]> {
+  const found: Intake[] = [];
+  for await (const one of takeIn({ files: [], pieces }, by, loadExercise, exerciseNames())) found.push(one);
   return found;
 }
 
@@ -41,7 +52,8 @@ describe('a pile of hand-ins', () => {
   });
 
   test('drops no file that the system will not give', async () => {
-    const lost: Dropped = { name: 'gone.json', size: 10, text: () => Promise.reject(new Error('no')) };
+    const no = () => Promise.reject(new Error('no'));
+    const lost: Dropped = { name: 'gone.json', size: 10, text: no, head: no };
     expect(await all(lost)).toMatchObject([
       { taken: { ok: false, where: 'gone.json' } },
       { kind: 'done', name: 'gone.json', size: 10 },
@@ -64,12 +76,11 @@ describe('what lies on the desk', () => {
   test('is marked again by a set that turns up after it', async () => {
     const before = await taken(file('ilse.json', writeHandIn(handIn)));
     expect(isOther(before.set, set)).toBe(true);
-    const { left, pieces } = takenUp({ ...before, set });
-    expect(left.taken).toEqual([]);
-    const again: Intake[] = [];
-    const pile = pieces.map(({ name, text }) => file(name, text));
-    for await (const one of takeIn(pile, set, loadExercise, exerciseNames())) again.push(one);
-    expect(added(left, again).taken).toMatchObject([{ row: { file: 'ilse.json', inSet: { marks: 30, of: 30 } } }]);
+    const { held, pieces } = takenUp({ ...before, set }, ({ ok }) => ok);
+    expect([held.taken, held.waiting.length]).toEqual([[], 1]);
+    const after = added(held, await markedBy(set, pieces));
+    expect(after.taken).toMatchObject([{ row: { file: 'ilse.json', inSet: { marks: 30, of: 30 } } }]);
+    expect(after.waiting).toEqual([]);
   });
 
   test('has no piece twice, wherever it was found again, and says how many', async () => {
@@ -78,8 +89,21 @@ describe('what lies on the desk', () => {
     expect([twice.taken.length, twice.again]).toEqual([2, 2]);
   });
 
-  test('tells of files that were not marked to their end', () => {
-    expect(stopped(['a.json'])).toMatchObject([{ ok: false, where: 'a.json', message: { key: 'mark.stopped' } }]);
+  test('tells of files that were not marked to their end, and keeps pieces that waited, to be marked later', async () => {
+    const before = takenUp(await taken(file('ilse.json', writeHandIn(handIn))), ({ ok }) => ok);
+    const after = stopped(before.held, ['a.json']);
+    expect(after.taken).toMatchObject([
+      { ok: false, where: 'a.json', message: { key: 'mark.stopped' }, handIn: null },
+      { ok: false, where: 'ilse.json', message: { key: 'mark.stopped-piece' }, handIn },
+    ]);
+    const { held, pieces } = takenUp(after, ({ ok }) => !ok);
+    expect(added(held, await markedBy(set, pieces)).taken).toMatchObject([{ where: 'a.json' }, { ok: true }]);
+  });
+
+  test('takes what could be marked at last in the place of what could not', async () => {
+    const before = stopped(takenUp(await taken(file('ilse.json', writeHandIn(handIn))), ({ ok }) => ok).held, []);
+    const after = added(before, await all(file('ilse.json', writeHandIn(handIn))));
+    expect(after).toMatchObject({ taken: [{ ok: true }], again: 0 });
   });
 });
 

@@ -3,7 +3,11 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
 import { workRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
-import { markWork } from '../../src/exchange/mark-work.ts';
+import { markHandIn, markWork } from '../../src/exchange/mark-work.ts';
+import type { MarkingFile } from '../../src/exchange/marking-file/marking-file.ts';
+import { readMarking } from '../../src/exchange/marking-file/read-marking.ts';
+import { writeMarking } from '../../src/exchange/marking-file/write-marking.ts';
+import { ownTotal } from '../../src/exchange/notes/noted-marks.ts';
 import { readSet } from '../../src/exchange/read-set.ts';
 import { refusalOf } from '../../src/exchange/refusal.ts';
 import type { ProblemSet } from '../../src/exchange/set.ts';
@@ -18,10 +22,10 @@ import { say } from '../../src/words/say.ts';
 import { damagedJson, damagedText } from './damage.ts';
 
 /**
- * Damaged and hostile sets, links, hand-ins and drafts: each is read or refused in a sentence, and nothing else happens.
+ * Damaged and hostile sets, links, hand-ins, drafts and marking files: each is read or refused in a sentence, and nothing else happens.
  * FUZZ=100000 tries so many of all kinds together; the slowest is told.
  */
-const CASES = Number(process.env['FUZZ'] ?? 4000) / 8;
+const CASES = Number(process.env['FUZZ'] ?? 4000) / 10;
 const SEED = process.env['PROPERTY_SEED'] ?? 20261125;
 
 const exercises = exerciseNames();
@@ -104,6 +108,40 @@ function handInRefusal(text: string): Message | null {
   return null;
 }
 
+/** A marking file with two pieces of work, a mark by hand and comments. */
+function markingAt(turn: number): MarkingFile {
+  const [first, second] = [handInAt(turn), handInAt(turn + 1)];
+  const mark = { marks: 1, of: 2, reason: 'Drawn on paper first.' };
+  const target = loadExercise(first.exercise).targets[0]?.name ?? '';
+  return {
+    set,
+    work: [
+      { found: 'class.ndjson:1', handIn: first, marks: { [target]: mark }, comment: 'Well drawn.' },
+      { found: 'class.ndjson:2', handIn: second, marks: {}, comment: '' },
+    ],
+    students: [{ student: 'Ilse Maringa', number: '', comment: 'Go on so.' }],
+    unread: ['cut.json'],
+    saved: '2026-03-08T09:00:00.000Z',
+  };
+}
+
+function markingRefusal(text: string): Message | null {
+  const read = readMarking(text, exercises);
+  if (!read.ok) return refusalOf(read.faults);
+  for (const { handIn, marks, comment } of read.file.work) {
+    const marked = markHandIn(handIn, { load, set: read.file.set, strictness: null });
+    if (marked.ok) {
+      const row = workRow('a.json', marked, read.file.set);
+      const total = ownTotal(row.checks, { marks, comment }) ?? 0;
+      expect(total).toBeGreaterThanOrEqual(0);
+      expect(total).toBeLessThanOrEqual(row.of);
+    } else expect(say(marked.message, reader)).not.toContain('stumbled');
+  }
+  // What was read can be written, and read again.
+  expect(readMarking(writeMarking(read.file), exercises).ok).toBe(true);
+  return null;
+}
+
 /** Damage by the letter, and by the part. */
 const kinds: readonly [string, (turn: number, chance: ReturnType<typeof chanceOf>) => Message | null][] = [
   ['sets by the letter', (_, chance) => setRefusal(damagedText(writeSet(set), chance))],
@@ -133,6 +171,11 @@ const kinds: readonly [string, (turn: number, chance: ReturnType<typeof chanceOf
       const other = handInAt(chance.whole(0, exercises.length - 1));
       return handInRefusal(JSON.stringify({ ...handInJson(handIn), steps: damagedJson(other.steps, chance) }));
     },
+  ],
+  ['marking files by the letter', (turn, chance) => markingRefusal(damagedText(writeMarking(markingAt(turn)), chance))],
+  [
+    'marking files by the part',
+    (turn, chance) => markingRefusal(JSON.stringify(damagedJson(JSON.parse(writeMarking(markingAt(turn))), chance))),
   ],
 ];
 

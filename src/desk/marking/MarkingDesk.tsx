@@ -5,8 +5,9 @@ import { gradebookCsv } from '../../exchange/class/gradebook-csv.ts';
 import { classReport } from '../../exchange/class/report.ts';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
+import { looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
 import { notedEntry } from '../../exchange/notes/noted-marks.ts';
-import { UNTOUCHED } from '../../exchange/notes/notes.ts';
+import { UNTOUCHED, withPiece } from '../../exchange/notes/notes.ts';
 import { download } from '../../table/download.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
@@ -14,8 +15,11 @@ import type { ExerciseCard } from '../setting/exercise-card.ts';
 import { Book, type Sound } from './Book.tsx';
 import { ClassView } from './ClassView.tsx';
 import { Intray } from './Intray.tsx';
+import type { Taken } from './intake.ts';
+import { Loose } from './Loose.tsx';
 import './marking.css';
 import './own-marks.css';
+import { SaveMarking } from './SaveMarking.tsx';
 import { Untaken } from './Untaken.tsx';
 import { type MarkingDesk as Desk, useMarkingDesk } from './use-marking-desk.ts';
 
@@ -40,6 +44,11 @@ export function MarkingDesk({ cards, exercises, language }: MarkingDeskProps): V
   );
 }
 
+function notedPiece(taken: Taken): readonly NotedPiece[] {
+  if (taken.ok) return [{ handIn: taken.handIn, checks: taken.row.checks }];
+  return taken.handIn === null ? [] : [{ handIn: taken.handIn, checks: null }];
+}
+
 interface MarkedProps {
   readonly desk: Desk;
   readonly titles: ReadonlyMap<string, string>;
@@ -49,7 +58,7 @@ interface MarkedProps {
 
 function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
   const { held, progress } = desk;
-  const { set, taken, again, notes } = held;
+  const { set, taken, again, notes, clashes } = held;
   const sound = useMemo(() => taken.filter((one): one is Sound => one.ok), [taken]);
   const book = useMemo(
     () =>
@@ -61,6 +70,7 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
   );
   // While more is coming in, the class is not yet what it will be.
   const report = useMemo(() => (progress ? null : classReport(sound.map(({ kept }) => kept))), [sound, progress]);
+  const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
   const [note, setNote] = useState<string | null>(null);
   const saveCsv = (): void => {
     const file = fileNameOf([set?.title ?? say('mark.file')], 'csv');
@@ -71,6 +81,7 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
     say('mark.counted', { students: book.lines.length, work: sound.length - book.repeated }),
     ...(book.repeated > 0 ? [say('mark.repeated', { repeated: book.repeated })] : []),
     ...(again > 0 ? [say('mark.again', { again })] : []),
+    ...(clashes > 0 ? [say('mark.clashed', { clashes })] : []),
   ];
   return (
     <>
@@ -91,13 +102,20 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
           <button type="button" class="button button--first" data-do="csv" onClick={saveCsv}>
             {say('mark.csv')}
           </button>
+          <SaveMarking held={held} say={say} onSaid={setNote} />
           <button type="button" class="button button--quiet" data-do="clear" onClick={desk.clear}>
             {say('mark.clear')}
           </button>
         </div>
         <p role="status">{note}</p>
       </section>
-      <Untaken taken={taken} say={say} />
+      <Untaken taken={taken} say={say} onGoOn={progress ? null : desk.goOn} />
+      <Loose
+        loose={loose}
+        titles={titles}
+        say={say}
+        onWrite={(key, change) => desk.write((now) => withPiece(now, key, change))}
+      />
       {report ? <ClassView report={report} titles={titles} say={say} /> : null}
     </>
   );

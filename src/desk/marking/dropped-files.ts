@@ -1,6 +1,6 @@
-import type { Pile } from './marking-worker.ts';
+import type { Task } from './marking-worker.ts';
 
-type Files = Pile['files'];
+type Files = Task['files'];
 
 /** Files that were chosen, with the folders they lie in where a folder was. Hidden ones are left out. */
 export function chosenFiles(list: FileList): Files {

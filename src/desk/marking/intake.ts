@@ -1,4 +1,3 @@
-import { isRecord } from '../../drafting/record.ts';
 import { freeHandOf } from '../../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../../exchange/class/gradebook.ts';
@@ -6,12 +5,13 @@ import { type Sketch, sketchOf } from '../../exchange/class/laid/sketch.ts';
 import { type WayGone, waysGoneIn } from '../../exchange/class/ways.ts';
 import { type WorkRow, workRow } from '../../exchange/grade-row.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
-import { type Marking, markWork } from '../../exchange/mark-work.ts';
+import { type Marking, markHandIn, markWork, type WorkMarking } from '../../exchange/mark-work.ts';
+import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
+import { handInLine } from '../../exchange/notes/draft-key.ts';
 import { piecesIn } from '../../exchange/pieces.ts';
-import { readSet } from '../../exchange/read-set.ts';
-import { refusalOf } from '../../exchange/refusal.ts';
-import { type ProblemSet, SET_FORMAT } from '../../exchange/set.ts';
+import type { ProblemSet } from '../../exchange/set.ts';
 import { type Message, message } from '../../words/message.ts';
+import { besideWork, givenBy } from './beside-work.ts';
 
 /** A file as it was dropped on the desk. */
 export interface Dropped {
@@ -19,6 +19,20 @@ export interface Dropped {
   readonly name: string;
   readonly size: number;
   readonly text: () => Promise<string>;
+  /** The beginning of its text. */
+  readonly head: () => Promise<string>;
+}
+
+/** A piece of work that was read already. */
+export interface Laid {
+  readonly found: string;
+  readonly handIn: HandIn;
+}
+
+/** What is taken in: files as they were dropped, and pieces that lay there before. */
+export interface Pile {
+  readonly files: readonly Dropped[];
+  readonly pieces: readonly Laid[];
 }
 
 /** What is said of one piece of work that was taken in. */
@@ -32,83 +46,63 @@ export type Taken =
       readonly sketch: Sketch;
       readonly ways: readonly WayGone[];
     }
-  | { readonly ok: false; readonly where: string; readonly message: Message };
+  /** `handIn` is what could be read though it could not be marked. */
+  | { readonly ok: false; readonly where: string; readonly message: Message; readonly handIn: HandIn | null };
 
-/** What becomes of a pile of files: the set they are marked by, if one lies among them, then piece after piece. */
+/** What becomes of a pile: the set it is marked by, if one lies among the files, then piece after piece. */
 export type Intake =
   | { readonly kind: 'set'; readonly set: ProblemSet }
+  /** A marking file that was saved before: its pieces are not marked yet. Its set has been told of before it. */
+  | { readonly kind: 'marking'; readonly file: MarkingFile }
   | { readonly kind: 'taken'; readonly taken: Taken }
   /** A file is done, with so many characters. */
   | { readonly kind: 'done'; readonly name: string; readonly size: number };
 
-/** No file of the course that is not work is larger. */
-const SET_SIZE = 64 * 1024;
-
 /**
- * Takes in a pile of files: finds the set among them, or keeps to `set`, and marks every piece of work by it. One file after
- * another is held, never the pile. Files that are no work are told like work that cannot be read: nothing is dropped.
+ * Takes in a pile: finds the set among its files, or keeps to `set`, and marks every piece of work by it. One file after
+ * another is held, never all of them. Files that are no work are told like work that cannot be read: nothing is dropped.
  */
 export async function* takeIn(
-  pile: readonly Dropped[],
+  { files, pieces }: Pile,
   set: ProblemSet | null,
   load: Marking['load'],
   exercises: readonly string[],
 ): AsyncGenerator<Intake> {
   let by = set;
   const work: Dropped[] = [];
-  for (const file of pile) {
-    const found = file.size <= SET_SIZE ? await setIn(file, exercises) : null;
+  for (const file of files) {
+    const found = await besideWork(file, exercises);
     if (found === null) work.push(file);
-    else yield* [foundAs(found, file), { kind: 'done', name: file.name, size: file.size } as const];
-    if (found?.ok) by = found.set;
+    else yield* [...found, { kind: 'done', name: file.name, size: file.size } as const];
+    by = found?.find((one) => one.kind === 'set')?.set ?? by;
+  }
+  const marking = { load, set: by, strictness: null };
+  for (const { found, handIn } of pieces) {
+    yield { kind: 'taken', taken: takenOf(markHandIn(handIn, marking), found, by) };
+    yield { kind: 'done', name: found, size: handInLine(handIn).length };
   }
   for (const file of work) {
-    for await (const taken of workIn(file, { load, set: by, strictness: null })) yield { kind: 'taken', taken };
+    for await (const taken of workIn(file, marking)) yield { kind: 'taken', taken };
     yield { kind: 'done', name: file.name, size: file.size };
   }
 }
 
-function foundAs(found: SetFound, { name }: Dropped): Intake {
-  if (found.ok) return { kind: 'set', set: found.set };
-  return { kind: 'taken', taken: { ok: false, where: name, message: found.message } };
-}
-
-type SetFound = { readonly ok: true; readonly set: ProblemSet } | { readonly ok: false; readonly message: Message };
-
-/** The set in a file that says it is one; null for any other file. */
-async function setIn(file: Dropped, exercises: readonly string[]): Promise<SetFound | null> {
-  const text = await textOf(file);
-  if (text === null || !saysSet(text)) return null;
-  const read = readSet(text, exercises);
-  return read.ok ? read : { ok: false, message: refusalOf(read.faults) };
-}
-
-function saysSet(text: string): boolean {
-  try {
-    const json: unknown = JSON.parse(text);
-    return isRecord(json) && json['format'] === SET_FORMAT;
-  } catch {
-    return false;
-  }
-}
-
 async function* workIn(file: Dropped, by: Marking): AsyncGenerator<Taken> {
-  const text = await textOf(file);
+  const text = await givenBy(file.text);
   if (text === null) {
-    yield { ok: false, where: file.name, message: message('mark.unreadable') };
+    yield { ok: false, where: file.name, message: message('mark.unreadable'), handIn: null };
     return;
   }
   for await (const piece of piecesIn(once(text))) {
     const where = piece.line === null ? file.name : `${file.name}:${piece.line}`;
-    if ('refused' in piece) yield { ok: false, where, message: piece.refused };
-    else yield takenOf(piece.text, where, by);
+    if ('refused' in piece) yield { ok: false, where, message: piece.refused, handIn: null };
+    else yield takenOf(markWork(piece.text, by), where, by.set);
   }
 }
 
-function takenOf(text: string, where: string, by: Marking): Taken {
-  const marked = markWork(text, by);
-  if (!marked.ok) return { ok: false, where, message: marked.message };
-  const row = workRow(where, marked, by.set);
+function takenOf(marked: WorkMarking, where: string, set: ProblemSet | null): Taken {
+  if (!marked.ok) return { ...marked, where };
+  const row = workRow(where, marked, set);
   return {
     ok: true,
     handIn: marked.handIn,
@@ -118,15 +112,6 @@ function takenOf(text: string, where: string, by: Marking): Taken {
     sketch: sketchOf(marked),
     ways: waysGoneIn(marked.grade),
   };
-}
-
-/** Null where the system would not let it be read. */
-async function textOf(file: Dropped): Promise<string | null> {
-  try {
-    return await file.text();
-  } catch {
-    return null;
-  }
 }
 
 async function* once(text: string): AsyncGenerator<string> {

@@ -1,8 +1,14 @@
+import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
+import { handInLine } from '../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
-import type { Answer, Pile } from './marking-worker.ts';
-import { added, type Held, isOther, NOTHING, stopped, takenUp } from './piles.ts';
+import type { Laid, Taken } from './intake.ts';
+import type { Answer, Task } from './marking-worker.ts';
+import { added, type Held, isOther, NOTHING, opened, stopped, takenUp } from './piles.ts';
 
-export type Files = Pile['files'];
+export type Files = Task['files'];
+
+/** What waits its turn: files, or pieces that were read already. */
+type Waiting = Pick<Task, 'files' | 'pieces'>;
 
 /** How far the piles have come: of how many characters how many are done. */
 export interface Progress {
@@ -26,7 +32,7 @@ export const EMPTY_DESK: DeskState = { held: NOTHING, progress: null, failed: fa
  */
 export class PileRunner {
   private state = EMPTY_DESK;
-  private readonly waiting: Files[] = [];
+  private readonly waiting: Waiting[] = [];
   /** Files of the pile under way that are not done. */
   private undone: readonly string[] = [];
   private worker: Worker | null = null;
@@ -42,18 +48,23 @@ export class PileRunner {
   takeIn(files: Files): void {
     if (files.length === 0) return;
     this.put({ failed: false });
-    this.wait(files);
+    this.wait({ files, pieces: [] });
     if (this.worker === null) this.next();
   }
 
-  /** Stops, and tells of every file that was not marked to its end. */
+  /** Marks what lay there and was not marked when it was stopped. */
+  goOn(): void {
+    this.markAgain(({ ok }) => !ok);
+    if (this.worker === null) this.next();
+  }
+
+  /** Stops, and tells of every file that was not marked to its end and of every piece that was not marked. */
   stop(): void {
     this.dismiss();
-    const names = [...this.undone, ...this.waiting.flat().map(({ name }) => name)];
+    const names = [...this.undone, ...this.waiting.flatMap(({ files }) => files.map(({ name }) => name))];
     this.waiting.length = 0;
     this.undone = [];
-    const told = stopped(names).map((taken) => ({ kind: 'taken', taken }) as const);
-    this.put({ held: added(this.state.held, told), progress: null });
+    this.put({ held: stopped(this.state.held, names), progress: null });
   }
 
   clear(): void {
@@ -72,26 +83,30 @@ export class PileRunner {
     this.tell(this.state);
   }
 
-  private wait(files: Files): void {
-    this.waiting.push(files);
+  private wait(pile: Waiting): void {
+    this.waiting.push(pile);
+    const sizes = [
+      ...pile.files.map(({ file }) => file.size),
+      ...pile.pieces.map(({ handIn }) => handInLine(handIn).length),
+    ];
     const { done, of } = this.state.progress ?? { done: 0, of: 0 };
-    this.put({ progress: { done, of: of + files.reduce((sum, { file }) => sum + file.size, 0) } });
+    this.put({ progress: { done, of: sizes.reduce((sum, size) => sum + size, of) } });
   }
 
   private next(): void {
     this.dismiss();
-    const files = this.waiting.shift();
-    if (files) this.begin(files);
+    const pile = this.waiting.shift();
+    if (pile) this.begin(pile);
     else this.put({ progress: null });
   }
 
-  private begin(files: Files): void {
-    this.undone = files.map(({ name }) => name);
+  private begin(pile: Waiting): void {
+    this.undone = pile.files.map(({ name }) => name);
     const worker = new Worker(new URL('./marking-worker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => this.hear(data));
     worker.addEventListener('error', () => this.hear({ failed: true }));
     this.worker = worker;
-    worker.postMessage({ files, set: this.state.held.set, exercises: this.exercises } satisfies Pile);
+    worker.postMessage({ ...pile, set: this.state.held.set, exercises: this.exercises } satisfies Task);
   }
 
   private dismiss(): void {
@@ -115,11 +130,12 @@ export class PileRunner {
         answer.filter(({ kind }) => kind === 'set'),
       ),
     });
-    if (isOther(before.set, this.state.held.set)) this.markAgain();
+    if (isOther(before.set, this.state.held.set)) this.markAgain(({ ok }) => ok);
+    for (const one of answer) if (one.kind === 'marking') this.open(one.file);
     this.put({
       held: added(
         this.state.held,
-        answer.filter(({ kind }) => kind !== 'set'),
+        answer.filter(({ kind }) => kind === 'taken'),
       ),
     });
     const done = answer.flatMap((one) => (one.kind === 'done' ? [one] : []));
@@ -129,11 +145,17 @@ export class PileRunner {
     this.put({ progress: progress && { ...progress, done: progress.done + size } });
   }
 
-  /** Another set turned up: what was marked before it waits to be marked again. */
-  private markAgain(): void {
-    const { left, pieces } = takenUp(this.state.held);
-    if (pieces.length === 0) return;
-    this.put({ held: left });
-    this.wait(pieces.map(({ name, text }) => ({ name, file: new File([text], name) })));
+  private open(file: MarkingFile): void {
+    this.mark(opened(this.state.held, file));
+  }
+
+  /** What was marked by another set, or not at all, waits to be marked again. */
+  private markAgain(which: (taken: Taken) => boolean): void {
+    this.mark(takenUp(this.state.held, which));
+  }
+
+  private mark({ held, pieces }: { readonly held: Held; readonly pieces: readonly Laid[] }): void {
+    this.put({ held });
+    if (pieces.length > 0) this.wait({ files: [], pieces });
   }
 }

@@ -5,6 +5,8 @@ import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './pile-runne
 export interface MarkingDesk extends DeskState {
   readonly takeIn: (files: Files) => void;
   readonly cancel: () => void;
+  /** Marks what was stopped before it was marked. */
+  readonly goOn: () => void;
   readonly clear: () => void;
   /** Changes what the teacher wrote, as it is by then. */
   readonly write: (change: (now: Notes) => Notes) => void;
@@ -22,6 +24,7 @@ export function useMarkingDesk(exercises: string): MarkingDesk {
     ...state,
     takeIn: (files) => runner.current?.takeIn(files),
     cancel: () => runner.current?.stop(),
+    goOn: () => runner.current?.goOn(),
     clear: () => runner.current?.clear(),
     write: (change) => runner.current?.write(change),
   };

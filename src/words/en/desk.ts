@@ -147,7 +147,7 @@ export const desk = {
   ),
   'mark.intray': plain('The tray'),
   'mark.drop': plain(
-    'Drop hand-ins here, files or a whole folder, with the file of their set among them if they have one.',
+    'Drop hand-ins here, files or a whole folder, with the file of their set among them if they have one. Or drop a marking file that you saved, to go on with it.',
   ),
   'mark.drop-more': entry(
     ['title'],

@@ -20,7 +20,7 @@ export const files = {
   ),
   'files.too-large': entry(
     ['limit'],
-    'This is larger than {limit} kilobytes, and no file of the course is. Look whether it is the right file.',
+    'This is larger than {limit} kilobytes, and no such file of the course is. Look whether it is the right file.',
   ),
   'kind.hand-in': plain('a hand-in'),
   'files.not-this': entry(

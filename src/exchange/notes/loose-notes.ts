@@ -1,0 +1,53 @@
+import type { Name } from '../../drafting/step.ts';
+import { latestOf } from '../class/class-work.ts';
+import type { CheckRow } from '../grade-row.ts';
+import type { HandIn } from '../hand-in.ts';
+import { studentKey } from '../student.ts';
+import { draftKey } from './draft-key.ts';
+import { looseMarks } from './noted-marks.ts';
+import type { Notes, OwnMark } from './notes.ts';
+
+/** A piece of work on the desk; `checks` are null where it could not be marked. */
+export interface NotedPiece {
+  readonly handIn: HandIn;
+  readonly checks: readonly CheckRow[] | null;
+}
+
+/** What a teacher wrote that belongs to nothing that counts, and why. */
+export interface LooseNote {
+  /** The key of the draft it was written on. */
+  readonly key: string;
+  readonly handIn: HandIn;
+  /** Another draft counts; the exercise has no such target any more; the work could not be marked. */
+  readonly why: 'earlier' | 'target' | 'unmarked';
+  readonly marks: readonly (readonly [Name, OwnMark])[];
+  /** Empty where the comment still belongs, or there is none. */
+  readonly comment: string;
+}
+
+/** Teacher's marks and comments that count nowhere: kept, and to be told. */
+export function looseNotes(pieces: readonly NotedPiece[], { pieces: notes }: Notes): readonly LooseNote[] {
+  if (notes.size === 0) return [];
+  const counting = new Set(countingKeys(pieces));
+  const byKey = new Map(pieces.map((piece) => [draftKey(piece.handIn), piece]));
+  return [...notes].flatMap(([key, { marks, comment }]): readonly LooseNote[] => {
+    const piece = byKey.get(key);
+    // What is written never comes to the desk without its draft, and never stays there without it.
+    if (piece === undefined) return [];
+    const { handIn, checks } = piece;
+    const all = Object.entries(marks);
+    if (checks === null) return [{ key, handIn, why: 'unmarked', marks: all, comment }];
+    if (!counting.has(key)) return [{ key, handIn, why: 'earlier', marks: all, comment }];
+    const loose = looseMarks(checks, { marks, comment });
+    return loose.length === 0 ? [] : [{ key, handIn, why: 'target', marks: loose, comment: '' }];
+  });
+}
+
+function countingKeys(pieces: readonly NotedPiece[]): readonly string[] {
+  const marked = pieces.filter(({ checks }) => checks !== null);
+  const keyed = marked.map(({ handIn }) => ({
+    ...{ student: studentKey(handIn), exercise: handIn.exercise, saved: handIn.saved },
+    key: draftKey(handIn),
+  }));
+  return latestOf(keyed).map(({ key }) => key);
+}

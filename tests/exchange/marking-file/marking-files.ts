@@ -1,0 +1,18 @@
+import type { MarkingFile } from '../../../src/exchange/marking-file/marking-file.ts';
+import { rightOverlap } from '../hand-ins.ts';
+
+/** The work on a desk, by an invented teacher, of a class that was given no set. */
+export const evening: MarkingFile = {
+  set: null,
+  work: [
+    {
+      found: 'week 2/ilse.json',
+      handIn: rightOverlap,
+      marks: { 'overlap-edge': { marks: 4, of: 6, reason: 'Right, but two hints were taken in a test.' } },
+      comment: 'Well squared.',
+    },
+  ],
+  students: [{ student: 'Ilse Maringa', number: '17', comment: 'Next week: the roll line.\nBring your own measures.' }],
+  unread: ['week 2/photo.jpg'],
+  saved: '2026-02-15T18:00:00.000Z',
+};

@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest';
+import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
+import { mergedNotes } from '../../../src/exchange/notes/merge-notes.ts';
+import { NO_NOTES, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
+import { rightOverlap } from '../hand-ins.ts';
+import { evening } from '../marking-file/marking-files.ts';
+
+const key = draftKey(rightOverlap);
+const opened = mergedNotes(NO_NOTES, evening);
+
+describe('a marking file laid on the desk', () => {
+  test('brings what was written, and again brings nothing new', () => {
+    expect(opened.notes.pieces.get(key)?.comment).toBe('Well squared.');
+    expect(opened.notes.students.get('#17')?.comment).toContain('Next week');
+    expect(mergedNotes(opened.notes, evening)).toEqual({ notes: opened.notes, clashes: 0 });
+  });
+
+  test('takes nothing from what lay there, adds what did not, and counts where the two differ', () => {
+    const mine = withPiece(NO_NOTES, key, (now) => ({ ...now, comment: 'Mine.' }));
+    const merged = mergedNotes(withStudent(mine, { student: 'Ilse', number: '17', comment: 'Also mine.' }), evening);
+    expect(merged.notes.pieces.get(key)).toMatchObject({ comment: 'Mine.', marks: { 'overlap-edge': { marks: 4 } } });
+    expect(merged.notes.students.get('#17')?.comment).toBe('Also mine.');
+    expect(merged.clashes).toBe(2);
+  });
+});
+
+test('a draft that is handed in again unchanged is known as the same, and a changed one is not', () => {
+  const again = { ...rightOverlap, saved: '2026-02-20T09:30:00.000Z', checks: 9, hints: {} };
+  expect(draftKey(again)).toBe(key);
+  expect(draftKey({ ...rightOverlap, steps: [] })).not.toBe(key);
+  expect(draftKey({ ...rightOverlap, number: '18' })).not.toBe(key);
+  expect(draftKey({ ...rightOverlap, order: { ...rightOverlap.order, style: {} } })).not.toBe(key);
+});
