@@ -19,6 +19,23 @@ test('the sheet and the sentence in hand are in sight together, to its last butt
   }
 });
 
+test('a sheet that was hidden for a while shows the draft where it stood', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  const words = page.locator('.sheet-words');
+  const before = await words.getAttribute('data-view');
+  const table = page.locator('.table').first();
+  // The board hears of its size once a frame: two frames later it has.
+  const display = (value: string) =>
+    table.evaluate(async (one: HTMLElement, how) => {
+      one.style.display = how;
+      for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+    }, value);
+  await display('none');
+  await display('');
+  expect(await words.getAttribute('data-view')).toBe(before);
+  await expect(page.locator('.sheet-board .mark').first()).toBeInViewport();
+});
+
 test('with a tool in a thumb’s reach, the sentence covers neither the sheet nor its buttons @phone', async ({
   page,
 }) => {

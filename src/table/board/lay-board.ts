@@ -4,7 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { JXG } from './jsxgraph-core.js';
 import { Painter } from './painter.ts';
 import { layPaper } from './paper.ts';
-import { boxIn, fitView, type Size, type View } from './view.ts';
+import { boxIn, fitView, hasRoom, resizedView, type Size, type View } from './view.ts';
 
 /** What the awake sheet tells the table. */
 export interface SheetEvents {
@@ -91,11 +91,11 @@ export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetE
       show({ scale: next, origin: { x: keep(still.x, origin.x), y: keep(still.y, origin.y) } });
     },
     resize: (next) => {
-      const { scale, origin } = viewNow();
-      const shift = { x: (next.width - size.width) / 2, y: (next.height - size.height) / 2 };
+      if (!hasRoom(next)) return;
+      const view = resizedView(viewNow(), size, next) ?? fitView(box, next);
       size = next;
       board.resizeContainer(next.width, next.height, true, true);
-      show({ scale, origin: { x: origin.x + shift.x, y: origin.y + shift.y } });
+      show(view);
     },
     view: viewNow,
     size: () => size,

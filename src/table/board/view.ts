@@ -38,3 +38,17 @@ export function boxIn(view: View, { width, height }: Size): Box {
 export function centredOn({ scale }: View, p: Point, { width, height }: Size): View {
   return { scale, origin: { x: width / 2 - p.x * scale, y: height / 2 + p.y * scale } };
 }
+
+/**
+ * The view once its frame has another size: what was in the middle stays there. Null where the frame has no room, hidden or
+ * squeezed to nothing: there is nothing to show then, and a view taken from it would have no scale to come back with.
+ */
+export function resizedView({ scale, origin }: View, from: Size, to: Size): View | null {
+  if (!hasRoom(from) || !hasRoom(to)) return null;
+  return { scale, origin: { x: origin.x + (to.width - from.width) / 2, y: origin.y + (to.height - from.height) / 2 } };
+}
+
+/** Whether a frame of this size, CSS pixels, can show anything. One that is hidden has none. */
+export function hasRoom({ width, height }: Size): boolean {
+  return width > 0 && height > 0;
+}
