@@ -47,6 +47,20 @@ test.describe('a learner draws the roll line', () => {
   });
 });
 
+test('what is typed after pointing goes into the next blank', async ({ page }) => {
+  await openTable(page, 'roll-line');
+  await tool(page, 'parallel').click();
+  await byMouse(page, { x: 90, y: 0 });
+  await page.keyboard.type('0.5 in + 1 in');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('up');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.step-words')).toHaveText(
+    'Line parallel to waist, 0.5 in + 1 in (3.8\u00a0cm), above it.',
+  );
+});
+
 test('pointing at a crossing says both lines of it', async ({ page }) => {
   await openTable(page, 'roll-line');
   const [edge, level] = rollLineSteps();

@@ -5,6 +5,7 @@ import type { AwakeSheet } from '../board/lay-board.ts';
 import { fitView, toPixels, toSheet, type View } from '../board/view.ts';
 import type { Pointed } from '../model/point-at.ts';
 import type { SheetProps } from './Sheet.tsx';
+import { typeOn } from './type-on.ts';
 
 interface FrameInputs
   extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding' | 'home'> {
@@ -122,6 +123,8 @@ function keyHandlers(frame: Frame) {
     onKeyDown: (event: KeyboardEvent): void => {
       // The keys of the marks and handles on the sheet are their own.
       if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey) return;
+      // With the pointer of the arrow keys on the sheet, its keys are meant.
+      if (cross === null && typeOn(event)) return;
       const act = acts.get(event.key);
       if (!moveCross(event, frame) && !act) return;
       event.preventDefault();
