@@ -7,13 +7,24 @@ export function lengthText(mm: number, unit: Unit): string {
   return unit === 'cm' ? centimetres(mm) : inches(mm);
 }
 
+/**
+ * A half goes up, on either side of nothing, however it was worked out: 2 1/2 in laid off is 63.5 mm, and what is left of 3 1/2 in
+ * less 1 in falls short of it by the last bit of a number. The two have to read alike.
+ */
+export function nearestWhole(value: number): number {
+  return Math.sign(value) * Math.round(Math.abs(value) + LAST_BITS);
+}
+
+/** More than arithmetic loses on a sheet, and less than anyone can see. */
+const LAST_BITS = 1e-6;
+
 function centimetres(mm: number): string {
-  const rounded = Math.round(mm);
+  const rounded = nearestWhole(mm);
   return `${(rounded === 0 ? 0 : rounded / 10).toString().replace('-', '−')} cm`;
 }
 
 function inches(mm: number): string {
-  const sixteenths = Math.round(mm / SIXTEENTH);
+  const sixteenths = nearestWhole(mm / SIXTEENTH);
   if (sixteenths === 0) return '0 in';
   const sign = sixteenths < 0 ? '−' : '';
   const whole = Math.trunc(Math.abs(sixteenths) / 16);

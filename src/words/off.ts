@@ -1,4 +1,4 @@
-import { angleText, lengthText } from './length.ts';
+import { angleText, lengthText, nearestWhole } from './length.ts';
 import { type Message, message } from './message.ts';
 import type { Unit } from './unit.ts';
 
@@ -11,7 +11,7 @@ export function offText(mm: number, unit: Unit): string | Message {
 /** How far two lengths or angles are apart, as the reader sees them: the difference of what is shown, not of what is so. */
 export function apartText([one, other]: readonly [number, number], of: 'mm' | 'radians', unit: Unit): string | Message {
   const grain = of === 'radians' ? TENTH_OF_A_DEGREE : unit === 'cm' ? 1 : SIXTEENTH;
-  const steps = Math.abs(Math.round(one / grain) - Math.round(other / grain));
+  const steps = Math.abs(nearestWhole(one / grain) - nearestWhole(other / grain));
   if (steps === 0 && one !== other) return of === 'radians' ? message('off.under-tenth-degree') : leastOf(unit);
   return of === 'radians' ? angleText(steps * grain) : lengthText(steps * grain, unit);
 }

@@ -47,3 +47,11 @@ test('a length that something is off by is never nothing', () => {
   expect(valueText({ off: -3 }, cm)).toBe('0.3 cm');
   expect(say(message('grader.too-low', { off: { off: 0.2 } }), inches)).toBe('under 1/16 in too low');
 });
+
+test('a half goes up however it was worked out, so that one length never reads two ways', () => {
+  const [overlap, inch] = [88.9, 25.4];
+  for (const mm of [63.5, overlap - inch, 25.4 * 2.5]) expect(valueText({ mm }, cm)).toBe('6.4 cm');
+  expect(valueText({ mm: -63.5 }, cm)).toBe('−6.4 cm');
+  expect(valueText({ mm: 25.4 / 32 - 1e-13 }, inches)).toBe('1/16 in');
+  expect(valueText({ apart: [overlap - inch, 60], unit: 'mm' }, cm)).toBe('0.4 cm');
+});
