@@ -21,6 +21,16 @@ export function wayOf(displacement: Point, size: Value = { off: Math.hypot(displ
   return isUpright ? uprightWay(y, size) : acrossWay(x, size);
 }
 
+/**
+ * The same for what is measured from something: where it is off upright alone, too high or too low; else too far from it or
+ * too near to it, since the edge is wrong by its distance, whichever way it faces.
+ */
+export function wayFrom(displacement: Point, isBeyond: boolean, off: Value): Message {
+  const { x, y } = displacement;
+  if (Math.abs(x) < WORTH_SAYING * Math.hypot(x, y)) return uprightWay(y, off);
+  return isBeyond ? message('grader.too-far', { off }) : message('grader.too-near', { off });
+}
+
 function uprightWay(y: number, off: Value): Message {
   return y > 0 ? message('grader.too-high', { off }) : message('grader.too-low', { off });
 }

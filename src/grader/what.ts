@@ -8,7 +8,7 @@ import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import { leanOf } from './lean.ts';
 import type { Reading } from './measures/reading.ts';
 import { isNothing } from './nothing.ts';
-import { wayOf } from './way.ts';
+import { wayFrom, wayOf } from './way.ts';
 
 /** The sentence that says what is off at a target, by how much and which way. */
 export function whatIsOff(judged: JudgedTarget, one: JudgedCheck): Message {
@@ -56,7 +56,8 @@ function distanceOff(
   if (reading.measured * reading.expected < 0 && !isNothing(reading.measured) && !isNothing(reading.expected)) {
     return message('grader.distance-across', { target, from, measured, expected });
   }
-  const way = { said: wayOf(displacement, apart(reading)) };
+  const isBeyond = Math.abs(reading.measured) > Math.abs(reading.expected);
+  const way = { said: wayFrom(displacement, isBeyond, apart(reading)) };
   return check.measure === 'parallel' && reading.spot !== null && typeof check.at !== 'string'
     ? message('grader.distance-at', { target, from, spot: { named: reading.spot }, measured, expected, way })
     : message('grader.distance', { target, from, measured, expected, way });

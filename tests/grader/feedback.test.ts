@@ -90,7 +90,7 @@ test('an overlap a little wide is said with its size and its way, and what follo
   });
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   expect(paragraph(grade, 'overlap-edge')).toMatchInlineSnapshot(`
-    "Your overlap edge is 3.3 cm from the centre front, where 2.5 cm is wanted: 0.8 cm too far toward the front edge.
+    "Your overlap edge is 3.3 cm from the centre front, where 2.5 cm is wanted: 0.8 cm too far from it.
     The lapel hinges at the edge. Too narrow an overlap leaves no room for the buttonhole and shifts the hinge toward the centre front; too wide a one leaves a loose strip of cloth beyond the buttons.
     Draw the edge parallel to the centre front, 2.5 cm to the left."
   `);
@@ -145,9 +145,7 @@ test('figures of one sentence agree after rounding, and a check that is close sa
   });
   const grade = gradeDraft(rollLine, order, steps, 'workroom');
   const said = paragraph(grade, 'overlap-edge');
-  expect(said).toContain(
-    'is 3 cm from the centre front, where 2.5 cm is wanted: 0.5 cm too far toward the front edge.',
-  );
+  expect(said).toContain('is 3 cm from the centre front, where 2.5 cm is wanted: 0.5 cm too far from it.');
   expect(said).toContain('That is close, and earns 1 of 2 marks.');
 });
 
@@ -212,7 +210,7 @@ test('an edge that leans about its foot costs marks for its distance, even where
     ['squareness', 'within'],
   ]);
   expect(paragraph(grade, 'overlap-edge')).toContain(
-    'is 3.1 cm from the centre front at the front neck point, where 2.5 cm is wanted: 0.6 cm too far toward the front edge.',
+    'is 3.1 cm from the centre front at the front neck point, where 2.5 cm is wanted: 0.6 cm too far from it.',
   );
 });
 

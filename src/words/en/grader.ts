@@ -32,7 +32,7 @@ export const grader = {
   ),
   'grader.other-rule': entry(
     ['target', 'other', 'ours'],
-    'In your {target} you followed another house, where {other}. By the house rule on this order, {ours}.',
+    'Your {target} is where another house has it: there, {other}. By the house rule on this order, {ours}.',
   ),
   'grader.taken-for': entry(['target', 'other'], 'What you point out as the {target} is the {other}.'),
   'grader.exchanged': entry(
@@ -65,6 +65,9 @@ export const grader = {
   'grader.too-low': entry(['off'], '{off} too low'),
   'grader.too-near-tip': entry(['off'], '{off} too far toward the shoulder tip'),
   'grader.too-near-edge': entry(['off'], '{off} too far toward the front edge'),
+
+  'grader.too-far': entry(['off'], '{off} too far from it'),
+  'grader.too-near': entry(['off'], '{off} too near to it'),
 
   'grader.position': entry(['target', 'way'], 'Your {target} lies {way}.'),
   'grader.distance-on': entry(['target', 'from', 'way'], 'Your {target} should lie on the {from}; it is {way}.'),
