@@ -1,9 +1,12 @@
+import { namesUsedBy } from '../drafting/dependencies.ts';
+import type { Quantity } from '../drafting/quantity.ts';
 import { sentenceOf } from '../drafting/sentence.ts';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Expression, Name } from '../drafting/step.ts';
 import { personNamed } from '../garment/people.ts';
 import { angleFrom } from '../geometry/line.ts';
-import { angleText } from '../words/length.ts';
+import { angleText, lengthText } from '../words/length.ts';
+import { nameText } from '../words/say.ts';
 import type { Unit } from '../words/unit.ts';
 import { AuthoringError } from './authoring-error.ts';
 import { lengthFrom } from './both-units.ts';
@@ -24,10 +27,32 @@ export type ReadOff =
   | { readonly says: string; readonly mm: number }
   | { readonly says: string; readonly angle: string };
 
-/** The steps of a scene as drafting instructions, from the one it begins with, with the values of what they name. */
-export function workedSentences(scene: Scene, unit: Unit): readonly string[] {
+/** A step as a drafting instruction, what its object is called, and what a tape or a protractor comes to in it. */
+export interface WorkedStep {
+  readonly says: string;
+  /** Null for what is only read, unless a later step goes on with it. */
+  readonly called: string | null;
+  readonly reads: string | null;
+}
+
+/** The steps of a scene from the one it begins with, with the values of what they name. */
+export function workedSteps(scene: Scene, unit: Unit): readonly WorkedStep[] {
   const { measures } = sceneSheet(scene);
-  return scene.steps.slice(firstListed(scene)).map((step) => sentenceOf(step, { language: LANGUAGE, unit }, measures));
+  const reader = { language: LANGUAGE, unit };
+  const listed = scene.steps.slice(firstListed(scene));
+  const used = new Set(listed.flatMap(namesUsedBy));
+  return listed.map((step) => {
+    const read = measures.get(step.name);
+    return {
+      says: sentenceOf(step, reader, measures),
+      called: read && !used.has(step.name) ? null : nameText(step.name, reader),
+      reads: read ? quantityText(read, unit) : null,
+    };
+  });
+}
+
+function quantityText({ dimension, value }: Quantity, unit: Unit): string {
+  return dimension === 'angle' ? angleText(value) : lengthText(value, unit);
 }
 
 function firstListed({ id, begins, steps }: Scene): number {

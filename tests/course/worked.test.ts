@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { scenes } from '../../src/course/figures/index.ts';
 import { paint, type Scene, sceneSheet } from '../../src/course/figures/scene.ts';
-import { readOff, workedSentences } from '../../src/course/worked.ts';
+import { readOff, workedSteps } from '../../src/course/worked.ts';
 import { markOn } from '../../src/table/live/live-sheet.ts';
 
 const scene = (id: string): Scene => scenes.get(id) as Scene;
@@ -50,11 +50,13 @@ describe('the worked roll line', () => {
   });
 
   test('reads as drafting instructions in either unit', () => {
-    const [inches, centimetres] = [workedSentences(worked, 'in'), workedSentences(worked, 'cm')];
+    const [inches, centimetres] = (['in', 'cm'] as const).map((unit) =>
+      workedSteps(worked, unit).map(({ says }) => says),
+    );
     expect(inches).toHaveLength(worked.steps.length);
-    expect(inches[0]).toMatch(/parallel.*centre front.*\b1 in\b/);
-    expect(centimetres[0]).toMatch(/parallel.*centre front.*\b2\.5 cm\b/);
-    expect(inches[3]).toMatch(/shoulder line.*neck point.*\b1 1\/4 in\b/);
+    expect(inches?.[0]).toMatch(/parallel.*centre front.*\b1 in\b/);
+    expect(centimetres?.[0]).toMatch(/parallel.*centre front.*\b2\.5 cm\b/);
+    expect(inches?.[3]).toMatch(/shoulder line.*neck point.*\b1 1\/4 in\b/);
   });
 
   test('refuses a reading of a line the draft does not have', () => {
@@ -75,13 +77,24 @@ describe('the worked lapel', () => {
   });
 
   test('lists only what is drawn in it, from the step it begins with', () => {
-    const sentences = workedSentences(worked, 'cm');
-    expect(sentences[0]).toBe('Fold gorge over roll line.');
-    expect(sentences.length).toBeLessThan(worked.steps.length);
+    const steps = workedSteps(worked, 'cm');
+    expect(steps[0]).toEqual({ says: 'Fold gorge over roll line.', called: 'gorge as worn', reads: null });
+    expect(steps.length).toBeLessThan(worked.steps.length);
+  });
+
+  test('says what a tape comes to, and calls it by name only where a later step goes on with it', () => {
+    const taped = workedSteps(worked, 'cm').filter(({ reads }) => reads !== null);
+    expect(taped.map(({ called, reads }) => [called, reads])).toEqual([
+      [null, '8.9 cm'],
+      [null, '36 cm'],
+      [null, '36 cm'],
+    ]);
+    const named = workedSteps(scene('worked-swing'), 'cm').filter(({ called, reads }) => called && reads);
+    expect(named.length).toBeGreaterThan(0);
   });
 
   test('refuses to begin with a step it does not have', () => {
-    expect(() => workedSentences({ ...worked, begins: 'gorg-worn' }, 'cm')).toThrowErrorMatchingInlineSnapshot(
+    expect(() => workedSteps({ ...worked, begins: 'gorg-worn' }, 'cm')).toThrowErrorMatchingInlineSnapshot(
       '[AuthoringError: The worked figure “worked-lapel” begins with “gorg-worn”, and has no such step.]',
     );
   });

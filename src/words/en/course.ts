@@ -97,6 +97,7 @@ export const course = {
 
   'course.worked-order': plain('The order'),
   'course.worked-steps': plain('The draft'),
+  'course.worked-called': entry(['name'], 'Called {name}.'),
   'course.worked-readings': plain('What it comes to'),
   'course.worked-measure': plain('Measure'),
   'course.worked-cm': plain('Centimetres'),
