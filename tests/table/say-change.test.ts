@@ -22,3 +22,8 @@ test('a curve is said to run through its marks in their order', () => {
 test('a mark by eye is said to lie on whatever it lies on', () => {
   expect(said([...edge, ...step('pencil', { at: [-30, 200] })])).toMatch(/^mark 1 made, on line 1, /);
 });
+
+test('a mark on the centre front or on the waist is said to lie on it, and not nothing beside it', () => {
+  expect(said(step('pencil', { at: [0, 19] }))).toMatch(/1\.9\scm above the waist and on the centre front\.$/);
+  expect(said(step('pencil', { at: [-32, 0] }))).toMatch(/on the waist and 3\.2\scm left of the centre front\.$/);
+});

@@ -52,9 +52,9 @@ export function sayWhere(name: Name, at: Point, sheet: Sheet): Message {
   const aside = { mm: Math.abs(at.x) };
   const place = message('table.place', {
     height,
-    level: at.y < -ON ? 'below' : 'above',
+    level: Math.abs(at.y) < ON ? 'on' : at.y < 0 ? 'below' : 'above',
     aside,
-    side: at.x < -ON ? 'left' : 'right',
+    side: Math.abs(at.x) < ON ? 'on' : at.x < 0 ? 'left' : 'right',
   });
   return on.length === 0 ? place : message('table.place-on', { on: { namedAll: on }, place: { said: place } });
 }

@@ -19,7 +19,7 @@ export const table = {
   'table.bent': entry(['name'], '{name} bent.'),
   'table.place': entry(
     ['height', 'level', 'aside', 'side'],
-    '{height} {level, select, below {below} other {above}} the waist and {aside} {side, select, left {left} other {right}} of the centre front',
+    '{level, select, on {on the waist} below {{height} below the waist} other {{height} above the waist}} and {side, select, on {on the centre front} left {{aside} left of the centre front} other {{aside} right of the centre front}}',
   ),
   'table.place-on': entry(['on', 'place'], 'on {on}, {place}'),
   'table.erased': entry(['name'], '{name} erased. What was not built on it still stands.'),
@@ -233,7 +233,7 @@ export const table = {
   'table.check': plain('Check the draft'),
   'table.unanswered': entry(
     ['targets', 'count'],
-    'Nothing is pointed out as your {targets} yet. What you drew counts only once you say that it is the answer: in the working, at the step that drew it, choose {count, plural, one {the target} other {the target it is meant for}} beside “answers”.',
+    'Nothing is pointed out as your {targets} yet. What you drew counts only once you say that it is the answer: in the working, at the step that drew it, choose {count, plural, one {it} other {what it is meant for}} beside “answers”.',
   ),
   'table.point-out': plain('Point it out first'),
   'table.check-anyway': plain('Check it as it stands'),
