@@ -1,4 +1,5 @@
 import { type Message, message } from '../words/message.ts';
+import type { Construction } from './construction.ts';
 import type { HalfStep } from './form.ts';
 import { type KnownStep, knownStep } from './known-step.ts';
 import { isName, isReserved } from './name.ts';
@@ -9,12 +10,12 @@ import type { Name } from './step.ts';
 import type { Form } from './verbs.ts';
 import { wordOf } from './word-of.ts';
 
-/** What a step is before its blanks are looked at: its name, the form it is written in, and the names it uses. */
+/** What a step is before its blanks are looked at: its name, the form it is written in, and what it does. */
 export interface Head {
   readonly step: HalfStep;
   readonly name: Name;
   readonly form: Form;
-  readonly uses: readonly Name[];
+  readonly construction: Construction | null;
 }
 
 /** Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. */
@@ -25,8 +26,8 @@ export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name,
   const known = knownStep(half);
   const whyNot = whyNotOwnName(known, name, givens, earlier);
   if (whyNot) return failed('name', whyNot);
-  const { form, uses } = known;
-  if (form) return made({ step: half, name: name as Name, form, uses });
+  const { form, construction } = known;
+  if (form) return made({ step: half, name: name as Name, form, construction });
   const word = wordOf(verb);
   return failed(
     'verb',

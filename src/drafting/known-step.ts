@@ -1,7 +1,6 @@
-import { namesUsedBy } from './dependencies.ts';
+import { type Construction, constructionOf } from './construction.ts';
 import { formOf, type HalfStep } from './form.ts';
 import { isName, isReserved } from './name.ts';
-import type { Name, Step } from './step.ts';
 import type { Form } from './verbs.ts';
 
 /** What a step is whatever lies on the table. */
@@ -10,8 +9,8 @@ export interface KnownStep {
   readonly form: Form | null;
   /** Whether its name is well-formed and no word of the language. */
   readonly nameable: boolean;
-  /** The names it uses, of objects and of measures. */
-  readonly uses: readonly Name[];
+  /** Null where what stands in its blanks cannot be told. */
+  readonly construction: Construction | null;
 }
 
 const known = new WeakMap<HalfStep, KnownStep>();
@@ -20,12 +19,10 @@ const known = new WeakMap<HalfStep, KnownStep>();
 export function knownStep(step: HalfStep): KnownStep {
   const before = known.get(step);
   if (before) return before;
+  const form = formOf(step);
   const { name } = step;
-  const now = {
-    form: formOf(step),
-    nameable: isName(name) && !isReserved(name),
-    uses: namesUsedBy(step as unknown as Step),
-  };
+  const construction = form === null ? null : constructionOf(step, form);
+  const now = { form, nameable: isName(name) && !isReserved(name), construction };
   known.set(step, now);
   return now;
 }

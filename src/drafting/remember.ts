@@ -1,7 +1,6 @@
 import { metered } from '../geometry/work.ts';
 import { message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
-import type { HalfStep } from './form.ts';
 import type { Head } from './head.ts';
 import { PIECE_WORK } from './limits.ts';
 import { failed, type Outcome } from './outcome.ts';
@@ -24,40 +23,47 @@ interface Made extends Done {
   readonly inputs: readonly Input[];
 }
 
-/** What steps made on a table. */
-export type Memory = Map<HalfStep, readonly Made[]>;
+/** What was made on a table, by the pattern of its construction. */
+export type Memory = Map<string, readonly Made[]>;
 
-/** How often a step has made something is kept: once as the reference stands, once as a learner's pins stand, and one to spare. */
-const KEPT = 3;
+/** Of one pattern so many things are kept, the last ones. */
+const KEPT = 24;
 
-/** So many steps are remembered on one table, and then all are forgotten: at a table where somebody draws, each move of the hand is a new step. */
+/** So many patterns are remembered on one table, and then all are forgotten: where somebody draws, each move of the hand may be a new one. */
 const MOST = 500;
 
-const memories = new WeakMap<Givens, Memory>();
+const memories = new WeakMap<Givens['shapes'], Memory>();
 
-/** What is remembered of a table, for as long as it lies there. */
-export function memoryOf(givens: Givens): Memory {
-  const memory = memories.get(givens) ?? new Map<HalfStep, readonly Made[]>();
-  memories.set(givens, memory);
+/**
+ * What is remembered of a table, for as long as it lies there. The same objects are the same table, whoever looks at it: the
+ * learner, or the marker with a measure more.
+ */
+export function memoryOf({ shapes }: Givens): Memory {
+  const memory = memories.get(shapes) ?? new Map<string, readonly Made[]>();
+  memories.set(shapes, memory);
   if (memory.size > MOST) memory.clear();
   return memory;
 }
 
 /**
- * Carries out a step, or gives again what the same step made on the same table from the same things. A draft is replayed
- * over and over with one step or one pin changed, and only what hangs on the change is made anew. Steps and shapes are
- * never changed in place, so that being the same object is being the same. What costs more than `limit` is given up, and
- * what was made before costs what it cost then: a draft comes out the same whatever is remembered.
+ * Carries out a step, or gives again what the same construction made on the same table from the same things, whatever they
+ * are called. A draft is replayed over and over with one step or one pin changed, and only what hangs on the change is made
+ * anew; drafts of one class are alike but for their names. Steps and shapes are never changed in place, so that being the
+ * same object is being the same. What costs more than `limit` is given up, and what was made before costs what it cost
+ * then: a draft comes out the same whatever is remembered.
  */
 export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: number): Done {
-  const before = memory.get(head.step);
-  const again = before?.find(({ inputs }) => areThere(inputs, head.uses, scope));
+  const { construction } = head;
+  if (construction === null) return carryOutWithin(limit, head, scope);
+  const { pattern, uses } = construction;
+  const before = memory.get(pattern);
+  const again = before?.find(({ inputs }) => areThere(inputs, uses, scope));
   if (again) return again.work <= limit ? again : givenUp(limit);
   const done = carryOutWithin(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
   if (!done.outcome.ok) return done;
-  const made: Made = { ...done, inputs: head.uses.map((name) => inputNamed(name, scope)) };
-  memory.set(head.step, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
+  const made: Made = { ...done, inputs: uses.map((name) => inputNamed(name, scope)) };
+  memory.set(pattern, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
   return made;
 }
 

@@ -7,7 +7,7 @@ import type { Check, Exercise, Target } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
 import type { Status } from './result.ts';
-import { type Ground, groundUnder, type Standing } from './standing.ts';
+import { type Footing, type Ground, groundUnder, type Standing } from './standing.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -55,7 +55,7 @@ export function judgeTarget(
   for (const target of exercise.targets) {
     if (target.name === name) return judgedOn({ exercise, givens, strictness, ground }, target, student);
     const answer = answerTo(target, student);
-    ground.standingFor(target.name);
+    ground.footingFor(target.name);
     if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
   }
   return null;
@@ -74,8 +74,8 @@ export function lostTargets(
   const lost = new Set<Name>();
   for (const target of exercise.targets) {
     const answer = answerTo(target, student);
-    const standing = ground.standingFor(target.name);
-    if (among.has(target.name) && !isRightAnswer(ruler, target, answer, standing)) lost.add(target.name);
+    const footing = ground.footingFor(target.name);
+    if (among.has(target.name) && !isRightAnswer(ruler, target, answer, footing)) lost.add(target.name);
     if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
   }
   return [...among].filter((target) => lost.has(target));
@@ -106,9 +106,9 @@ export function judgeAnswer(ruler: Ruler, target: Target, answer: Answer, standi
 }
 
 /** Whether an answer is right: as `judgeAnswer` finds, but no further than the first check that does not hold. */
-export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, standing: Standing): boolean {
+export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, footing: Footing): boolean {
   return ruler.exercise.checks.every(
-    (check) => check.target !== target.name || judgeCheck(check, answer, standing, ruler).status === 'within',
+    (check) => check.target !== target.name || judgeCheck(check, answer, footing, ruler).status === 'within',
   );
 }
 
@@ -117,11 +117,11 @@ export function isRight({ checks }: JudgedTarget): boolean {
   return checks.every(({ status }) => status === 'within');
 }
 
-function judgeCheck(check: Check, answer: Answer, standing: Standing, { givens, strictness }: Ruler): JudgedCheck {
+function judgeCheck(check: Check, answer: Answer, footing: Footing, { givens, strictness }: Ruler): JudgedCheck {
   const bounds = boundsOf(check, (text) => lengthFrom(text, givens));
   const reading =
-    answer.found === 'right-kind' && standing.right !== null
-      ? takeReading(check, { answer: answer.shape, right: standing.right, reference: standing.reference })
+    answer.found === 'right-kind' && footing.right !== null
+      ? takeReading(check, { answer: answer.shape, right: footing.right, reference: footing.reference })
       : null;
   const tolerance = toleranceOf(check.tolerance, strictness, unitOf(check.measure));
   const off = reading === null ? null : offOf(reading, bounds);

@@ -46,6 +46,5 @@ function isRightBy(rule: HouseRule, choice: HouseChoice, { exercise, order }: Be
   const reference = replay(givens, exercise.reference, judged.pins);
   const right = shapeNamed(reference, judged.target.name);
   if (right === null) return false;
-  const standing = { right, reference, pins: judged.pins };
-  return isRightAnswer({ exercise, givens, strictness: SURE }, judged.target, judged.answer, standing);
+  return isRightAnswer({ exercise, givens, strictness: SURE }, judged.target, judged.answer, { right, reference });
 }

@@ -6,12 +6,16 @@ import type { Name } from '../drafting/step.ts';
 import type { Exercise } from './exercise.ts';
 import { shapeNamed } from './measures/lookup.ts';
 
-/** From where a target is judged. */
-export interface Standing {
+/** What a target is judged by. */
+export interface Footing {
   /** The right shape, given the learner's earlier targets; null when even the reference cannot make it. */
   readonly right: Shape | null;
   /** The reference's sheet with the learner's earlier targets pinned. */
   readonly reference: Sheet;
+}
+
+/** From where a target is judged. */
+export interface Standing extends Footing {
   /** The earlier targets that were pinned. */
   readonly pins: Pins;
 }
@@ -29,6 +33,7 @@ export function referenceOn(exercise: Exercise, givens: Givens): Sheet {
 
 /** The ground on which a learner's targets are judged, one after another. */
 export interface Ground {
+  readonly footingFor: (target: Name) => Footing;
   readonly standingFor: (target: Name) => Standing;
   /** Holds the learner's answer in place of the reference's own. */
   readonly pin: (target: Name, answer: Shape) => void;
@@ -41,21 +46,23 @@ export interface Ground {
  */
 export function groundUnder(exercise: Exercise, givens: Givens): Ground {
   const own = referenceOn(exercise, givens);
-  let pins: Pins = new Map();
+  const pins = new Map<Name, Shape>();
   let reference = own;
   let moved = false;
-  const standingFor = (target: Name): Standing => {
+  const footingFor = (target: Name): Footing => {
     if (moved) reference = replay(givens, exercise.reference, pins);
     moved = false;
     const right = shapeNamed(reference, target);
-    return right === null
-      ? { right: shapeNamed(own, target), reference: own, pins: new Map() }
-      : { right, reference, pins };
+    return right === null ? { right: shapeNamed(own, target), reference: own } : { right, reference };
+  };
+  const standingFor = (target: Name): Standing => {
+    const footing = footingFor(target);
+    return { ...footing, pins: shapeNamed(reference, target) === null ? new Map() : new Map(pins) };
   };
   const pin = (target: Name, answer: Shape): void => {
     const made = reference.shapes.get(reference.answers.get(target) ?? '');
     moved ||= made === undefined || !sameShape(made, answer);
-    pins = new Map(pins).set(target, answer);
+    pins.set(target, answer);
   };
-  return { standingFor, pin };
+  return { footingFor, standingFor, pin };
 }

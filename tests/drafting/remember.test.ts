@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { HalfStep } from '../../src/drafting/form.ts';
+import { renamed } from '../../src/drafting/references.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import { sameShape } from '../../src/drafting/same-shape.ts';
 import type { Shape } from '../../src/drafting/shape.ts';
@@ -14,6 +16,17 @@ const fresh = (): Givens => ({ shapes: new Map(block.shapes), measures: new Map(
 const pin = (x: number, y: number): Pins =>
   new Map<string, Shape>([['break-point', { kind: 'point', point: { x, y } }]]);
 
+/** The draft with all that it makes called otherwise. */
+const byOtherNames = (steps: readonly Step[]): readonly Step[] =>
+  steps.reduce<readonly Step[]>(
+    (all, { name }) =>
+      all.map((step) => ({
+        ...renamed(step as unknown as HalfStep, name, `other-${name}`),
+        name: step.name === name ? `other-${name}` : step.name,
+      })) as unknown as readonly Step[],
+    steps,
+  );
+
 test('what is remembered of a draft changes nothing: on a table drawn on before it comes out as on a fresh one', () => {
   fc.assert(
     fc.property(drafts(12), fc.array(fc.nat(11), { maxLength: 6 }), (draft, left) => {
@@ -24,6 +37,7 @@ test('what is remembered of a draft changes nothing: on a table drawn on before 
       replay(table, steps, pin(-20, 80));
       for (const index of left) replay(table, steps.toSpliced(index, 1));
       replay(table, steps, pin(14, 300));
+      replay(table, byOtherNames(steps));
       for (const pins of [new Map(), pin(-20, 80), pin(3, 4)]) {
         expect(replay(table, steps, pins)).toEqual(replay(fresh(), structuredClone(steps), pins));
       }
@@ -42,6 +56,25 @@ test('the same step gives the same thing again, and another where what it is mad
   expect(again.shapes.get('upright')).toBe(once.shapes.get('upright'));
   expect(moved.shapes.get('edge')).toBe(once.shapes.get('edge'));
   expect(moved.shapes.get('upright')).not.toEqual(once.shapes.get('upright'));
+});
+
+test('the same construction gives the same thing again, whatever it and what it is made from are called', () => {
+  const steps: readonly Step[] = [
+    { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'overlap + 2 mm', side: 'left' },
+    { verb: 'tape', name: 'width', length: 'overlap * 2' },
+    { verb: 'along', name: 'mark', on: 'edge', from: 'neck-point', distance: 'width / 2', toward: 'down' },
+  ];
+  const others: readonly Step[] = [
+    { verb: 'tape', name: 'length-1', length: 'overlap * 2' },
+    { verb: 'parallel', name: 'line-1', to: 'centre-front', distance: 'overlap + 2 mm', side: 'left' },
+    { verb: 'along', name: 'mark-1', on: 'line-1', from: 'neck-point', distance: 'length-1 / 2', toward: 'down' },
+    { verb: 'along', name: 'mark-2', on: 'line-1', from: 'neck-point', distance: 'length-1 / 2', toward: 'up' },
+  ];
+  const table = fresh();
+  const [one, other] = [replay(table, steps), replay(table, others)];
+  expect(one.problems).toEqual([]);
+  expect(other.shapes.get('mark-1')).toBe(one.shapes.get('mark'));
+  expect(other.shapes.get('mark-2')).not.toEqual(one.shapes.get('mark'));
 });
 
 test('shapes are the same only to the last digit, and of one kind', () => {

@@ -1,0 +1,90 @@
+import { namesIn } from './expression.ts';
+import type { HalfStep } from './form.ts';
+import { isDirection, NAME_PATTERN } from './name.ts';
+import { isRecord } from './record.ts';
+import type { Name } from './step.ts';
+import type { Blank, Form } from './verbs.ts';
+
+/**
+ * What a step does, whatever the things are called that it does it to. Two steps of one pattern make the same from the same
+ * things: `rule a from mark-1 to mark-2` and `rule roll-line from break-point to stand-point`, where the marks are the same.
+ */
+export interface Construction {
+  /** The step without its own name and target, with a number for each name it uses. */
+  readonly pattern: string;
+  /** The names it uses, of objects and of measures, in the order of their numbers. */
+  readonly uses: readonly Name[];
+}
+
+/** How deep a value may lie in a blank: an entry of a run is a record in a list. */
+const DEEPEST = 3;
+
+/** The construction of a step in its form; null where something stands in a blank that no step has there. */
+export function constructionOf(step: HalfStep, form: Form): Construction | null {
+  const uses: Name[] = [];
+  let pattern: string = form.id;
+  for (const { field, blank } of form.fields) {
+    const part = partOf(step[field], blank, uses, 0);
+    if (part === null) return null;
+    pattern += `|${part}`;
+  }
+  return { pattern, uses };
+}
+
+function partOf(value: unknown, blank: Blank, uses: Name[], depth: number): string | null {
+  // Is the blank empty?
+  if (value === undefined) return '';
+  if (value === null) return '~';
+  if (typeof value === 'string') return textOf(value, blank, uses);
+  // Written out, minus nothing would be nothing.
+  if (typeof value === 'number') return Object.is(value, -0) ? null : String(value);
+  if (depth === DEEPEST) return null;
+  if (Array.isArray(value)) return joined('[', value, (one) => partOf(one, blank, uses, depth + 1));
+  if (!isRecord(value)) return null;
+  return joined('{', Object.keys(value), (key) => {
+    const part = partOf(value[key], blank, uses, depth + 1);
+    return part === null ? null : `${JSON.stringify(key)}:${part}`;
+  });
+}
+
+function joined<T>(opening: '[' | '{', all: readonly T[], write: (one: T) => string | null): string | null {
+  let text: string = opening;
+  for (const one of all) {
+    const part = write(one);
+    if (part === null) return null;
+    text += `${part},`;
+  }
+  return text;
+}
+
+function textOf(text: string, blank: Blank, uses: Name[]): string {
+  switch (blank.takes) {
+    case 'length':
+    case 'angle':
+    case 'number':
+      return amountOf(text, uses);
+    case 'turn':
+      return JSON.stringify(text);
+    case 'toward':
+    case 'near':
+      return isDirection(text) ? text : numberOf(text, uses);
+    default:
+      return numberOf(text, uses);
+  }
+}
+
+const NAMES = new RegExp(NAME_PATTERN.source.slice(1, -1), 'g');
+
+/** An expression with its names numbered. One that cannot be understood stays as it is, and comes to nothing anyway. */
+function amountOf(text: string, uses: Name[]): string {
+  const names = namesIn(text);
+  const written = JSON.stringify(text);
+  return names.length === 0
+    ? written
+    : written.replace(NAMES, (word) => (names.includes(word) ? numberOf(word, uses) : word));
+}
+
+function numberOf(name: Name, uses: Name[]): string {
+  const at = uses.indexOf(name);
+  return `$${at >= 0 ? at : uses.push(name) - 1}`;
+}
