@@ -34,7 +34,7 @@ export const course = {
   'course.home-draw': plain('Go straight to the roll line exercise'),
   'course.home-learner': plain('What you do as a learner'),
   'course.home-learner-read': plain(
-    'Read a short lesson. Its figures are drafts: take hold of a mark and see what follows.',
+    'Read a short lesson. Its pictures are drafts: take hold of a mark and see what follows.',
   ),
   'course.home-learner-draw': plain(
     'Draw the construction on the table, for one person’s measures, with the tools a pattern table has: square, rule, compass, tape.',
@@ -42,11 +42,11 @@ export const course = {
   'course.home-learner-marked': plain(
     'Have it marked. The red pencil writes on your sheet, and one slip is charged once, not down the whole line.',
   ),
-  'course.home-learner-again': plain('Mend it, or take another figure and draw it again.'),
+  'course.home-learner-again': plain('Mend it, or draw it again for another figure, a body with other measures.'),
   'course.home-desk': plain('Set work for a class, and mark it'),
   'course.home-teacher': plain('What you get as a teacher'),
   'course.home-teacher-files': plain(
-    'Hand-ins are files. Each holds the steps of the draft, never a score to be trusted: one command replays and marks a whole folder.',
+    'Hand-ins are files. Each holds the steps of the draft, never a score to be trusted: lay a whole folder on the desk, or give it to one command, and every draft is drawn again and marked.',
   ),
   'course.home-teacher-figures': plain(
     'Every draft is also tried on other figures. A line that was measured holds there; one that was eyeballed does not, and the mark says which step let go.',
