@@ -51,6 +51,7 @@ function ToolButton({ tool, held, stop, say, onTake }: ToolButtonProps): VNode {
       class="tool"
       data-tool={tool.id}
       aria-pressed={held}
+      title={tool.uses.map((use) => say(`table.use.${use}`)).join(', ')}
       tabIndex={stop ? 0 : -1}
       // A click without a press of the pointer comes from the keyboard.
       onClick={(event) => onTake(tool.uses[0] as ToolId, event.detail === 0)}
