@@ -51,6 +51,11 @@ export function words(by: Label['by'], key: Extract<Key, `views.${string}`>, ton
   return { by, words: { key, values: {} }, tone };
 }
 
+/** Words of the catalogue that name a part of the picture: they are seated where nothing else can be meant. */
+export function wordsOf(of: Name, by: Label['by'], key: Extract<Key, `views.${string}`>, tone: Tone): Label {
+  return { ...words(by, key, tone), of };
+}
+
 /** The name of an object beside a place. */
 export function nameAt(by: Label['by'], name: Name, tone: Tone): Label {
   return { by, words: message('table.label', { name: { named: name } }), tone };

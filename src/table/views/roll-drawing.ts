@@ -12,7 +12,7 @@ import { pieceBetween } from '../../geometry/station.ts';
 import { message } from '../../words/message.ts';
 import type { Unit } from '../../words/unit.ts';
 import type { Drawing, Label, Part } from '../drawing/drawing.ts';
-import { boxOf, cloth, curve, dotsFor, nameAt, run, runBeside, words } from './parts.ts';
+import { boxOf, cloth, curve, dotsFor, nameAt, run, runBeside, wordsOf } from './parts.ts';
 import { waveAbout } from './wave.ts';
 
 const MARGIN = 22;
@@ -41,7 +41,7 @@ export function rollDrawing(sheet: Sheet, report: RollReport, unit: Unit): Drawi
       curve('edge-drawn', 'made', lying),
     ],
     labels: [
-      words(runBeside(seam, 0.7, 0.95), 'views.neck-seam', 'given'),
+      wordsOf('neck-seam', runBeside(seam, 0.7, 0.95), 'views.neck-seam', 'given'),
       ...edgeLabels(verdict, right, lying),
       ...around.labels,
     ],
@@ -82,10 +82,10 @@ function stressLines({ fall, stand, settles, shoulder }: RollReport, seam: Path)
 }
 
 function edgeLabels(verdict: RollReport['verdict'], right: Path, lying: Path): readonly Label[] {
-  if (verdict === 'lies') return [words(runBeside(lying, 0.15, 0.45), 'views.edge-both', 'made')];
+  if (verdict === 'lies') return [wordsOf('edge-drawn', runBeside(lying, 0.15, 0.45), 'views.edge-both', 'made')];
   return [
-    words(runBeside(right, 0.1, 0.4), 'views.edge-right', 'right'),
-    words(runBeside(lying, 0.6, 0.95), 'views.edge-drawn', 'made'),
+    wordsOf('edge-right', runBeside(right, 0.1, 0.4), 'views.edge-right', 'right'),
+    wordsOf('edge-drawn', runBeside(lying, 0.6, 0.95), 'views.edge-drawn', 'made'),
   ];
 }
 
@@ -102,7 +102,7 @@ function aroundNeck(sheet: Sheet, seam: Path) {
   ];
   return {
     parts: runs.map(([name, [from, to]]): Part => run(name, 'given', from, to)),
-    labels: runs.map(([name, by]): Label => nameAt(by, name, 'given')),
+    labels: runs.map(([name, by]): Label => ({ ...nameAt(by, name, 'given'), of: name })),
     paths: runs.flatMap(([, ends]) => polyline(ends) ?? []).map((piece): Path => [piece]),
   };
 }

@@ -7,9 +7,13 @@ import { wornOf } from '../../../src/garment/collar/worn.ts';
 import { arcPath } from '../../../src/geometry/arc.ts';
 import { lengthOf } from '../../../src/geometry/length.ts';
 import { startOf } from '../../../src/geometry/path.ts';
-import { holds } from '../../../src/table/drawing/box.ts';
+import type { Point } from '../../../src/geometry/point.ts';
+import { holds, widthOf } from '../../../src/table/drawing/box.ts';
 import type { Drawing } from '../../../src/table/drawing/drawing.ts';
 import { keyOf } from '../../../src/table/drawing/key.ts';
+import { placeLabels } from '../../../src/table/drawing/labels.ts';
+import { runWithin } from '../../../src/table/drawing/rectangle.ts';
+import { runsOf } from '../../../src/table/drawing/runs.ts';
 import { rollDrawing } from '../../../src/table/views/roll-drawing.ts';
 import { walkDrawing } from '../../../src/table/views/walk-drawing.ts';
 import { waveAbout } from '../../../src/table/views/wave.ts';
@@ -133,7 +137,34 @@ describe('the picture of how a collar will roll', () => {
     if (!edge || !seam) throw new Error('There is no edge.');
     expect(chordLength(edge, 60) - chordLength(seam, 60)).toBeCloseTo(report.drawn, 1);
   });
+
+  test.each([0, 0.1, 0.3, 0.6, 1, 1.3, 1.8, 2.4])(
+    'has all its words, and none across a line, swung by %d of the ease',
+    (part) => {
+      const { sheet, plan } = referenceOf('collar-single', swungBy(part));
+      const report = rollReport(sheet, 3, plan);
+      if (!report) throw new Error('There is no report.');
+      const drawing = rollDrawing(sheet, report, 'cm');
+      for (const width of [620, 448, 340]) {
+        const pixels = width / widthOf(drawing.box);
+        const placed = placeLabels(drawing, pixels, (words) => say(words, reader));
+        expect(placed).toHaveLength(drawing.labels.length);
+        const lines = drawing.parts
+          .filter(({ kind }) => kind === 'curve' || kind === 'line')
+          .flatMap((one) => runsOf([one]));
+        const crossed = placed.filter(({ text, anchor, shift }) => {
+          const at = { x: anchor.x * pixels + shift.x, y: -anchor.y * pixels + shift.y };
+          const about = { at, halfWide: (text.length * 6.9) / 2, halfHigh: 8 };
+          return lines.some(({ from, to }) => runWithin(about, onPage(from, pixels), onPage(to, pixels)) > 0);
+        });
+        expect(crossed.map(({ text }) => text)).toEqual([]);
+      }
+    },
+  );
 });
+
+/** In pixels, y down. */
+const onPage = ({ x, y }: Point, pixels: number): Point => ({ x: x * pixels, y: -y * pixels });
 
 test('a wave is as much longer than what it runs about as it is said to be', () => {
   const about = arcPath({ x: 0, y: 0 }, 120, 0, 1.8);
