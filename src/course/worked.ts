@@ -1,6 +1,6 @@
 import { namesUsedBy } from '../drafting/dependencies.ts';
 import type { Quantity } from '../drafting/quantity.ts';
-import { sentenceOf } from '../drafting/sentence.ts';
+import { instructionOf } from '../drafting/sentence.ts';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Expression, Name } from '../drafting/step.ts';
 import { personNamed } from '../garment/people.ts';
@@ -44,7 +44,7 @@ export function workedSteps(scene: Scene, unit: Unit): readonly WorkedStep[] {
   return listed.map((step) => {
     const read = measures.get(step.name);
     return {
-      says: sentenceOf(step, reader, measures),
+      says: instructionOf(step, reader, measures),
       called: read && !used.has(step.name) ? null : nameText(step.name, reader),
       reads: read ? quantityText(read, unit) : null,
     };

@@ -7,7 +7,7 @@ import { nearestSpelling } from './spelling.ts';
 
 export type { Parsed } from './expression/parse.ts';
 export { print } from './expression/print.ts';
-export type { Tree } from './expression/tree.ts';
+export type { Literal, Tree } from './expression/tree.ts';
 
 /** Expressions come again and again (a draft is replayed on every figure), so what was understood is kept. */
 const understood = new Map<string, Parsed>();

@@ -3,7 +3,7 @@ import { formatOf, type Reader, say } from '../words/say.ts';
 import { formById, formOf, type HalfStep } from './form.ts';
 import { wantedWords } from './kinds.ts';
 import type { Quantity } from './quantity.ts';
-import { fillText, type Speaker } from './sentence/fill.ts';
+import { fillText, type Numbers, type Speaker } from './sentence/fill.ts';
 import type { Step } from './step.ts';
 import type { Field, Form, FormId } from './verbs.ts';
 
@@ -25,11 +25,21 @@ export type SentencePart =
 export interface Telling {
   readonly measures?: ReadonlyMap<string, Quantity>;
   readonly form?: FormId;
+  /** As typed, where nothing is said. */
+  readonly numbers?: Numbers;
 }
 
 /** A step as a drafting instruction in the reader's language and unit. With the measures, expressions show their value. */
 export function sentenceOf(step: Step, reader: Reader, measures?: ReadonlyMap<string, Quantity>): string {
-  const telling = measures ? { measures } : {};
+  return toldOf(step, reader, measures ? { measures } : {});
+}
+
+/** A step that an author wrote, as a drafting instruction with the values of its expressions: every length in it is in the reader's unit. */
+export function instructionOf(step: Step, reader: Reader, measures: ReadonlyMap<string, Quantity>): string {
+  return toldOf(step, reader, { measures, numbers: 'in-reader-unit' });
+}
+
+function toldOf(step: Step, reader: Reader, telling: Telling): string {
   return sentenceParts(step as unknown as HalfStep, reader, telling)
     .map((part) => part.text)
     .join('');
@@ -40,7 +50,7 @@ export function sentenceParts(step: HalfStep, reader: Reader, telling: Telling =
   const form = telling.form ? formById(telling.form) : formOf(step);
   // Is there no such verb?
   if (!form) return [{ kind: 'text', text: say(message('fill.missing'), reader) }];
-  const speaker: Speaker = { reader, measures: telling.measures ?? null };
+  const speaker: Speaker = { reader, measures: telling.measures ?? null, numbers: telling.numbers ?? 'as-typed' };
   const names = form.fields.map((own) => own.field);
   return laidOut(`step.${form.id}`, names, reader, (field) => blankParts(form, field, step, speaker));
 }

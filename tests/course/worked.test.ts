@@ -100,6 +100,15 @@ describe('the worked lapel', () => {
   });
 });
 
+test.each([
+  ['cm', /\d in\b/],
+  ['in', /\d (?:cm|mm)\b/],
+] as const)('no step of a figure has a length in another unit than the reader’s, %s', (unit, other) => {
+  const said = [...scenes.values()].flatMap((one) => workedSteps(one, unit).map(({ says }) => says));
+  expect(said.length).toBeGreaterThan(100);
+  expect(said.filter((says) => other.test(says))).toEqual([]);
+});
+
 test('a figure whose view has nothing to show is refused', () => {
   const bare: Scene = { ...scene('worked-break-point'), view: { shows: 'walk', alone: true } };
   expect(() => paint(bare, 'cm')).toThrowErrorMatchingInlineSnapshot(

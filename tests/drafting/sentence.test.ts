@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { millimetres, type Quantity } from '../../src/drafting/quantity.ts';
-import { type SentencePart, sentenceOf, sentenceParts } from '../../src/drafting/sentence.ts';
+import { instructionOf, type SentencePart, sentenceOf, sentenceParts } from '../../src/drafting/sentence.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { forms } from '../../src/drafting/verbs.ts';
 import { en } from '../../src/words/en/index.ts';
@@ -139,6 +139,20 @@ describe('an expression in a sentence', () => {
     expect(told(parallel('back-length + 6 mm'))).toBe('Line parallel to waist, back length + 6 mm (9.1 cm), above it.');
     expect(told(parallel('stand'), inInches)).toBe('Line parallel to waist, stand (1 3/16 in), above it.');
     expect(told(parallel('1 cm + 2 mm'), inInches)).toBe('Line parallel to waist, 1 cm + 2 mm (1/2 in), above it.');
+  });
+
+  test('has the lengths an author typed in the reader’s unit, and angles and bare numbers as they are', () => {
+    const authored = (distance: string, reader = inCentimetres) =>
+      instructionOf({ name: 'n', ...parallel(distance) } as Step, reader, measures);
+    expect(authored('3/8 in')).toBe('Line parallel to waist, 1 cm, above it.');
+    expect(authored('3/8 in', inInches)).toBe('Line parallel to waist, 3/8 in, above it.');
+    // Worked out from what was written, not from what is shown: 8.5 + 1.27, and not 8.5 + 1.3.
+    expect(authored('back-length + 1/2 in')).toBe('Line parallel to waist, back length + 1.3 cm (9.8 cm), above it.');
+    expect(authored('back-length * 3 / 4 - 10 mm', inInches)).toBe(
+      'Line parallel to waist, back length × 3 ÷ 4 − 3/8 in (2 1/8 in), above it.',
+    );
+    const swing = { name: 'n', verb: 'swing', what: 'edge', about: 'neck-point', angle: '4 deg', turn: 'clockwise' };
+    expect(instructionOf(swing as unknown as Step, inInches, measures)).toContain('4°');
   });
 
   test('shows no value without the measures, or where it has none', () => {

@@ -1,16 +1,16 @@
-import type { Tree } from './tree.ts';
+import type { Literal, Tree } from './tree.ts';
 
 /** How the parts of an expression are written. */
 export interface Hand {
   readonly name: (name: string) => string;
-  readonly literal: (text: string) => string;
+  readonly literal: (literal: Literal) => string;
   readonly signs: Readonly<Record<'+' | '-' | '*' | '/', string>>;
 }
 
 /** As it would be typed. */
 const typed: Hand = {
   name: (name) => name,
-  literal: (text) => text,
+  literal: ({ text }) => text,
   signs: { '+': '+', '-': '-', '*': '*', '/': '/' },
 };
 
@@ -26,7 +26,7 @@ export function print(tree: Tree, hand: Hand = typed): string {
     rank(inner) < least ? `(${print(inner, hand)})` : print(inner, hand);
   switch (tree.kind) {
     case 'literal':
-      return hand.literal(tree.text);
+      return hand.literal(tree);
     case 'name':
       return hand.name(tree.name);
     case 'minus':

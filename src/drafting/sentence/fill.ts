@@ -12,7 +12,12 @@ import { expressionText } from './expression-text.ts';
 export interface Speaker {
   readonly reader: Reader;
   readonly measures: ReadonlyMap<string, Quantity> | null;
+  /** How a length written as a number is shown: as it was typed, or in the reader's unit. */
+  readonly numbers: Numbers;
 }
+
+/** A student's numbers stand as typed. An author's are for readers of both units. */
+export type Numbers = 'as-typed' | 'in-reader-unit';
 
 /** What fills a blank, in words; null where it is empty or cannot be read. */
 export function fillText({ field, blank }: Field, value: unknown, speaker: Speaker): string | null {
