@@ -2,11 +2,12 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { keepStops } from './keep-stops.ts';
 import { policyFirst } from './policy-first.ts';
 import { relativePage } from './relative-page.ts';
 
 /**
- * Finishes the built pages: the policy comes first, and addresses start at the page. `404.html` keeps addresses that
+ * Finishes the built pages: the policy comes first, stops keep to their words, and addresses start at the page. `404.html` keeps addresses that
  * start at the root: a host answers with it at any depth.
  */
 export function finishPages(): AstroIntegration {
@@ -18,7 +19,7 @@ export function finishPages(): AstroIntegration {
         const files = await readdir(root, { recursive: true });
         for (const file of files.filter((name) => name.endsWith('.html'))) {
           const page = path.join(root, file);
-          const strict = policyFirst(await readFile(page, 'utf8'));
+          const strict = keepStops(policyFirst(await readFile(page, 'utf8')));
           await writeFile(page, file === '404.html' ? strict : relativePage(strict, depthOf(file)));
         }
       },
