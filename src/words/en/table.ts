@@ -247,7 +247,10 @@ export const table = {
   'table.status': entry(['status'], '{status, select, within {right} near {nearly} beyond {not yet} other {missing}}'),
   'table.off-by': entry(['off'], 'off {off}'),
   'table.off-degrees': entry(['off'], 'off {off}°'),
-  'table.others-held': entry(['held', 'tried'], 'Tried on {tried} other figures, your draft holds on {held}.'),
+  'table.others-held': entry(
+    ['held', 'tried'],
+    'Tried on {tried} other figures, what is right in your draft holds on {held}.',
+  ),
   'table.show-right': plain('Show where it should be'),
   'table.hide-right': plain('Hide where it should be'),
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
