@@ -28,7 +28,21 @@ export function constructionOf(step: HalfStep, form: Form): Construction | null 
     if (part === null) return null;
     pattern += `|${part}`;
   }
-  return { pattern, uses };
+  return { pattern: theOne(pattern), uses };
+}
+
+const patterns = new Map<string, string>();
+
+/** So many patterns are kept, and then all are let go. */
+const KEPT = 4000;
+
+/** One text for all that read the same: what is looked up by it is then found without reading it again. */
+function theOne(pattern: string): string {
+  const known = patterns.get(pattern);
+  if (known !== undefined) return known;
+  if (patterns.size >= KEPT) patterns.clear();
+  patterns.set(pattern, pattern);
+  return pattern;
 }
 
 function partOf(value: unknown, blank: Blank, uses: Name[], depth: number): string | null {

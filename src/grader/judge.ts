@@ -6,8 +6,9 @@ import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
+import { ownAnswerHolds } from './own-answers.ts';
 import type { Status } from './result.ts';
-import { type Footing, type Ground, groundUnder, type Standing } from './standing.ts';
+import { type Footing, type Ground, groundUnder, referenceOn, type Standing } from './standing.ts';
 import { type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -69,13 +70,20 @@ export function lostTargets(
   strictness: Strictness,
   among: ReadonlySet<Name>,
 ): readonly Name[] {
+  const own = referenceOn(exercise, givens);
   const ground = groundUnder(exercise, givens);
   const ruler: Ruler = { exercise, givens, strictness };
   const lost = new Set<Name>();
+  const left = new Set(among);
   for (const target of exercise.targets) {
+    // What comes after the last of them is not looked at.
+    if (left.size === 0) break;
     const answer = answerTo(target, student);
     const footing = ground.footingFor(target.name);
-    if (among.has(target.name) && !isRightAnswer(ruler, target, answer, footing)) lost.add(target.name);
+    const holds = (): boolean => isRightAnswer(ruler, target, answer, footing);
+    const isOwn = footing.reference === own && answer.found === 'right-kind' && answer.shape === footing.right;
+    if (left.delete(target.name) && !(isOwn ? ownAnswerHolds(own, target.name, strictness, holds) : holds()))
+      lost.add(target.name);
     if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
   }
   return [...among].filter((target) => lost.has(target));
