@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
 import { type Dropped, type Intake, type Laid, takeIn } from '../../src/desk/marking/intake.ts';
-import { added, isOther, NOTHING, stopped, takenUp } from '../../src/desk/marking/piles.ts';
+import { added, byOtherSet, NOTHING, stopped, takenUp } from '../../src/desk/marking/piles.ts';
 import { shownLines } from '../../src/desk/marking/sorted.ts';
 import { type BookLine, gradebookOf } from '../../src/exchange/class/gradebook.ts';
 import type { ProblemSet } from '../../src/exchange/set.ts';
@@ -75,8 +75,8 @@ describe('what lies on the desk', () => {
 
   test('is marked again by a set that turns up after it', async () => {
     const before = await taken(file('ilse.json', writeHandIn(handIn)));
-    expect(isOther(before.set, set)).toBe(true);
-    const { held, pieces } = takenUp({ ...before, set }, ({ ok }) => ok);
+    expect(before.taken.filter(byOtherSet(before))).toEqual([]);
+    const { held, pieces } = takenUp({ ...before, set }, byOtherSet({ ...before, set }));
     expect([held.taken, held.waiting.length]).toEqual([[], 1]);
     const after = added(held, await markedBy(set, pieces));
     expect(after.taken).toMatchObject([{ row: { file: 'ilse.json', inSet: { marks: 30, of: 30 } } }]);

@@ -16,6 +16,9 @@ import { Book, type Sound } from './Book.tsx';
 import { ClassView } from './ClassView.tsx';
 import { Intray } from './Intray.tsx';
 import type { Taken } from './intake.ts';
+import { KeepingNotice } from './keeping/KeepingNotice.tsx';
+import { type DeskKeeping, useKeeping } from './keeping/use-keeping.ts';
+import { isBare } from './keeping/work-of.ts';
 import { Loose } from './Loose.tsx';
 import './marking.css';
 import './own-marks.css';
@@ -35,11 +38,16 @@ export function MarkingDesk({ cards, exercises, language }: MarkingDeskProps): V
   const reader = useReader(language);
   const say = useMemo(() => sayFor(reader), [reader]);
   const titles = useMemo(() => new Map(cards.map(({ id, title }) => [id, title])), [cards]);
+  const names = useMemo(() => cards.map(({ id }) => id), [cards]);
   const desk = useMarkingDesk(exercises);
+  const kept = useKeeping(desk, names);
   return (
     <div class="marking">
       <Intray desk={desk} say={say} />
-      {desk.held.taken.length === 0 ? null : <Marked desk={desk} titles={titles} exercises={exercises} say={say} />}
+      <KeepingNotice kept={kept} bare={isBare(desk.held)} say={say} />
+      {desk.held.taken.length === 0 ? null : (
+        <Marked desk={desk} kept={kept} titles={titles} exercises={exercises} say={say} />
+      )}
     </div>
   );
 }
@@ -51,12 +59,13 @@ function notedPiece(taken: Taken): readonly NotedPiece[] {
 
 interface MarkedProps {
   readonly desk: Desk;
+  readonly kept: DeskKeeping;
   readonly titles: ReadonlyMap<string, string>;
   readonly exercises: string;
   readonly say: Say;
 }
 
-function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
+function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
   const { held, progress } = desk;
   const { set, taken, again, notes, clashes } = held;
   const sound = useMemo(() => taken.filter((one): one is Sound => one.ok), [taken]);
@@ -72,6 +81,14 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
   const report = useMemo(() => (progress ? null : classReport(sound.map(({ kept }) => kept))), [sound, progress]);
   const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
   const [note, setNote] = useState<string | null>(null);
+  const [sure, setSure] = useState(false);
+  const clear = (): void => {
+    setNote(sure ? null : say('mark.clear-sure'));
+    setSure(!sure);
+    if (!sure) return;
+    desk.clear();
+    kept.putAway();
+  };
   const saveCsv = (): void => {
     const file = fileNameOf([set?.title ?? say('mark.file')], 'csv');
     download(file, gradebookCsv(book, say.reader), 'text/csv');
@@ -103,7 +120,7 @@ function Marked({ desk, titles, exercises, say }: MarkedProps): VNode {
             {say('mark.csv')}
           </button>
           <SaveMarking held={held} say={say} onSaid={setNote} />
-          <button type="button" class="button button--quiet" data-do="clear" onClick={desk.clear}>
+          <button type="button" class="button button--quiet" data-do="clear" onClick={clear}>
             {say('mark.clear')}
           </button>
         </div>

@@ -1,9 +1,9 @@
 import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
-import type { Laid, Taken } from './intake.ts';
+import type { Intake, Laid, Taken } from './intake.ts';
 import type { Answer, Task } from './marking-worker.ts';
-import { added, type Held, isOther, NOTHING, opened, stopped, takenUp } from './piles.ts';
+import { added, byOtherSet, type Held, NOTHING, opened, stopped, takenUp } from './piles.ts';
 
 export type Files = Task['files'];
 
@@ -49,6 +49,16 @@ export class PileRunner {
     if (files.length === 0) return;
     this.put({ failed: false });
     this.wait({ files, pieces: [] });
+    if (this.worker === null) this.next();
+  }
+
+  /** Takes up the work that was kept of this desk: its set, its pieces and what was written. */
+  open(file: MarkingFile): void {
+    if (file.set !== null) this.put({ held: { ...this.state.held, set: file.set } });
+    this.markAgain(byOtherSet(this.state.held));
+    const { held, pieces } = opened(this.state.held, file);
+    // The desk's own work is put together with itself: nobody laid it down twice.
+    this.mark({ held: { ...held, again: this.state.held.again }, pieces });
     if (this.worker === null) this.next();
   }
 
@@ -123,21 +133,12 @@ export class PileRunner {
   }
 
   private take(answer: Exclude<Answer, { readonly failed: true }>): void {
-    const before = this.state.held;
-    this.put({
-      held: added(
-        before,
-        answer.filter(({ kind }) => kind === 'set'),
-      ),
-    });
-    if (isOther(before.set, this.state.held.set)) this.markAgain(({ ok }) => ok);
-    for (const one of answer) if (one.kind === 'marking') this.open(one.file);
-    this.put({
-      held: added(
-        this.state.held,
-        answer.filter(({ kind }) => kind === 'taken'),
-      ),
-    });
+    const only = (kind: Intake['kind']): readonly Intake[] => answer.filter((one) => one.kind === kind);
+    this.put({ held: added(this.state.held, only('set')) });
+    for (const one of answer) if (one.kind === 'marking') this.mark(opened(this.state.held, one.file));
+    this.put({ held: added(this.state.held, only('taken')) });
+    // A set that turns up late marks again what was marked before it; so does one that was laid down meanwhile.
+    this.markAgain(byOtherSet(this.state.held));
     const done = answer.flatMap((one) => (one.kind === 'done' ? [one] : []));
     this.undone = this.undone.filter((name) => !done.some((one) => one.name === name));
     const { progress } = this.state;
@@ -145,13 +146,9 @@ export class PileRunner {
     this.put({ progress: progress && { ...progress, done: progress.done + size } });
   }
 
-  private open(file: MarkingFile): void {
-    this.mark(opened(this.state.held, file));
-  }
-
   /** What was marked by another set, or not at all, waits to be marked again. */
   private markAgain(which: (taken: Taken) => boolean): void {
-    this.mark(takenUp(this.state.held, which));
+    if (this.state.held.taken.some(which)) this.mark(takenUp(this.state.held, which));
   }
 
   private mark({ held, pieces }: { readonly held: Held; readonly pieces: readonly Laid[] }): void {

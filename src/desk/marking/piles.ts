@@ -75,9 +75,10 @@ export function opened(held: Held, file: MarkingFile): { readonly held: Held; re
   };
 }
 
-/** Whether the set has become another, so that what lies there has to be marked again. */
-export function isOther(before: ProblemSet | null, now: ProblemSet | null): boolean {
-  return (before && setMark(before).id) !== (now && setMark(now).id);
+/** Whether a piece was marked by another set than lies on the desk, so that it has to be marked again. */
+export function byOtherSet({ set }: Held): (taken: Taken) => boolean {
+  const id = set === null ? null : setMark(set).id;
+  return (one) => one.ok && (one.row.inSet?.id ?? null) !== id;
 }
 
 /** The work of these pieces waits to be marked again; what is left meanwhile is the rest. */

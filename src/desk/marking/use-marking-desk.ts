@@ -1,9 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
 import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './pile-runner.ts';
 
 export interface MarkingDesk extends DeskState {
   readonly takeIn: (files: Files) => void;
+  /** Lays down a marking file that was read already. */
+  readonly open: (file: MarkingFile) => void;
   readonly cancel: () => void;
   /** Marks what was stopped before it was marked. */
   readonly goOn: () => void;
@@ -23,6 +26,7 @@ export function useMarkingDesk(exercises: string): MarkingDesk {
   return {
     ...state,
     takeIn: (files) => runner.current?.takeIn(files),
+    open: (file) => runner.current?.open(file),
     cancel: () => runner.current?.stop(),
     goOn: () => runner.current?.goOn(),
     clear: () => runner.current?.clear(),

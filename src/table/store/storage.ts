@@ -40,7 +40,8 @@ function keep(place: () => Place, key: string, text: string): Kept {
   }
 }
 
-function isFull(error: unknown): boolean {
+/** Whether a browser refused to keep something because there is no room. */
+export function isFull(error: unknown): boolean {
   return (
     error instanceof DOMException &&
     (error.name === 'QuotaExceededError' || error.name === 'NS_ERROR_DOM_QUOTA_REACHED')

@@ -63,6 +63,44 @@ export const teacherMarks = {
     '{clashes, plural, one {In one place} other {In # places}} the marking file has another mark or comment than the desk. What lay on the desk stays. To see the other, save all the work, clear the desk and lay the file down.',
   ),
 
+  'mark.kept': plain('Kept in this browser as you mark. The file goes with you to another.'),
+  'mark.not-kept-full': plain(
+    'The work on this desk is not being kept: there is no room left for it in this browser. Save all the work as a file before you leave.',
+  ),
+  'mark.not-kept-forbidden': plain(
+    'The work on this desk is not being kept: this browser does not let the page keep anything. Save all the work as a file before you leave.',
+  ),
+  'mark.kept-offer': entry(
+    ['title', 'pieces', 'students', 'saved'],
+    'Work on “{title}” lies in this browser: {pieces, plural, one {one piece} other {# pieces}} by {students, plural, one {one student} other {# students}}, kept on {saved}.',
+  ),
+  'mark.kept-offer-plain': entry(
+    ['pieces', 'students', 'saved'],
+    'Work lies in this browser: {pieces, plural, one {one piece} other {# pieces}} by {students, plural, one {one student} other {# students}}, kept on {saved}.',
+  ),
+  'mark.kept-offer-unknown': plain('Work from an earlier time lies in this browser.'),
+  'mark.kept-wait': plain('Until you choose, nothing new is kept.'),
+  'mark.kept-go-on': plain('Go on with it'),
+  'mark.kept-save': plain('Save it as a file'),
+  'mark.kept-away': plain('Put it away'),
+  'mark.kept-away-sure': plain(
+    'It is taken out of this browser for good. Save it as a file first if it is still wanted. Press again to put it away.',
+  ),
+  'mark.kept-damaged': plain(
+    'The work kept in this browser is damaged and cannot be read. Save the raw file if you want it looked at, then start clean.',
+  ),
+  'mark.kept-damaged-save': plain('Save the raw file'),
+  'mark.kept-damaged-start': plain('Start clean'),
+  'mark.kept-elsewhere': plain(
+    'The work on this desk was changed in another tab or window meanwhile. Until you choose, what you do here is not kept.',
+  ),
+  'mark.kept-together': plain('Put both together here'),
+  'mark.kept-take': plain('Lay the other one here'),
+  'mark.kept-mine': plain('Keep the one here'),
+  'mark.clear-sure': plain(
+    'The desk is cleared, and what is kept of it in this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
+  ),
+
   'mark.loose': plain('Marks and comments that belong to nothing that counts'),
   'mark.loose-why': plain(
     'They are kept, and counted nowhere. Open the work that counts, and give them there if they still hold.',

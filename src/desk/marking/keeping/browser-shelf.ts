@@ -1,0 +1,87 @@
+import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
+import { isFull } from '../../../table/store/storage.ts';
+import type { Label, Shelf, Shelved, Summary } from './shelf.ts';
+
+const [STAMP, SUMMARY, TEXT] = ['stamp', 'summary', 'text'];
+
+/**
+ * The shelf in this browser's IndexedDB: local storage ends at some five million characters, a class does not. That nobody
+ * else has put something there meanwhile is seen in the same transaction in which it is written.
+ */
+export function browserShelf(): Shelf {
+  let store: UseStore | null = null;
+  // Asked for at first use: a browser may forbid even to look at it.
+  const places = (): UseStore => {
+    store ??= createStore('gorgeline.desk.marking', 'work');
+    return store;
+  };
+  return {
+    look: () => unlessForbidden(() => places()('readonly', labelIn)),
+    read: () =>
+      unlessForbidden(() =>
+        places()('readonly', async (place) => {
+          const label = await labelIn(place);
+          const text: unknown = label && (await promisifyRequest(place.get(TEXT)));
+          return label && { ...label, text: typeof text === 'string' ? text : '' };
+        }),
+      ),
+    put: async (work, over) => {
+      try {
+        return await places()('readwrite', (place) => putOver(place, work, over));
+      } catch (error) {
+        return isFull(error) ? 'full' : 'forbidden';
+      }
+    },
+    remove: (over) => unlessForbidden(() => places()('readwrite', (place) => removeFrom(place, over))),
+  };
+}
+
+async function putOver(
+  place: IDBObjectStore,
+  { stamp, summary, text }: Shelved,
+  over: string | null,
+): Promise<'kept' | 'elsewhere'> {
+  const there = await stampIn(place);
+  if (there !== null && there !== over) return 'elsewhere';
+  place.put(stamp, STAMP);
+  place.put(summary, SUMMARY);
+  place.put(text, TEXT);
+  await promisifyRequest(place.transaction);
+  return 'kept';
+}
+
+async function removeFrom(place: IDBObjectStore, over: string): Promise<'removed' | 'elsewhere'> {
+  const there = await stampIn(place);
+  if (there !== null && there !== over) return 'elsewhere';
+  place.clear();
+  await promisifyRequest(place.transaction);
+  return 'removed';
+}
+
+async function stampIn(place: IDBObjectStore): Promise<string | null> {
+  const stamp: unknown = await promisifyRequest(place.get(STAMP));
+  return typeof stamp === 'string' ? stamp : null;
+}
+
+async function labelIn(place: IDBObjectStore): Promise<Label | null> {
+  const stamp = await stampIn(place);
+  if (stamp === null) return null;
+  return { stamp, summary: summaryFrom(await promisifyRequest(place.get(SUMMARY))) };
+}
+
+/** Null where it is not what is written there. */
+function summaryFrom(found: unknown): Summary | null {
+  if (typeof found !== 'object' || found === null) return null;
+  const { title, students, pieces, saved } = found as Readonly<Record<string, unknown>>;
+  const whole = typeof students === 'number' && typeof pieces === 'number';
+  if (typeof title !== 'string' || typeof saved !== 'string' || !whole) return null;
+  return Number.isNaN(Date.parse(saved)) ? null : { title, students, pieces, saved };
+}
+
+async function unlessForbidden<T>(what: () => Promise<T>): Promise<T | 'forbidden'> {
+  try {
+    return await what();
+  } catch {
+    return 'forbidden';
+  }
+}

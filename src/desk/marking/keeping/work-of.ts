@@ -1,0 +1,18 @@
+import { studentKey } from '../../../exchange/student.ts';
+import { filed, filedText } from '../filed.ts';
+import type { Held } from '../piles.ts';
+import type { Work } from './keeper.ts';
+
+/** Whether nothing lies on the desk that would be worth keeping. */
+export function isBare({ set, taken, waiting, notes }: Held): boolean {
+  return set === null && taken.length + waiting.length + notes.students.size === 0;
+}
+
+/** All that lies on the desk, to be kept; null where it is more than a marking file holds. */
+export function workOf(held: Held, saved: string): Work | null {
+  const text = filedText(held, saved);
+  if (text === null) return null;
+  const { work } = filed(held, saved);
+  const students = new Set(work.map(({ handIn }) => studentKey(handIn))).size;
+  return { text, summary: { title: held.set?.title ?? '', students, pieces: work.length, saved } };
+}
