@@ -1,6 +1,5 @@
 import { parseExercise } from '../cli/exercises.ts';
-import { lookUp } from '../course/authoring-error.ts';
-import { exerciseNaming } from '../course/namings.ts';
+import { type LessonHead, underLessons } from '../course/under-lessons.ts';
 import type { Exercise } from '../grader/exercise.ts';
 
 /** Every file of `exercises/`, as text. */
@@ -14,7 +13,8 @@ export const exercises: ReadonlyMap<string, Exercise> = new Map(
   }),
 );
 
-/** The exercises a lesson names, in its order; an authoring error when there is no such file. */
-export function exercisesOf(ids: readonly string[]): readonly Exercise[] {
-  return ids.map((id) => lookUp(exercises, id, exerciseNaming));
+/** How the exercises of a lesson are found, given all lessons. */
+export function exercisesUnder(lessons: readonly LessonHead[]): (lesson: LessonHead) => readonly Exercise[] {
+  const under = underLessons(lessons, exercises);
+  return ({ id }) => under.get(id) ?? [];
 }

@@ -63,7 +63,6 @@ export const course = {
   'course.exercises-title': plain('Exercises'),
   'course.exercises-lead': plain('Everything there is to draw, by lesson. Open one at the table.'),
   'course.exercises-all': plain('All exercises'),
-  'course.exercises-others': plain('Without a lesson yet'),
   'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
   'course.exercise-next': entry(['title'], 'Next at the table: {title}'),
   'course.exercise-asleep': plain(
