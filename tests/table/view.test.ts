@@ -1,22 +1,28 @@
 import { describe, expect, test } from 'vitest';
-import { fitView, resizedView, toPixels } from '../../src/table/board/view.ts';
+import { fitView, resizedView, toPixels, toSheet } from '../../src/table/board/view.ts';
 
 const box = { min: { x: -100, y: -50 }, max: { x: 100, y: 450 } };
 const desk = { width: 700, height: 460 };
 const none = { width: 0, height: 0 };
 
 describe('a frame that takes another size', () => {
-  test('keeps what was in its middle there, and the scale', () => {
-    const view = fitView(box, desk);
-    const wider = resizedView(view, desk, { width: 900, height: 400 });
-    expect(wider?.scale).toBe(view.scale);
-    expect(wider && toPixels(wider, { x: 0, y: 200 })).toEqual({ x: 450, y: 200 });
+  test('goes on showing the whole where it showed that', () => {
+    const narrower = { width: 350, height: 420 };
+    expect(resizedView(fitView(box, desk), box, desk, narrower)).toEqual(fitView(box, narrower));
   });
 
-  test('gives no view while it has no room, nor from a size that had none', () => {
+  test('keeps what was in its middle there, and the scale, where one has gone closer', () => {
+    const closer = { scale: 3, origin: { x: 350, y: 800 } };
+    const middle = toSheet(closer, { x: 350, y: 230 });
+    const wider = resizedView(closer, box, desk, { width: 900, height: 400 });
+    expect(wider?.scale).toBe(3);
+    expect(wider && toPixels(wider, middle)).toEqual({ x: 450, y: 200 });
+  });
+
+  test('gives no view while it has no room, and the whole when it has some at last', () => {
     const view = fitView(box, desk);
-    expect(resizedView(view, desk, none)).toBeNull();
-    expect(resizedView(view, none, desk)).toBeNull();
-    expect(resizedView(view, { width: 700, height: 0 }, desk)).toBeNull();
+    expect(resizedView(view, box, desk, none)).toBeNull();
+    expect(resizedView(view, box, desk, { width: 700, height: 0 })).toBeNull();
+    expect(resizedView(view, box, none, desk)).toEqual(view);
   });
 });

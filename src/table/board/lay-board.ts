@@ -4,7 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { JXG } from './jsxgraph-core.js';
 import { Painter } from './painter.ts';
 import { layPaper } from './paper.ts';
-import { boxIn, fitView, hasRoom, resizedView, type Size, type View } from './view.ts';
+import { boxIn, fitView, resizedView, type Size, type View } from './view.ts';
 
 /** What the awake sheet tells the table. */
 export interface SheetEvents {
@@ -91,8 +91,8 @@ export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetE
       show({ scale: next, origin: { x: keep(still.x, origin.x), y: keep(still.y, origin.y) } });
     },
     resize: (next) => {
-      if (!hasRoom(next)) return;
-      const view = resizedView(viewNow(), size, next) ?? fitView(box, next);
+      const view = resizedView(viewNow(), box, size, next);
+      if (view === null) return;
       size = next;
       board.resizeContainer(next.width, next.height, true, true);
       show(view);

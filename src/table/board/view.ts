@@ -40,15 +40,24 @@ export function centredOn({ scale }: View, p: Point, { width, height }: Size): V
 }
 
 /**
- * The view once its frame has another size: what was in the middle stays there. Null where the frame has no room, hidden or
- * squeezed to nothing: there is nothing to show then, and a view taken from it would have no scale to come back with.
+ * The view once its frame has another size. A sheet that showed the whole box goes on showing it; else what was in the middle
+ * stays there. Null where the new frame has no room, hidden or squeezed to nothing: there is nothing to show then, and a view
+ * taken from it would have no scale to come back with.
  */
-export function resizedView({ scale, origin }: View, from: Size, to: Size): View | null {
-  if (!hasRoom(from) || !hasRoom(to)) return null;
+export function resizedView(view: View, box: Box, from: Size, to: Size): View | null {
+  if (!hasRoom(to)) return null;
+  if (!hasRoom(from) || isSame(view, fitView(box, from))) return fitView(box, to);
+  const { scale, origin } = view;
   return { scale, origin: { x: origin.x + (to.width - from.width) / 2, y: origin.y + (to.height - from.height) / 2 } };
 }
 
+/** Within what a screen shows: the board keeps a view in numbers of its own. */
+function isSame(one: View, other: View): boolean {
+  const apart = Math.hypot(one.origin.x - other.origin.x, one.origin.y - other.origin.y);
+  return apart < 0.5 && Math.abs(one.scale / other.scale - 1) < 1e-3;
+}
+
 /** Whether a frame of this size, CSS pixels, can show anything. One that is hidden has none. */
-export function hasRoom({ width, height }: Size): boolean {
+function hasRoom({ width, height }: Size): boolean {
   return width > 0 && height > 0;
 }

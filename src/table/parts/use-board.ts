@@ -36,6 +36,7 @@ export function useBoard(inputs: BoardInputs): BoardState {
     let laid: AwakeSheet | null = null;
     const wake = async (): Promise<void> => {
       const { layBoard } = await import('../board/lay-board.ts');
+      if (now.current.host.current) await roomIn(now.current.host.current);
       const { host, home, id } = now.current;
       if (gone || !host.current) return;
       laid = layBoard(host.current, home, id, {
@@ -74,6 +75,18 @@ export function useBoard(inputs: BoardInputs): BoardState {
   }, [sheet]);
 
   return state;
+}
+
+/** When the element is laid out with room for a board: at once, or once it is no longer hidden. */
+function roomIn(element: HTMLElement): Promise<void> {
+  return new Promise((resolve) => {
+    const watch = new ResizeObserver(() => {
+      if (element.clientWidth === 0 || element.clientHeight === 0) return;
+      watch.disconnect();
+      resolve();
+    });
+    watch.observe(element);
+  });
 }
 
 function gripOf({ key, at, handle }: Held): Grip {
