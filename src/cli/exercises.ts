@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { type Document, LineCounter, parseDocument } from 'yaml';
-import { refusalOf } from '../exchange/refusal.ts';
+import { LineCounter, parseDocument } from 'yaml';
 import type { Exercise } from '../grader/exercise.ts';
 import { readExercise } from '../grader/read-exercise.ts';
-import type { Place } from '../grader/reading/fault.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
+import { offsetOf, placeWords } from './yaml/place.ts';
+import { syntaxFault } from './yaml/syntax-fault.ts';
 
 /** Where the exercises lie: one YAML file each, named after the exercise. */
 export const exercisesFolder = path.resolve(import.meta.dirname, '../../exercises');
@@ -37,38 +37,24 @@ export function loadExercise(name: string, folder = exercisesFolder): Exercise {
   return exercise;
 }
 
-/** Reads the text of an exercise file; throws a CommandError with one line a fault, `overlap.yaml:12:5: checks[0].marks: …`. */
+/** Reads the text of an exercise file; throws a CommandError with one line a fault, `overlap.yaml:12:5: check 1, marks: …`. */
 export function parseExercise(name: string, text: string): Exercise {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines });
-  const broken = document.errors.map(({ message: said, linePos }) => {
-    const at = linePos?.[0];
-    return `${name}.yaml${at === undefined ? '' : `:${at.line}:${at.col}`}: ${said.split('\n')[0]}`;
-  });
-  if (broken.length > 0) throw new CommandError(broken.join('\n'));
-  const read = readExercise(name, dataOf(name, document));
+  const told = (offset: number, said: string): string => {
+    // A place in an empty text lies on no line.
+    const { line, col } = lines.linePos(offset);
+    return `${name}.yaml:${Math.max(1, line)}:${Math.max(1, col)}: ${said}`;
+  };
+  const broken = syntaxFault(text, document.errors);
+  if (broken !== null) throw new CommandError(told(broken.offset, say(broken.message, reader)));
+  // With no aliases in it, the data is no larger than the text.
+  const data: unknown = document.toJS();
+  const read = readExercise(name, data);
   if (read.ok) return read.exercise;
-  const told = read.faults.map((fault) => {
-    const { line, col } = lines.linePos(offsetOf(document, fault.at));
-    return `${name}.yaml:${line}:${col}: ${say(refusalOf([fault]), reader)}`;
+  const faults = read.faults.map(({ at, message }) => {
+    const place = placeWords(data, at);
+    return told(offsetOf(document, at), `${place === '' ? '' : `${place}: `}${say(message, reader)}`);
   });
-  throw new CommandError(told.join('\n'));
-}
-
-/** Where a place starts in the text: the place itself, or the nearest thing around it that is there. */
-function offsetOf(document: Document, at: Place): number {
-  for (let length = at.length; length > 0; length -= 1) {
-    const node = document.getIn(at.slice(0, length), true) as { readonly range?: readonly number[] } | undefined;
-    if (node?.range?.[0] !== undefined) return node.range[0];
-  }
-  return 0;
-}
-
-/** The data of a YAML document; a CommandError where its aliases would make it grow without end. */
-function dataOf(name: string, document: Document): unknown {
-  try {
-    return document.toJS();
-  } catch (error) {
-    throw new CommandError(`${name}.yaml: ${(error as Error).message}`, { cause: error });
-  }
+  throw new CommandError([...new Set(faults)].join('\n'));
 }

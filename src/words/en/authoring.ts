@@ -1,7 +1,10 @@
 import { entry, plain } from '../entry.ts';
+import { authoringYaml } from './authoring-yaml.ts';
 
 /** What the readers of exercise files and hand-in files say: to authors and teachers, about a file they can open and mend. */
 export const authoring = {
+  ...authoringYaml,
+
   'author.not-exercise': entry(
     ['found'],
     'An exercise is a group of fields such as title, brief and targets; {found} was found.',
