@@ -17,6 +17,7 @@ import { crewOf } from './crew.ts';
 import { exerciseNames } from './exercises.ts';
 import { headLine, sumLine } from './grade-table.ts';
 import { inOrder } from './in-order.ts';
+import { setAmong } from './set-among.ts';
 import type { Command, Talk } from './speak.ts';
 import type { Form, Manner } from './tell.ts';
 import { type Work, whyUnreadable, workIn } from './work.ts';
@@ -48,7 +49,7 @@ export const gradeCommand: Command = async (args, talk) => {
   }
   if (positionals.length === 0) throw usageError(message('command.no-path'), usage);
   const strictness = strictnessFrom(values.strictness);
-  const set = values.set === undefined ? null : setIn(values.set);
+  const set = values.set === undefined ? await setAmong(positionals) : setIn(values.set);
   const form = formOf(values, talk);
   const manner: Manner = { by: { set, strictness }, form };
   return await markAll(workIn(positionals, talk.input), { hands: coresFrom(values.cores), manner, talk });

@@ -2,10 +2,16 @@ import { freeHandOf } from '../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../exchange/class/gradebook.ts';
 import type { Marking } from '../exchange/mark-work.ts';
+import { readSet, type SetReading } from '../exchange/read-set.ts';
+import { refusalOf } from '../exchange/refusal.ts';
+import { setMark } from '../exchange/write-set.ts';
+import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { spelled } from '../words/unseen.ts';
+import { exerciseNames } from './exercises.ts';
 import { gradePiece, type Marked } from './grade-piece.ts';
 import { workLines } from './grade-table.ts';
+import { saysSet } from './set-among.ts';
 import type { Work } from './work.ts';
 
 /** A table for people, a JSON line for programs, or nothing but what is made of all of it: the report on the class, the gradebook. */
@@ -33,11 +39,10 @@ const reader = { language: 'en', unit: 'in' } as const;
 
 /** Marks one piece of work and puts it into words. */
 export function tell(piece: Work, { by, form }: Manner): Told {
+  const note = noteOn(piece, by);
+  if (note !== null) return aside(piece, say(note, reader), 'noted');
   const result = resultOf(piece, by);
-  if (!result.ok) {
-    const outcome = 'note' in piece ? 'noted' : 'refused';
-    return { out: '', err: `${spelled(piece.where)}: ${spelled(result.reason)}\n`, outcome, ...nothing };
-  }
+  if (!result.ok) return aside(piece, result.reason, 'refused');
   const silent = { out: '', err: '', outcome: 'marked' } as const;
   if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
   if (form === 'csv') return { ...silent, ...nothing, entries: [entryOf(result.row)] };
@@ -46,7 +51,28 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   return { out, err: '', outcome: 'marked', ...nothing };
 }
 
+/** What is said beside the work, in one line for standard error. */
+function aside({ where }: Work, said: string, outcome: 'noted' | 'refused'): Told {
+  return { out: '', err: `${spelled(where)}: ${spelled(said)}\n`, outcome, ...nothing };
+}
+
+/** What is no work and no fault: a note on what was found, or a problem set among the work. */
+function noteOn(piece: Work, by: Manner['by']): Message | null {
+  if ('note' in piece) return piece.note;
+  const read = setIn(piece);
+  if (!read?.ok) return null;
+  const title = { title: read.set.title };
+  if (by.set === null) return message('command.set-met', title);
+  return message(setMark(by.set).id === setMark(read.set).id ? 'command.set-met-own' : 'command.set-met-other', title);
+}
+
+function setIn(piece: Work): SetReading | null {
+  return 'text' in piece && saysSet(piece.text) ? readSet(piece.text, exerciseNames()) : null;
+}
+
 function resultOf(piece: Work, by: Manner['by']): Marked {
+  const read = setIn(piece);
+  if (read?.ok === false) return { ok: false, reason: say(refusalOf(read.faults), reader).replace(/\s*\n\s*/g, ' ') };
   if ('text' in piece) return gradePiece(piece, by);
   return { ok: false, reason: say('note' in piece ? piece.note : piece.refused, reader) };
 }

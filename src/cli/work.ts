@@ -36,6 +36,19 @@ async function* workAt(file: string): AsyncGenerator<Work> {
   }
 }
 
+/** The files that may hold work at a path: those of a folder, or the file itself. None for standard input, a pipe, or what is not there. */
+export async function* filesOf(at: string): AsyncGenerator<string> {
+  const found = at === '-' ? undefined : await stat(at).catch(() => undefined);
+  if (found?.isFile()) yield at;
+  if (!found?.isDirectory()) return;
+  try {
+    for await (const { file, isWork } of filesIn(at)) if (isWork) yield file;
+  } catch (error) {
+    // A folder that may not be read is told in its turn; anything else is no fault of the system, and is thrown.
+    whyUnreadable(error);
+  }
+}
+
 async function* workInFolder(folder: string): AsyncGenerator<Work> {
   let found = false;
   const passedOver: string[] = [];

@@ -2,14 +2,29 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { loadExercise } from '../../src/cli/exercises.ts';
 import { gradeCommand } from '../../src/cli/grade-command.ts';
+import type { WorkRow } from '../../src/exchange/grade-row.ts';
+import type { HandIn } from '../../src/exchange/hand-in.ts';
+import type { ProblemSet } from '../../src/exchange/set.ts';
+import { setOrder } from '../../src/exchange/set-order.ts';
 import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
+import { setJson, setMark, writeSet } from '../../src/exchange/write-set.ts';
 import { rightOverlap } from '../exchange/hand-ins.ts';
+import { weekTwo } from '../exchange/sets.ts';
 import { runHere } from './run-command.ts';
 
 const base = mkdtempSync(path.join(tmpdir(), 'work-'));
 const at = (...parts: readonly string[]) => path.join(base, ...parts);
 afterAll(() => rmSync(base, { recursive: true }));
+
+const overlap = loadExercise('overlap');
+const overlapSet: ProblemSet = {
+  ...weekTwo,
+  title: 'Overlap',
+  exercises: [{ exercise: 'overlap', marks: 10 }],
+  house: {},
+};
 
 function folder(name: string): (...parts: readonly string[]) => string {
   mkdirSync(at(name));
@@ -88,4 +103,73 @@ test.each(['utf16le', 'utf-16le without a mark'])('a file saved as %s is said to
   const { status, err } = await runHere(gradeCommand, [file]);
   expect(status).toBe(1);
   expect(err).toMatch(/: This is not saved as UTF-8\. Save it again from the table/);
+});
+
+describe('a problem set among the work', () => {
+  const inSet: HandIn = {
+    ...rightOverlap,
+    set: setMark(overlapSet),
+    order: setOrder(overlapSet, overlap, rightOverlap),
+  };
+
+  /** The rows and what is said beside them, of a folder with this in it. */
+  async function marked(name: string, files: Readonly<Record<string, string>>, options: readonly string[] = []) {
+    const inside = folder(name);
+    for (const [file, text] of Object.entries(files)) writeFileSync(inside(file), text);
+    const { status, out, err } = await runHere(gradeCommand, [...options, inside()]);
+    const rows = out
+      .trim()
+      .split('\n')
+      .map((row): WorkRow => JSON.parse(row));
+    return { status, marks: rows.map((row) => row.inSet?.of ?? null), err: err.replaceAll(`${inside()}/`, '') };
+  }
+
+  test('is what the work is marked by, and is no work', async () => {
+    const files = { 'a.json': writeHandIn(inSet), 'week.set.json': writeSet(overlapSet), 'z.json': writeHandIn(inSet) };
+    expect(await marked('with-set', files)).toEqual({
+      status: 0,
+      marks: [10, 10],
+      err: 'week.set.json: This is the problem set “Overlap”; the work is marked by it.\n',
+    });
+  });
+
+  test('that lies there twice is one', async () => {
+    const files = { 'a.json': writeHandIn(inSet), 'one.json': writeSet(overlapSet), 'two.json': writeSet(overlapSet) };
+    expect((await marked('with-copy', files)).marks).toEqual([10]);
+  });
+
+  test('is not guessed at where there are two', async () => {
+    const other = { ...overlapSet, title: 'Another' };
+    const files = { 'a.json': writeHandIn(inSet), 'one.json': writeSet(overlapSet), 'two.json': writeSet(other) };
+    const { status, marks, err } = await marked('with-two', files);
+    expect([status, marks]).toEqual([0, [null]]);
+    expect(err).toMatch(
+      /^one\.json: This is the problem set “Overlap”, and no work\. It counts for nothing here: .*--set\./,
+    );
+  });
+
+  test('gives way to the one that is named', async () => {
+    const named = path.join(base, 'named.json');
+    writeFileSync(named, writeSet({ ...overlapSet, exercises: [{ exercise: 'overlap', marks: 4 }] }));
+    const files = { 'a.json': writeHandIn(inSet), 'week.set.json': writeSet(overlapSet) };
+    expect(await marked('with-named', files, ['--set', named])).toEqual({
+      status: 0,
+      marks: [4],
+      err: 'week.set.json: This is the problem set “Overlap”; the work is marked by another.\n',
+    });
+  });
+
+  test('that is damaged is told as any other file, and the work is marked by itself', async () => {
+    const files = { 'a.json': writeHandIn(inSet), 'week.set.json': writeSet({ ...overlapSet, seed: '' }) };
+    const { status, marks, err } = await marked('with-damaged', files);
+    expect([status, marks]).toEqual([1, [null]]);
+    expect(err).toMatch(/^week\.set\.json: .*seed.*\.\n$/);
+  });
+
+  test('in a stream is told, and marks nothing', async () => {
+    const line = (json: unknown) => `${JSON.stringify(json)}\n`;
+    const { status, err } = await runHere(gradeCommand, ['-'], line(setJson(overlapSet)) + line(handInJson(inSet)));
+    expect(status).toBe(0);
+    expect(err).toMatch(/^standard input:1: This is the problem set “Overlap”, and no work\./);
+  });
 });

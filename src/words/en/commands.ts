@@ -11,7 +11,8 @@ PATH is a file, a folder (its .json, .jsonl and .ndjson files, and those of the 
 standard input. A file holds one hand-in, or one a line.
 
   --set FILE          mark as work of this problem set: by its strictness, to its marks, with remarks on what is late
-                      or otherwise not as the set has it
+                      or otherwise not as the set has it; without it, the set that lies among the files is taken, if
+                      it is the only one
   --strictness NAME   mark by learner, workroom or sample-room, whatever the hand-in says
   --json              print one JSON line for every piece of work, at a terminal too
   --summary           print the report on the class instead, as JSON: for every check what it earned and which
@@ -66,6 +67,12 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'command.stumbled': entry(
     ['why'],
     'This could not be marked: the grader itself stumbled over it ({why}). Please report it, with the file.',
+  ),
+  'command.set-met-own': entry(['title'], 'This is the problem set “{title}”; the work is marked by it.'),
+  'command.set-met-other': entry(['title'], 'This is the problem set “{title}”; the work is marked by another.'),
+  'command.set-met': entry(
+    ['title'],
+    'This is the problem set “{title}”, and no work. It counts for nothing here: name the set to mark by with --set.',
   ),
   'command.passed-over': entry(
     ['count', 'files', 'more'],
