@@ -54,14 +54,16 @@ test('a few letters and Enter take the only entry there is, and names are typed 
   await expect(page.locator('#blank-to')).toHaveValue('waist');
   await page.keyboard.type('break rise');
   await expect(page.locator('.blank-note')).toHaveText('= 3.8\u00a0cm');
-  // What is typed and what comes of it hide nothing of the row one may press instead.
+  // What is typed and what comes of it hide nothing of the row one may press instead, once the page has stopped scrolling.
   for (const chip of await page.locator('.chip').all())
-    expect(
-      await chip.evaluate((one) => {
-        const { left, top, width, height } = one.getBoundingClientRect();
-        return document.elementFromPoint(left + width / 2, top + height / 2) === one;
-      }),
-    ).toBe(true);
+    await expect
+      .poll(() =>
+        chip.evaluate((one) => {
+          const { left, top, width, height } = one.getBoundingClientRect();
+          return document.elementFromPoint(left + width / 2, top + height / 2) === one;
+        }),
+      )
+      .toBe(true);
   await page.keyboard.press('Enter');
   await fill(page, 'up');
   await draw(page, null);
