@@ -8,6 +8,7 @@ import { dealOrder } from '../../src/grader/deal.ts';
 import { dragTo } from '../../src/table/live/constrain.ts';
 import { atRest, heldBy } from '../../src/table/live/live-scene.ts';
 import { liveSheet, markOn } from '../../src/table/live/live-sheet.ts';
+import { readAuthored } from '../../src/words/authored.ts';
 import { lessons } from './read-content.ts';
 
 const all: readonly Scene[] = [
@@ -71,9 +72,12 @@ describe.each(live)('the live figure $id', (scene) => {
     if (scene.id === 'home-roll') return;
     expect(said).toBeDefined();
     const { measures } = sceneSheet(scene);
-    const names = [...(said ?? '').matchAll(/\{([^}]+)\}/g)].map((match) => match[1] ?? '');
+    const read = readAuthored(said ?? '');
+    const names = read.ok ? read.uses : [];
     expect(names.length).toBeGreaterThan(0);
-    expect(names.filter((name) => !measures.has(name))).toEqual([]);
+    const compared = Object.entries(scene.compares ?? {});
+    expect(names.filter((name) => !measures.has(name) && !compared.some(([one]) => one === name))).toEqual([]);
+    expect(compared.flatMap(([, two]) => two).filter((name) => !measures.has(name))).toEqual([]);
   });
 });
 

@@ -47,6 +47,7 @@ const collar: readonly Step[] = [
   },
   { verb: 'foot', name: 'edge-foot', from: 'collar-edge', on: 'up-the-neck' },
   { verb: 'tape', name: 'passes', from: 'neck-seam', to: 'edge-foot' },
+  { verb: 'tape', name: 'comes-down', length: 'fall-here - cloth-turn' },
   { verb: 'seam', name: 'collar-cut', run: ['neck-seam', 'stand-top', 'turn-over', 'fall-top', 'collar-edge'] },
 ];
 
@@ -76,6 +77,7 @@ export function behind(id: string, fall: string, style: Readonly<Record<Name, st
     given: ['neck-cut', 'back-cut', 'neck-seam'],
     hides,
     labels: ['neck-seam', 'fold', 'collar-edge', 'neck-cut', 'back-cut'],
+    compares: { side: ['comes-down', 'stand'] },
     cloth: [{ outline: 'wearer', side: 'right' }],
     box: { min: { x: -44, y: -36 }, max: { x: 62, y: 52 } },
   };

@@ -6,7 +6,8 @@ import { usualStyle } from './styles.ts';
 
 /** Stand and fall dragged at the centre back: does the edge cover the seam? */
 export const fallSection: Scene = {
-  ...behind('fall-section', 'fall'),
+  // The stand, the turn, and the eighth of an inch that the edge should pass the seam by.
+  ...behind('fall-section', 'fall', { fall: '1 5/8 in' }),
   handles: [
     { drags: 'measure', measure: 'fall', by: 'collar-edge', from: 26, to: 62 },
     { drags: 'measure', measure: 'stand', by: 'fold', from: 20, to: 48 },

@@ -1,8 +1,6 @@
 import type { VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { Quantity } from '../../drafting/quantity.ts';
 import { usualWorn } from '../../garment/collar/worn-plan.ts';
-import { type Message, type Value, written } from '../../words/message.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import './live.css';
 import { sayFor } from '../say.ts';
@@ -12,6 +10,7 @@ import { dragTo, nudge } from './constrain.ts';
 import { LiveHandles } from './LiveHandles.tsx';
 import { atRest, heldBy, type LiveHandle, type LiveScene, type LiveState } from './live-scene.ts';
 import { liveDrawing, liveSheet, markOn } from './live-sheet.ts';
+import { saidUnder } from './said.ts';
 
 export interface LiveFigureProps {
   readonly scene: LiveScene;
@@ -35,7 +34,7 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
   const speak = useMemo(() => sayFor(reader), [reader]);
   const moved = state !== atRest;
   const still = scene.handles.length === 0 || scene.view?.alone === true;
-  const says = scene.says === undefined ? null : speak.message(sayOf(scene.says, sheet.measures));
+  const said = saidUnder(scene, sheet.measures, reader.unit);
   return (
     <div class="live">
       {scene.view?.alone ? null : (
@@ -61,7 +60,7 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
         <AnyView view={scene.view.shows} plan={scene.view.plan ?? usualWorn} sheet={sheet} id={id} say={speak} />
       ) : null}
       <p class="live-says" aria-live="polite">
-        {says}
+        {said && speak.message(said)}
       </p>
       {still ? null : (
         <p class="live-help">
@@ -73,14 +72,4 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
       )}
     </div>
   );
-}
-
-/** An author's sentence with every measure of the sheet at hand. */
-function sayOf(text: string, measures: ReadonlyMap<string, Quantity>): Message {
-  return written(text, Object.fromEntries([...measures].map(([name, quantity]) => [name, amountOf(quantity)])));
-}
-
-function amountOf({ dimension, value }: Quantity): Value {
-  if (dimension === 'length') return { mm: value };
-  return dimension === 'angle' ? { radians: value } : value;
 }

@@ -45,6 +45,11 @@ export interface LiveScene {
   readonly pictures?: string;
   /** Spoken and written under the figure: an ICU message that may use any measure or taped length of the sheet in braces. */
   readonly says?: string;
+  /**
+   * What it may choose its words by: of two lengths of the sheet, whether the first is shown as `more` than the second, `less`,
+   * or the `same`. `{ side: ['hangs', 'stand'] }` is chosen by with `{side, select, more {…} less {…} other {…}}`.
+   */
+  readonly compares?: Readonly<Record<Name, readonly [Name, Name]>>;
 }
 
 /** A view of a figure's draft. */
