@@ -12,6 +12,7 @@ export const names = {
   'name.button-line': plain('first row of buttons'),
   'name.second-button-line': plain('second row of buttons'),
   'name.neck-line': plain('line of the neck seam'),
+  'name.front-neck-edge': plain('front neck seam'),
   'name.waist-point': plain('corner of centre front and waist'),
   'name.tip-plumb': plain('upright through the shoulder tip'),
   'name.collar-back': plain('neck edge mark'),
