@@ -23,6 +23,7 @@ import { Loose } from './Loose.tsx';
 import './marking.css';
 import './own-marks.css';
 import { SaveMarking } from './SaveMarking.tsx';
+import { Sheets } from './sheets/Sheets.tsx';
 import { Untaken } from './Untaken.tsx';
 import { type MarkingDesk as Desk, useMarkingDesk } from './use-marking-desk.ts';
 
@@ -80,6 +81,7 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
   // While more is coming in, the class is not yet what it will be.
   const report = useMemo(() => (progress ? null : classReport(sound.map(({ kept }) => kept))), [sound, progress]);
   const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
+  const [sheets, setSheets] = useState(false);
   const [note, setNote] = useState<string | null>(null);
   const [sure, setSure] = useState(false);
   const clear = (): void => {
@@ -119,6 +121,9 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
           <button type="button" class="button button--first" data-do="csv" onClick={saveCsv}>
             {say('mark.csv')}
           </button>
+          <button type="button" class="button" data-do="sheets" onClick={() => setSheets(true)}>
+            {say('feedback.open')}
+          </button>
           <SaveMarking held={held} say={say} onSaid={setNote} />
           <button type="button" class="button button--quiet" data-do="clear" onClick={clear}>
             {say('mark.clear')}
@@ -126,6 +131,18 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
         </div>
         <p role="status">{note}</p>
       </section>
+      {sheets ? (
+        <Sheets
+          book={book}
+          sound={sound}
+          set={set}
+          titles={titles}
+          notes={notes}
+          exercises={exercises}
+          say={say}
+          onClose={() => setSheets(false)}
+        />
+      ) : null}
       <Untaken taken={taken} say={say} onGoOn={progress ? null : desk.goOn} />
       <Loose
         loose={loose}

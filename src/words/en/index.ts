@@ -2,6 +2,7 @@ import { authoring } from './authoring.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
 import { desk } from './desk.ts';
+import { feedback } from './feedback.ts';
 import { figures } from './figures.ts';
 import { files } from './files.ts';
 import { garment } from './garment.ts';
@@ -31,4 +32,5 @@ export const en = {
   ...figures,
   ...desk,
   ...teacherMarks,
+  ...feedback,
 };

@@ -1,0 +1,99 @@
+import type { VNode } from 'preact';
+import type { WorkRow } from '../../../exchange/grade-row.ts';
+import type { MarkedWork } from '../../../exchange/mark-work.ts';
+import type { PieceNotes } from '../../../exchange/notes/notes.ts';
+import { heightOf, widthOf } from '../../../table/drawing/box.ts';
+import type { Drawing } from '../../../table/drawing/drawing.ts';
+import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
+import type { Say } from '../../../table/say.ts';
+import { spelled } from '../../../words/unseen.ts';
+import { markedDrawing } from '../marked-drawing.ts';
+import { tidyMarks } from '../tidy-marks.ts';
+import { Comment } from './Comment.tsx';
+import { type ToldTarget, toldOf } from './told.ts';
+
+interface FeedbackPieceProps {
+  readonly marked: MarkedWork;
+  readonly row: WorkRow;
+  readonly notes: PieceNotes;
+  /** Unique on the page. */
+  readonly id: string;
+  readonly say: Say;
+}
+
+/** How wide a drawing may be on the sheet, mm; the style sheet has a class for each. */
+const WIDTHS = [80, 68, 56] as const;
+
+/** Two drawings that are no higher, mm, go on one page with what is said of them. */
+const HIGHEST = 98;
+
+/** CSS pixels a millimetre of paper. */
+const PIXELS = 96 / 25.4;
+
+/** One piece of work on the sheet: the drawing with the red pencil, what went right, what is off, marks by hand, the comment. */
+export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProps): VNode {
+  const { grade } = marked;
+  const drawing = markedDrawing(marked, say.reader.unit);
+  const told = toldOf(grade, row.checks, notes);
+  const { tried, held, letGo } = grade.otherFigures;
+  return (
+    <div class="feedback-work">
+      {'message' in drawing ? null : <Sheet drawing={drawing} id={id} say={say} />}
+      <div class="feedback-words">
+        {told.right.length === 0 ? null : <p class="feedback-right">{rightWords(told, grade.reports.length, say)}</p>}
+        {grade.problems.map((problem) => (
+          <p key={say.message(problem)}>{spelled(say.message(problem))}</p>
+        ))}
+        {told.notes.map((one) => (
+          <Note key={one.report.target} told={one} say={say} />
+        ))}
+        {tried > 0 && held < tried ? (
+          <p>
+            {[say('table.others-held', { held, tried }), ...letGo.map(({ message: why }) => say.message(why))].join(
+              ' ',
+            )}
+          </p>
+        ) : null}
+        <Comment comment={notes.comment} say={say} />
+      </div>
+    </div>
+  );
+}
+
+function Sheet({ drawing, id, say }: { readonly drawing: Drawing; readonly id: string; readonly say: Say }): VNode {
+  const slope = heightOf(drawing.box) / widthOf(drawing.box);
+  const width = WIDTHS.find((one) => one * slope <= HIGHEST) ?? WIDTHS[2];
+  // Words are seated for just that width, on the screen too.
+  const high = width * PIXELS * slope;
+  return (
+    <div class={`feedback-drawing feedback-drawing--${width}`}>
+      <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={[high, high]} />
+    </div>
+  );
+}
+
+function rightWords({ right }: ReturnType<typeof toldOf>, of: number, say: Say): string {
+  return right.length === of ? say('feedback.all-right') : say('feedback.right', { targets: { namedAll: right } });
+}
+
+function Note({ told: { report, marks }, say }: { readonly told: ToldTarget; readonly say: Say }): VNode {
+  const { target, status, sentences } = report;
+  const own = marks?.own ?? null;
+  return (
+    <div class="feedback-note">
+      <h4>
+        {say('table.label', { name: { named: target } })}{' '}
+        <span class="piece-status">{say('table.status', { status })}</span>
+      </h4>
+      <p>{spelled(sentences.map((sentence) => say.message(sentence)).join(' '))}</p>
+      {marks === null || own === null ? null : (
+        <p class="feedback-hand">
+          {say('feedback.changed', {
+            ...{ grader: tidyMarks(marks.grader), of: tidyMarks(marks.of) },
+            ...{ own: tidyMarks(own.marks), reason: own.reason },
+          })}
+        </p>
+      )}
+    </div>
+  );
+}

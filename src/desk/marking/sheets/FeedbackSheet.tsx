@@ -1,0 +1,118 @@
+import type { VNode } from 'preact';
+import type { BookLine, Entry } from '../../../exchange/class/gradebook.ts';
+import { markHandIn } from '../../../exchange/mark-work.ts';
+import { draftKey } from '../../../exchange/notes/draft-key.ts';
+import { type Notes, UNTOUCHED } from '../../../exchange/notes/notes.ts';
+import type { ProblemSet } from '../../../exchange/set.ts';
+import type { Exercise } from '../../../grader/exercise.ts';
+import { type Say, sayFor } from '../../../table/say.ts';
+import { spelled } from '../../../words/unseen.ts';
+import { momentText } from '../../setting/date-time.ts';
+import { tidyMarks } from '../tidy-marks.ts';
+import { Comment } from './Comment.tsx';
+import { FeedbackPiece } from './FeedbackPiece.tsx';
+import type { ExerciseWork } from './student-work.ts';
+
+/** Everything that the sheets of a class have in common. */
+export interface ClassSheets {
+  readonly set: ProblemSet | null;
+  /** What everything is worth together. */
+  readonly of: number;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly exercises: Readonly<Record<string, Exercise>>;
+  readonly notes: Notes;
+  readonly say: Say;
+}
+
+interface FeedbackSheetProps {
+  readonly line: BookLine;
+  readonly work: readonly ExerciseWork[];
+  /** The sheet's place among all, which keeps its drawings apart from theirs. */
+  readonly place: number;
+  readonly sheets: ClassSheets;
+}
+
+/** The sheet one student gets back. */
+export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps): VNode {
+  const { set, of, say, notes } = sheets;
+  const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
+  return (
+    <article class="feedback">
+      <header class="feedback-head">
+        <h3>{name}</h3>
+        {line.number === '' ? null : <span>{say('feedback.number', { number: spelled(line.number) })}</span>}
+        <span class="feedback-total">{say('feedback.total', { marks: tidyMarks(line.marks), of: tidyMarks(of) })}</span>
+      </header>
+      {set === null ? null : (
+        <p>
+          {spelled(set.title)}
+          {set.due === null ? null : `. ${say('feedback.due', { due: momentText(set.due, say.reader.language) })}`}
+        </p>
+      )}
+      <Comment comment={notes.students.get(line.key)?.comment ?? ''} say={say} />
+      {work.map((one, index) => (
+        <Piece key={one.exercise} work={one} id={`feedback-${place}-${index}`} sheets={sheets} />
+      ))}
+    </article>
+  );
+}
+
+interface PieceProps {
+  readonly work: ExerciseWork;
+  readonly id: string;
+  readonly sheets: ClassSheets;
+}
+
+function Piece({ work: { exercise, counted }, id, sheets }: PieceProps): VNode {
+  const { titles, say } = sheets;
+  return (
+    <section class="feedback-piece">
+      <h4 class="feedback-exercise">
+        {titles.get(exercise) ?? exercise}{' '}
+        {counted === null ? null : (
+          <span class="feedback-total">
+            {say('feedback.total', { marks: tidyMarks(counted.entry.marks), of: tidyMarks(counted.entry.of) })}
+          </span>
+        )}
+      </h4>
+      {counted === null ? (
+        <p>{say('feedback.nothing')}</p>
+      ) : (
+        <>
+          <p class="small">{howItCame(counted.entry, say)}</p>
+          <MarkedPiece counted={counted} id={id} sheets={sheets} />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** When it was saved, what is not as the set has it, and whose marks count. */
+function howItCame({ saved, remarks, grader }: Entry, say: Say): string {
+  return [
+    ...(saved === null ? [] : [say('feedback.saved', { saved: momentText(saved, say.reader.language) })]),
+    ...(remarks.length === 0
+      ? []
+      : [say('feedback.remarks', { remarks: remarks.map((remark) => say(`remark.${remark}`)).join('; ') })]),
+    ...(grader === undefined ? [] : [say('feedback.counts', { grader: tidyMarks(grader) })]),
+  ].join(' ');
+}
+
+interface MarkedPieceProps {
+  readonly counted: NonNullable<ExerciseWork['counted']>;
+  readonly id: string;
+  readonly sheets: ClassSheets;
+}
+
+/** The piece, marked again for what is said of it, in the unit in which its student is spoken to. */
+function MarkedPiece({ counted: { piece }, id, sheets }: MarkedPieceProps): VNode | null {
+  const { set, exercises, notes, say } = sheets;
+  const { handIn, row } = piece;
+  const exercise = exercises[handIn.exercise];
+  if (!exercise) return null;
+  const marked = markHandIn(handIn, { load: () => exercise, set, strictness: null });
+  const own = sayFor({ ...say.reader, unit: handIn.unit });
+  if (!marked.ok) return <p>{own.message(marked.message)}</p>;
+  const written = notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED;
+  return <FeedbackPiece marked={marked} row={row} notes={written} id={id} say={own} />;
+}

@@ -1,0 +1,124 @@
+import type { VNode } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { BookLine, Gradebook } from '../../../exchange/class/gradebook.ts';
+import { draftKey } from '../../../exchange/notes/draft-key.ts';
+import type { Notes } from '../../../exchange/notes/notes.ts';
+import type { ProblemSet } from '../../../exchange/set.ts';
+import type { Say } from '../../../table/say.ts';
+import { spelled } from '../../../words/unseen.ts';
+import type { Sound } from '../Book.tsx';
+import { type ClassSheets, FeedbackSheet } from './FeedbackSheet.tsx';
+import './sheets.css';
+import { countedPieces, type ExerciseWork, studentWork } from './student-work.ts';
+import { useSheets, useWholeExercises } from './use-sheets.ts';
+
+interface SheetsProps {
+  readonly book: Gradebook;
+  readonly sound: readonly Sound[];
+  readonly set: ProblemSet | null;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly notes: Notes;
+  /** Where the exercises lie, whole, from the page's own address. */
+  readonly exercises: string;
+  readonly say: Say;
+  readonly onClose: () => void;
+}
+
+/** The feedback sheets of a class as they will be printed: all of them, or one student's. */
+export function Sheets({ exercises: from, ...props }: SheetsProps): VNode {
+  const exercises = useWholeExercises(from);
+  const head = useRef<HTMLHeadingElement>(null);
+  const { book, say, set, titles, notes, onClose } = props;
+  const [whose, setWhose] = useState('');
+  const lines = useMemo(() => book.lines.filter(({ key }) => whose === '' || key === whose), [book, whose]);
+  useEffect(() => head.current?.focus(), []);
+  return (
+    <section class="sheets" aria-labelledby="sheets-title">
+      <div class="sheets-head">
+        <h2 id="sheets-title" tabIndex={-1} ref={head}>
+          {say('feedback.title')}
+        </h2>
+        <p class="small">{say('feedback.lead')}</p>
+        <label class="field">
+          <span>{say('feedback.whose')}</span>
+          <select name="whose" value={whose} onChange={({ currentTarget }) => setWhose(currentTarget.value)}>
+            <option value="">{say('feedback.all')}</option>
+            {book.lines.map(({ key, student, number }) => (
+              <option key={key} value={key}>
+                {spelled(`${student.trim() === '' ? say('mark.nobody') : student} ${number}`.trim())}
+              </option>
+            ))}
+          </select>
+        </label>
+        {exercises === 'failed' ? <p class="trouble">{say('feedback.failed')}</p> : null}
+        <div class="ends">
+          <button type="button" class="button" data-do="close-sheets" onClick={onClose}>
+            {say('feedback.close')}
+          </button>
+        </div>
+      </div>
+      {exercises === null || exercises === 'failed' ? null : (
+        <Made
+          key={whose}
+          lines={lines}
+          sound={props.sound}
+          book={book}
+          sheets={{ set, of: book.of, titles, exercises, notes, say }}
+        />
+      )}
+    </section>
+  );
+}
+
+interface MadeProps {
+  readonly lines: readonly BookLine[];
+  readonly sound: readonly Sound[];
+  readonly book: Gradebook;
+  readonly sheets: ClassSheets;
+}
+
+function Made({ lines, sound, book, sheets }: MadeProps): VNode {
+  const { say, set, notes } = sheets;
+  const pieces = useMemo(() => countedPieces(sound), [sound]);
+  const workOf = (line: BookLine): readonly ExerciseWork[] =>
+    studentWork(line, book, pieces, set?.exercises.map(({ exercise }) => exercise) ?? []);
+  const made = useSheets(
+    lines,
+    (line) => [
+      set,
+      say,
+      notes.students.get(line.key),
+      line.marks,
+      ...workOf(line).flatMap((one) => dependsOn(one, notes)),
+    ],
+    (line, place) => <FeedbackSheet key={line.key} line={line} work={workOf(line)} place={place} sheets={sheets} />,
+  );
+  const ready = made.length === lines.length;
+  return (
+    <>
+      <div class="ends sheets-head">
+        <button
+          type="button"
+          class="button button--first"
+          data-do="print-sheets"
+          disabled={!ready}
+          onClick={() => window.print()}
+        >
+          {say('feedback.print')}
+        </button>
+        <span role="status">
+          {ready
+            ? say('feedback.made', { of: lines.length })
+            : say('feedback.making', { done: made.length, of: lines.length })}
+        </span>
+      </div>
+      {made}
+    </>
+  );
+}
+
+function dependsOn({ exercise, counted }: ExerciseWork, { pieces }: Notes): readonly unknown[] {
+  return counted === null
+    ? [exercise]
+    : [counted.piece, counted.entry.marks, pieces.get(draftKey(counted.piece.handIn))];
+}
