@@ -6,8 +6,11 @@ import { replay } from '../drafting/replay.ts';
 import type { Step } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { checkFaults } from './authoring/check-faults.ts';
+import { fileNameFaults } from './authoring/file-name-faults.ts';
 import { exerciseForm } from './authoring/form.ts';
 import { givenFaults, givenGroundFaults } from './authoring/given-faults.ts';
+import { hintFaults } from './authoring/hint-faults.ts';
+import { learnerFaults } from './authoring/learner-faults.ts';
 import { misreadingFaults } from './authoring/misreading-faults.ts';
 import { orderFaults } from './authoring/order-faults.ts';
 import { proofFaults } from './authoring/proof.ts';
@@ -19,6 +22,7 @@ import type { Exercise } from './exercise.ts';
 import { layOut } from './lay-out.ts';
 import { lessons } from './lessons.ts';
 import { orderFor } from './order-for.ts';
+import { withoutEchoes } from './reading/echoes.ts';
 import { type Fault, type Place, placeOf } from './reading/fault.ts';
 import { faultsOf } from './reading/form-faults.ts';
 import { strangeKeys } from './reading/strange-keys.ts';
@@ -54,7 +58,12 @@ function readForm(id: string, data: unknown): ExerciseReading {
   const parsed = safeParse(exerciseForm, data);
   const { read, faults } = readLists(data);
   const strange = strangeKeys(data, ['given', 'reference', 'instead', 'first']);
-  const all = [...strange, ...(parsed.success ? [] : faultsOf(parsed.issues)), ...faults];
+  const all = withoutEchoes([
+    ...strange,
+    ...(parsed.success ? [] : faultsOf(parsed.issues)),
+    ...hintFaults(data),
+    ...faults,
+  ]);
   if (!parsed.success || all.length > 0) return { ok: false, faults: all };
   const { given: written, ...form } = parsed.output;
   const misreadings = form.misreadings.map(({ first, ...one }, index) => ({
@@ -99,6 +108,7 @@ function nameFaults(exercise: Exercise): readonly Fault[] {
     ? []
     : [{ at: ['lesson'], message: unknownName('what.lesson', exercise.lesson, lessons) }];
   return [
+    ...fileNameFaults(exercise.id),
     ...lesson,
     ...orderFaults(exercise),
     ...givenFaults(exercise),
@@ -127,7 +137,13 @@ function groundFaults(exercise: Exercise): readonly Fault[] {
     ...textFaults(exercise, dealt),
     ...broken,
     // Of a reference that stops half-way, checks would only be said to name what is not there.
-    ...(broken.length > 0 ? [] : [...checkFaults(exercise, givens, reference), ...wornFaults(exercise, reference)]),
+    ...(broken.length > 0
+      ? []
+      : [
+          ...(shown.length > 0 ? [] : learnerFaults(exercise, givens)),
+          ...checkFaults(exercise, givens, reference),
+          ...wornFaults(exercise, reference),
+        ]),
   ];
   if (faults.length > 0) return faults;
   const unread = unreadChecks(exercise, reference);

@@ -50,7 +50,7 @@ describe('a refusal names the step, the field, what was found and what to do', (
         " | A draft is a list of steps, and nothing was found. Put the steps between [ and ].",
         " | A draft is a list of steps, and “steps” was found. Put the steps between [ and ].",
         " | A draft is a list of steps, and the number 5 was found. Put the steps between [ and ].",
-        " | A draft is a list of steps, and an object was found. Put the steps between [ and ].",
+        " | A draft is a list of steps, and a group of fields was found. Put the steps between [ and ].",
       ]
     `);
     expect(refusals(Array.from({ length: DRAFT_LENGTH + 1 }, () => edge))).toMatchInlineSnapshot(`
@@ -173,7 +173,7 @@ describe('a refusal names the step, the field, what was found and what to do', (
         "[7].at | Step 8 (g), “at”: Expected is a place: two numbers in millimetres, across and up, none beyond 100000; a list of 2 was found.",
         "[8].turn | Step 9 (h), “turn”: Expected is clockwise or anticlockwise; “left” was found.",
         "[9].near | Step 10 (i), “near”: Expected is a place: two numbers in millimetres, across and up, none beyond 100000; a list of 3 was found.",
-        "[10].near | Step 11 (j), “near”: Expected is left, right, up, down, the name of a point, or a place; an object was found.",
+        "[10].near | Step 11 (j), “near”: Expected is left, right, up, down, the name of a point, or a place; a group of fields was found.",
         "[11].through | Step 12 (k), “through”: Expected is a list of two or more points; a list of 1 was found.",
         "[12].through[1] | Step 13 (l), “through[1]”: Expected is a point; the number 3 was found.",
         "[13].through | Step 14 (m), “through”: More than 100 are listed here. Divide the step in two.",

@@ -128,7 +128,7 @@ describe('what does not fit', () => {
       order.figure.measures.front-waist: The front waist length is missing. Give “front-waist” in mm, between 260 and 545."
     `);
     expect(faultsAfter((json) => Object.assign(json.order, { figure: { sampled: 'women' } }))).toMatchInlineSnapshot(
-      `"order.figure: Expected is a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures; an object was found."`,
+      `"order.figure: Expected is a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures; a group of fields was found."`,
     );
   });
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { NAME_LENGTH } from '../../drafting/limits.ts';
 import { expression, fields, list, name, named, text, word } from '../reading/fields.ts';
 import type { ToleranceClass } from '../tolerance.ts';
 import { tolerances } from '../tolerance.ts';
@@ -113,7 +114,7 @@ const styleGiven = fields(
 
 const figure = v.union(
   [
-    fields({ named: name('wants.person') }, 'wants.figure'),
+    fields({ named: text('wants.person', NAME_LENGTH) }, 'wants.figure'),
     fields({ sampled: word(['women', 'men', 'anyone'], 'wants.group') }, 'wants.figure'),
   ],
   'wants.figure',
@@ -138,7 +139,7 @@ const worn = fields(
 export const exerciseForm = fields(
   {
     title: text('wants.title', 200),
-    lesson: name('wants.lesson'),
+    lesson: text('wants.lesson', NAME_LENGTH),
     brief: text('wants.brief'),
     figure,
     style: named(styleGiven, 'wants.style'),

@@ -8,14 +8,15 @@ import type { Exercise } from '../exercise.ts';
 import type { Order } from '../order.ts';
 import type { Fault } from '../reading/fault.ts';
 import { unknownName } from '../reading/unknown.ts';
-import { strayAnswer } from './target-faults.ts';
 
 const none: readonly Step[] = [];
 
 /** Given steps that answer a target, and marks to be shaken that no given step makes. */
 export function givenFaults({ given = none, shaken }: Exercise): readonly Fault[] {
   const names = given.map(({ name }) => name);
-  const answers = given.flatMap((step, index) => strayAnswer(step, ['given', index, 'answers'], []));
+  const answers = given.flatMap((step, index) =>
+    step.answers === undefined ? [] : [{ at: ['given', index, 'answers'], message: message('author.given-answers') }],
+  );
   if (shaken === undefined) return answers;
   const strange = shaken.marks.flatMap((name, index) =>
     names.includes(name)

@@ -1,3 +1,4 @@
+import { nearestSpelling } from '../../drafting/spelling.ts';
 import type { Step } from '../../drafting/step.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
@@ -39,12 +40,29 @@ function replacedFaults(exercise: Exercise, step: Step, at: Fault['at']): readon
   const replaced = exercise.reference.find(({ name }) => name === step.name);
   if (replaced === undefined) {
     const known = exercise.reference.map(({ name }) => name);
-    return [{ at: [...at, 'name'], message: unknownName('what.reference-step', step.name, known) }];
+    const why = unknownName('what.reference-step', step.name, known);
+    const isNew = nearestSpelling(step.name, known) === null;
+    return [{ at: [...at, 'name'], message: isNew ? message('author.misreading-new', { why: { said: why } }) : why }];
   }
   if (replaced.answers === step.answers) return [];
-  if (replaced.answers === undefined) return strayAnswer(step, [...at, 'answers'], []);
+  const targets = exercise.targets.map(({ name }) => name);
+  // What is wrong with the reference's own answer is told of the reference.
+  if (replaced.answers === undefined) return unanswering(exercise, step, at);
+  if (!targets.includes(replaced.answers)) return [];
   const values = { name: step.name, target: replaced.answers };
   return [{ at, message: message('author.misreading-answers', values) }];
+}
+
+/** An answer on a step whose place in the reference answers nothing; where no step there answers that target, this is told of the target. */
+function unanswering(exercise: Exercise, step: Step, at: Fault['at']): readonly Fault[] {
+  const answered = exercise.reference.some(({ answers }) => answers === step.answers);
+  if (!answered)
+    return strayAnswer(
+      step,
+      [...at, 'answers'],
+      exercise.targets.map(({ name }) => name),
+    );
+  return [{ at: [...at, 'answers'], message: message('author.misreading-extra', { name: step.name }) }];
 }
 
 /** A step put in before has to have a name of its own. */

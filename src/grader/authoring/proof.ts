@@ -62,5 +62,5 @@ function worstOf({ checks }: JudgedTarget) {
   const worst = checks.reduce((one, other) => (share(other) > share(one) ? other : one));
   const unit = worst.reading?.unit ?? 'mm';
   const shown = (value: number) => (unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 });
-  return { off: shown(worst.off ?? 0), tolerance: shown(worst.tolerance) };
+  return { measure: worst.check.measure, off: shown(worst.off ?? 0), tolerance: shown(worst.tolerance) };
 }

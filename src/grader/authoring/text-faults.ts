@@ -12,6 +12,8 @@ interface Text {
   readonly at: Place;
   readonly text: string;
   readonly values: readonly string[];
+  /** Whether it is read before the learner has begun to look, and must not give a measure away. */
+  readonly early?: boolean;
 }
 
 /** Texts that cannot be read, and texts that use a value there is none of: what the learner reads beforehand has no more than the learner's own measures. */
@@ -26,7 +28,7 @@ function textsOf(exercise: Exercise, measures: readonly string[], own: readonly 
     { at: ['title'], text: exercise.title, values: [] },
     { at: ['brief'], text: exercise.brief, values: own },
     ...exercise.targets.flatMap(({ hints }, target) =>
-      hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: own })),
+      hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: own, early: hint === 0 })),
     ),
     ...exercise.checks.flatMap(({ why, mend }, check) => [
       { at: ['checks', check, 'why'], text: why, values: feedback },
@@ -41,13 +43,15 @@ function textsOf(exercise: Exercise, measures: readonly string[], own: readonly 
   ];
 }
 
-function faultsIn({ at, text, values }: Text): readonly Fault[] {
+function faultsIn({ at, text, values, early }: Text): readonly Fault[] {
   const read = readAuthored(text);
   if (!read.ok) {
     return [
       { at, message: message(read.fault === 'tag' ? 'author.text-tag' : 'author.text-brace', { near: read.near }) },
     ];
   }
+  const [first] = read.uses;
+  if (early && first !== undefined) return [{ at, message: message('author.hint-early', { name: first }) }];
   return read.uses
     .filter((name) => !values.includes(name))
     .map((name) => ({ at, message: unknownValue(name, values) }));

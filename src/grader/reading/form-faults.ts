@@ -32,6 +32,8 @@ function sentenceFor(issue: Issue): Message {
 }
 
 function unknownField(field: string, known: readonly string[]): Message {
+  // A comma in braces begins another field.
+  if (/^\d/.test(field)) return message('author.no-field-comma');
   const meant = nearestSpelling(field.slice(0, 60), known);
   const fields = { known: known.join(', ') };
   return meant === null ? message('author.no-field', fields) : message('author.no-field-meant', { ...fields, meant });

@@ -15,6 +15,9 @@ export const authoring = {
     ['known', 'meant'],
     'There is no such field here. Did you mean “{meant}”? The fields are: {known}.',
   ),
+  'author.no-field-comma': plain(
+    'There is no such field here. Is this what stands after a decimal comma? A decimal is written with a point: 1.9 cm.',
+  ),
   'author.choice': entry(['wanted', 'known', 'found'], 'Expected is {wanted}: one of {known}; {found} was found.'),
   'author.choice-meant': entry(
     ['wanted', 'known', 'found', 'meant'],
@@ -36,6 +39,11 @@ export const authoring = {
   'what.house-rule': plain('house rule'),
   'what.rule-in-force': plain('house rule under “house”'),
   'what.house-choice': plain('choice of this house rule'),
+
+  'author.file-name': entry(
+    ['name', 'meant'],
+    'The name of an exercise file is lower-case words and numbers joined by hyphens, and this is “{name}”. Name the file {meant}.yaml.',
+  ),
 
   // Targets, reference, checks
   'author.target-twice': entry(['name'], 'Two targets are called “{name}”. Give each its own name.'),
@@ -101,6 +109,10 @@ export const authoring = {
     ['name'],
     'This text uses “{name}” in braces, and it can use no values. Write the words themselves.',
   ),
+  'author.hint-early': entry(
+    ['name'],
+    'The first hint gives “{name}” away. It says where to look; keep measures for the third.',
+  ),
   'author.text-unknown': entry(
     ['name', 'known'],
     'This text uses “{name}” in braces, and there is no such value. There are: {known}.',
@@ -112,6 +124,26 @@ export const authoring = {
 
   // Proof by replay
   'author.reference-problem': entry(['why'], 'The reference cannot carry out this step. {why}'),
+  'author.unstated': entry(
+    ['name'],
+    '“{name}” is a style measure that this order does not state. Add it under “style”, with value, from and to.',
+  ),
+  'author.rule-unstated': entry(
+    ['name', 'rule'],
+    '“{name}” comes from a house rule that is not in force here, so the learner has no such measure. State the rule under “house”: {rule}.',
+  ),
+  'author.unshown': entry(
+    ['name'],
+    'This step is made from “{name}”, which does not lie on the table. Add it under “shows”, or build on something that is there.',
+  ),
+  'author.by-eye': plain(
+    'A mark by eye lies at the same place on every figure, so it is right on one at most. Make it with another tool, from what lies on the table.',
+  ),
+  'author.typed': entry(
+    ['text', 'name'],
+    '“{text}” is a number, and stays so on every order; “{name}” comes to the same on this one, and no step uses it. Write the name.',
+  ),
+  'author.given-answers': plain('A step given on the table is no answer of the learner. Take “answers” out.'),
   'author.given-problem': entry(['why'], 'This step, given on the table, cannot be carried out. {why}'),
   'author.misreading-twice': entry(['id'], 'Two misreadings are called “{id}”. Give each its own name.'),
   'author.misreading-nothing': plain(
@@ -120,6 +152,14 @@ export const authoring = {
   'author.misreading-taken': entry(
     ['name'],
     '“{name}” is already the name of a step of the reference. Under “first” give new marks new names.',
+  ),
+  'author.misreading-new': entry(
+    ['why'],
+    '{why} A step under “instead” has the name of the one whose place it takes; what only the wrong way needs goes under “first”.',
+  ),
+  'author.misreading-extra': entry(
+    ['name'],
+    'The step “{name}” of the reference answers no target, so the one in its place answers none. Take “answers” out.',
   ),
   'author.misreading-answers': entry(
     ['name', 'target'],
@@ -130,8 +170,8 @@ export const authoring = {
     'Done this way, nothing comes out for the target “{target}”. {why}',
   ),
   'author.misreading-right': entry(
-    ['target', 'off', 'tolerance'],
-    'Done this way, the target “{target}” still comes out right: its worst check is {off} off on one of the orders tried, and {tolerance} is allowed at the most lenient. Replace a step that matters more, or narrow the ranges of the style.',
+    ['target', 'measure', 'off', 'tolerance'],
+    'Done this way, the target “{target}” still comes out right: of its checks “{measure}” is off most, by {off} on one of the orders tried, and {tolerance} is allowed at the most lenient. Replace a step that matters more, add a check that sees the difference, choose a finer tolerance, or narrow the ranges of the style.',
   ),
   'author.no-why': plain('Check what its steps use.'),
 
@@ -147,7 +187,7 @@ export const authoring = {
   'wants.style-given': plain('a style measure: value, from and to'),
   'wants.length': plain('a length with its unit, such as 1 1/4 in'),
   'wants.expression': plain('an expression with its units, such as stand + 6 mm'),
-  'wants.house': plain('house rules by name, each with the choice in force'),
+  'wants.house': plain('house rules by name, each with the choice in force, or a pair of empty braces for none'),
   'wants.applies': plain('a list of the house rules that the learner is to apply'),
   'wants.house-rule': plain('the name of a house rule'),
   'wants.house-choice': plain('the name of a choice'),
@@ -175,7 +215,7 @@ export const authoring = {
   'wants.where': plain('start, end or anywhere'),
   'wants.corners': plain('a list of the points where a corner is meant'),
   'wants.against': plain('a list of the curves and taped lengths it is walked along'),
-  'wants.misreadings': plain('a list of misreadings'),
+  'wants.misreadings': plain('a list of misreadings, or [] for none'),
   'wants.misreading': plain('a misreading: id, target, instead and says'),
   'wants.says': plain('what was done, why it shows on the body, what to do'),
   'wants.worn': plain('what turns over when the draft is worn: over, and folds or turns'),

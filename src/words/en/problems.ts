@@ -330,7 +330,7 @@ export const problems = {
   ),
   'found.nothing': plain('nothing'),
   'found.list': entry(['count'], 'a list of {count}'),
-  'found.object': plain('an object'),
+  'found.object': plain('a group of fields'),
   'found.number': entry(['text'], 'the number {text}'),
   'found.text': entry(['text'], '“{text}”'),
   'wanted.name': plain('a name, such as roll-line'),
