@@ -36,10 +36,12 @@ async function run(words: readonly string[]): Promise<number> {
 
 function summaryLine(stage: Stage, count: Count, seconds: number): string {
   const skipped = count.skipped > 0 ? `, ${count.skipped} skipped` : '';
-  return `${count.failed === 0 ? '✓' : '✗'} ${stage.padEnd(9)} ${count.passed} passed, ${count.failed} failed${skipped}  (${seconds.toFixed(1)} s)`;
+  const sign = count.failed === 0 && count.passed > 0 ? '✓' : '✗';
+  return `${sign} ${stage.padEnd(9)} ${count.passed} passed, ${count.failed} failed${skipped}  (${seconds.toFixed(1)} s)`;
 }
 
 function closingLine({ passed, failed, skipped }: Count): string {
+  if (passed + failed === 0) return 'Nothing was run: no test has such a title. Look how the name after -t is spelt.';
   return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
 }
 

@@ -3,9 +3,9 @@ import path from 'node:path';
 import { LineCounter, parseDocument } from 'yaml';
 import type { Exercise } from '../grader/exercise.ts';
 import { readExercise } from '../grader/read-exercise.ts';
-import { unknownName } from '../grader/reading/unknown.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
+import { noExercise } from './no-exercise.ts';
 import { offsetOf, placeWords } from './yaml/place.ts';
 import { syntaxFault } from './yaml/syntax-fault.ts';
 
@@ -31,7 +31,7 @@ export function loadExercise(name: string, folder = exercisesFolder): Exercise {
   if (known !== undefined) return known;
   const names = exerciseNames(folder);
   // A name from a file may be anything: only what the folder lists is opened.
-  if (!names.includes(name)) throw new CommandError(say(unknownName('what.exercise', name, names), reader));
+  if (!names.includes(name)) throw new CommandError(say(noExercise(name, names, readdirSync(folder)), reader));
   const exercise = parseExercise(name, readFileSync(file, 'utf8'));
   loaded.set(file, exercise);
   return exercise;

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { rulesInForce } from '../garment/rules-in-force.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { layOut } from '../grader/lay-out.ts';
-import { message } from '../words/message.ts';
+import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { pairOf, readArguments, usageError } from './arguments.ts';
 import { CommandError } from './command-error.ts';
@@ -45,8 +45,20 @@ export const referenceCommand: Command = async (args, talk) => {
   // For a person the rules are told beside the JSON, which stays what programs read.
   if (talk.terminal) for (const rule of rulesInForce(order.house)) await talk.complain(`${say(rule, reader)}\n`);
   await talk.say(`${JSON.stringify(sheet, null, talk.terminal ? 2 : 0)}\n`);
+  // To its author the numbers say little; what reading the file has proved stands below them, where it is seen.
+  if (talk.terminal) await talk.complain(`${say(soundness(exercise), reader)}\n`);
   return 0;
 };
+
+function soundness({ id, targets, checks, misreadings }: Exercise): Message {
+  return message('command.reference-sound', {
+    exercise: id,
+    targets: targets.length,
+    checks: checks.length,
+    marks: checks.reduce((sum, check) => sum + check.marks, 0),
+    misreadings: misreadings.length,
+  });
+}
 
 function exerciseFrom([name, second]: readonly string[]): Exercise {
   if (name === undefined)

@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CommandError } from '../../src/cli/command-error.ts';
@@ -25,6 +26,22 @@ describe('an exercise file', () => {
     for (const name of ['../package', 'overlap.yaml', '', '__proto__']) {
       expect(complaint(() => loadExercise(name))).toMatch(/^No exercise is called/);
     }
+  });
+
+  test('is known by its file too, by its title, and under a name that ends otherwise', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'exercises-'));
+    for (const file of ['top-button.yaml', 'vent.yml', 'Pocket line.yaml.txt'])
+      writeFileSync(path.join(folder, file), '');
+    const asked = (name: string) => complaint(() => loadExercise(name, folder));
+    for (const name of ['top-button.yaml', 'exercises/top-button.yaml', 'Top Button', 'top_button']) {
+      expect(asked(name)).toBe(`No exercise is called “${name}”. Did you mean “top-button”?`);
+    }
+    expect(asked('vent')).toMatchInlineSnapshot(
+      `"The file “vent.yml” is no exercise: only names that end in .yaml are read. Name it vent.yaml."`,
+    );
+    expect(asked('pocket-line')).toContain('“Pocket line.yaml.txt” is no exercise');
+    expect(asked('welt')).toBe('No exercise is called “welt”. There are: top-button.');
+    rmSync(folder, { recursive: true });
   });
 
   test('with faults is told line by line, where an editor can go', () => {

@@ -146,8 +146,15 @@ describe('the reference of an exercise', () => {
     const words = ['stand-point', '--house', 'stand-rule=quarter-inch-less'];
     const { out, err } = await runHere(referenceCommand, words, '', true);
     expect(JSON.parse(out).exercise).toBe('stand-point');
-    expect(err).toBe(
-      'By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in (6 mm).\n',
+    expect(err.split('\n')[0]).toBe(
+      'By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in (6 mm).',
+    );
+  });
+
+  test('tells a person below the JSON that the file has no fault, and what is in it', async () => {
+    const { err } = await runHere(referenceCommand, ['stand-point'], '', true);
+    expect(err.trimEnd().split('\n').at(-1)).toMatchInlineSnapshot(
+      `"stand-point.yaml has no fault: 1 target, 2 checks for 6 marks, 7 misreadings. The reference can be drawn on every invented figure and on other orders, and there every misreading comes out wrong."`,
     );
   });
 

@@ -95,6 +95,7 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'problem.too-few': [curve({ through: ['neck-point'] })],
   'problem.unknown': [foot('elsewhere')],
   'problem.unknown-meant': [foot('neck-pont')],
+  'problem.unknown-way': [along({ toward: 'above' })],
   'problem.not-there': [mark('m', 1e6, 0), foot('m')],
   'problem.made-later': [foot('m'), mark('m', 0, 0)],
   'problem.itself': [foot('n')],

@@ -1,10 +1,12 @@
 import type { Point } from '../../geometry/point.ts';
+import { message } from '../../words/message.ts';
 import { isDirection } from '../name.ts';
-import { made, type Outcome } from '../outcome.ts';
+import { failed, made, type Outcome } from '../outcome.ts';
 import type { Scope } from '../scope.ts';
 import type { Direction } from '../step.ts';
 import type { Aim } from '../taken.ts';
 import type { Blank } from '../verbs.ts';
+import { wordOf } from '../word-of.ts';
 import { takeObject } from './object.ts';
 import { takePlace } from './place.ts';
 import { unreadable } from './unreadable.ts';
@@ -22,7 +24,11 @@ export function takeAim(value: unknown, blank: Blank, scope: Scope): Outcome<Aim
   if (typeof value !== 'string') return unreadable(blank);
   if (isDirection(value)) return made({ kind: 'way', word: value, way: ways[value] });
   const taken = takeObject(value, ['point'], scope);
-  return taken.ok ? made({ kind: 'point', name: value, point: taken.value.point }) : taken;
+  if (taken.ok) return made({ kind: 'point', name: value, point: taken.value.point });
+  // Of a word that is like no name, a direction was as likely meant.
+  const { message: why } = taken;
+  const isUnknown = 'key' in why && why.key === 'problem.unknown';
+  return isUnknown ? failed(null, message('problem.unknown-way', { name: wordOf(value) })) : taken;
 }
 
 /** A direction word, the name of a point, or a place in mm. */

@@ -40,6 +40,10 @@ export const authoring = {
   'what.rule-in-force': plain('house rule under “house”'),
   'what.house-choice': plain('choice of this house rule'),
 
+  'author.file-ending': entry(
+    ['file', 'meant'],
+    'The file “{file}” is no exercise: only names that end in .yaml are read. Name it {meant}.yaml.',
+  ),
   'author.file-name': entry(
     ['name', 'meant'],
     'The name of an exercise file is lower-case words and numbers joined by hyphens, and this is “{name}”. Name the file {meant}.yaml.',

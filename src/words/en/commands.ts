@@ -40,6 +40,10 @@ many hints were taken, how many right places were shown, and whether the order o
 
 Lengths are in mm. The origin lies where the centre front crosses the waist; x runs to the right, y up.`,
   ),
+  'command.reference-sound': entry(
+    ['exercise', 'targets', 'checks', 'marks', 'misreadings'],
+    '{exercise}.yaml has no fault: {targets, plural, one {# target} other {# targets}}, {checks, plural, one {# check} other {# checks}} for {marks, plural, one {# mark} other {# marks}}, {misreadings, plural, one {# misreading} other {# misreadings}}. The reference can be drawn on every invented figure and on other orders, and there every misreading comes out wrong.',
+  ),
   'command.cores': entry(['found'], '--cores is followed by a number from 1 to 999; “{found}” was found.'),
   'command.progress': entry(
     ['marked', 'refused'],

@@ -117,6 +117,10 @@ export const problems = {
   'problem.too-few': entry(['wanted'], 'Too few are listed here. This blank takes {wanted}.'),
   'problem.unknown': entry(['name'], 'Nothing on the sheet is called “{name}”. Choose something that is there.'),
   'problem.unknown-meant': entry(['name', 'meant'], 'Nothing on the sheet is called “{name}”. Did you mean “{meant}”?'),
+  'problem.unknown-way': entry(
+    ['name'],
+    '“{name}” is no direction, and nothing on the sheet is called so. Directions are left, right, up and down; a point will do too.',
+  ),
   'problem.not-there': entry(
     ['name', 'step'],
     '{name} is not there because step {step} could not be carried out. Mend step {step} first.',
