@@ -73,7 +73,7 @@ function Marks({ marks, say, onMark }: MarksProps): VNode {
             aria-label={say('mark.own-change-what', named)}
             onClick={() => setWriting(true)}
           >
-            {say(own === null ? 'mark.own-change' : 'mark.own-again')}
+            {say('mark.own-change')}
           </button>
           {own === null ? null : (
             <button
