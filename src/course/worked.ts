@@ -46,7 +46,8 @@ export function workedSteps(scene: Scene, unit: Unit): readonly WorkedStep[] {
     return {
       says: instructionOf(step, reader, measures),
       called: read && !used.has(step.name) ? null : nameText(step.name, reader),
-      reads: read ? quantityText(read, unit) : null,
+      // What a tape is set to stands in its sentence already.
+      reads: read && !('length' in step) ? quantityText(read, unit) : null,
     };
   });
 }

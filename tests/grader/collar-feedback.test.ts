@@ -46,7 +46,7 @@ test('an edge that was drawn long is walked, and what is over is said', () => {
   expect(paragraph(whole, steps, 'collar-neck-edge')).toMatchInlineSnapshot(`
     "Walked along its seam, your collar neck edge has 1/4 in left over: it measures 9 1/4 in and the seam 9 in.
     This edge is sewn to the neck seam of the jacket. Too long, it is eased in and the fall drops; too short, the neck is drawn in and puckers.
-    Walk it: the back neck from centre back to shoulder, then the front seam by the gorge corner to the notch. Trim what is over at the centre back, or add there what is missing.
+    Walk it: the back neck from centre back to shoulder, then the front seam by the gorge corner to the notch. Behind the shoulder trim what is over at the centre back, or add there what is missing; in front draw the edge along the front’s own seam again.
     (Your overlap edge, break point, roll line, notch, gorge corner and collar centre back are right, and this was judged from them.)"
   `);
 });

@@ -193,7 +193,7 @@ export const grader = {
   ),
   'grader.lets-go': entry(
     ['step', 'name', 'target'],
-    'On other figures the {target} lets go at step {step}: {name} fits this figure, but is not made from what changes with it.',
+    'On other figures the {target} lets go at step {step}: {name} is right on this figure, but what it is made from does not bring it there on others.',
   ),
 
   'kind.point': plain('point'),
