@@ -34,10 +34,13 @@ export function cubicLength(c: Cubic, t0 = 0, t1 = 1): number {
   return sum + gradedBothWays(speed, from, t1);
 }
 
-/** How much shorter than the others the first or last run of the control polygon may be in a brisk piece, squared. */
-const SHORT = 1 / 64;
+/** How much slower than at its fastest, by the bounds below, a brisk piece may be, squared. */
+const SLOW = 1 / 64;
 
-/** Whether the runs of the control polygon point within a right angle of each other and none at an end is short: the piece never nearly stands still. */
+/**
+ * Whether the piece never nearly stands still. The squares of its speed lie between the least and the greatest of their
+ * Bernstein coefficients; those of the two halves bound it more closely.
+ */
 function isBrisk({ p0, p1, p2, p3 }: Cubic): boolean {
   const ux = p1.x - p0.x;
   const uy = p1.y - p0.y;
@@ -45,9 +48,24 @@ function isBrisk({ p0, p1, p2, p3 }: Cubic): boolean {
   const vy = p2.y - p1.y;
   const wx = p3.x - p2.x;
   const wy = p3.y - p2.y;
-  const least = SHORT * Math.max(ux * ux + uy * uy, vx * vx + vy * vy, wx * wx + wy * wy);
-  const together = ux * vx + uy * vy > 0 && vx * wx + vy * wy > 0 && ux * wx + uy * wy > 0;
-  return together && ux * ux + uy * uy > least && wx * wx + wy * wy > least;
+  const b0 = ux * ux + uy * uy;
+  const b1 = ux * vx + uy * vy;
+  const b2 = (2 * (vx * vx + vy * vy) + ux * wx + uy * wy) / 3;
+  const b3 = vx * wx + vy * wy;
+  const b4 = wx * wx + wy * wy;
+  const least = SLOW * Math.max(b0, b1, b2, b3, b4);
+  if (Math.min(b0, b1, b2, b3, b4) > least) return true;
+  // De Casteljau's construction at the middle.
+  const c0 = 0.5 * (b0 + b1);
+  const c1 = 0.5 * (b1 + b2);
+  const c2 = 0.5 * (b2 + b3);
+  const c3 = 0.5 * (b3 + b4);
+  const d0 = 0.5 * (c0 + c1);
+  const d1 = 0.5 * (c1 + c2);
+  const d2 = 0.5 * (c2 + c3);
+  const e0 = 0.5 * (d0 + d1);
+  const e1 = 0.5 * (d1 + d2);
+  return Math.min(b0, c0, d0, e0, 0.5 * (e0 + e1), e1, d2, c3, b4) > least;
 }
 
 function gradedBothWays(speed: Speed, t0: number, t1: number): number {
