@@ -93,7 +93,7 @@ test('the roll report goes round the half collar, and follows a changed step', a
     /^three quarters/,
     /^the shoulder1\.5\scm1\.6\scm$/,
   ]);
-  const swing = page.locator('.step', { has: page.getByRole('button', { name: 'Erase back line', exact: true }) });
+  const swing = page.locator('.step', { has: page.getByRole('button', { name: 'Erase swung line', exact: true }) });
   await swing.locator('.blank-words[data-field="by"]').click();
   await swing.locator('.blank-input').fill('2 mm');
   await page.keyboard.press('Enter');

@@ -13,6 +13,8 @@ export const names = {
   'name.second-button-line': plain('second row of buttons'),
   'name.neck-line': plain('line of the neck seam'),
   'name.front-neck-edge': plain('front neck seam'),
+  'name.back-line': plain('swung line'),
+  'name.collar-front': plain('notch end'),
   'name.waist-point': plain('corner of centre front and waist'),
   'name.tip-plumb': plain('upright through the shoulder tip'),
   'name.collar-back': plain('neck edge mark'),
