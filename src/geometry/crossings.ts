@@ -3,7 +3,7 @@ import { COINCIDENT, TOUCH } from './epsilon.ts';
 import { distinctHits, type Hit, hitAt, pointsOf } from './hits.ts';
 import { footOn, type Line, signedDistance } from './line.ts';
 import { type Meeting, meetCubics } from './meet.ts';
-import { nearestPlace } from './nearest.ts';
+import { nearestPlace, placeWithin } from './nearest.ts';
 import { pieceAt } from './path.ts';
 import { add, distance, norm, type Point, scale } from './point.ts';
 import { zerosOf } from './polynomial.ts';
@@ -69,11 +69,10 @@ function endsOn(path: Path, other: Path): { end: Hit; foot: Place }[] {
     { end: hitAt(path, 0, 0), inward: aLittleWay(pieceAt(path, 0)) },
     { end: hitAt(path, path.length - 1, 1), inward: aLittleWay(reverseCubic(pieceAt(path, path.length - 1))) },
   ];
-  return ends
-    .map(({ end, inward }) => ({ end, inward, foot: nearestPlace(other, end.point) }))
-    .filter(({ end, inward, foot }) => {
-      return placeGap(other, foot, end.point) <= COINCIDENT && gapTo(other, inward) > COINCIDENT;
-    });
+  return ends.flatMap(({ end, inward }) => {
+    const foot = placeWithin(other, end.point, COINCIDENT);
+    return foot && placeWithin(other, inward, COINCIDENT) === null ? [{ end, foot }] : [];
+  });
 }
 
 /** A point about TOUCH along the piece from its start, or half way where the piece starts slowly. */
@@ -82,10 +81,7 @@ function aLittleWay(piece: Cubic): Point {
 }
 
 function gapTo(path: Path, p: Point): number {
-  return placeGap(path, nearestPlace(path, p), p);
-}
-
-function placeGap(path: Path, { index, t }: Place, p: Point): number {
+  const { index, t } = nearestPlace(path, p);
   return distance(pointAt(pieceAt(path, index), t), p);
 }
 

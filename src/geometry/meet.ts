@@ -1,6 +1,6 @@
 import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, splitCubic } from './cubic.ts';
 import { COINCIDENT, CONVERGED, PARALLEL, PARAMETER } from './epsilon.ts';
-import { nearestPlace } from './nearest.ts';
+import { nearestPlace, placeWithin } from './nearest.ts';
 import { cross, distance, dot, norm, type Point, subtract } from './point.ts';
 import { meetStraight, straightRun } from './straight.ts';
 import { spend } from './work.ts';
@@ -54,7 +54,7 @@ function meetCurved(a: Cubic, b: Cubic): Meeting[] {
     spend(1);
     if (looks === SUSPICIOUS && overlap(a, b)) return [];
     const found = settle(a, b, pair);
-    if (found === 'split') pairs.push(...halves(pair));
+    if (found === 'split') addHalves(pairs, pair);
     else if (found) meetings.push(found);
   }
   return meetings.length > 0 && overlap(a, b) ? [] : meetings;
@@ -64,13 +64,13 @@ function whole(c: Cubic): Stretch {
   return { c, from: 0, to: 1 };
 }
 
-/** The pairs to look at next: the longer stretch halved, or both when they are about as long. */
-function halves([one, other]: Pair): Pair[] {
+/** Adds the pairs to look at next: the longer stretch halved, or both when they are about as long. */
+function addHalves(pairs: Pair[], [one, other]: Pair): void {
   const size = reach(one.c);
   const otherSize = reach(other.c);
   const ones = size >= 0.5 * otherSize ? halve(one) : [one];
   const others = otherSize >= 0.5 * size ? halve(other) : [other];
-  return ones.flatMap((x) => others.map((y): Pair => [x, y]));
+  for (const x of ones) for (const y of others) pairs.push([x, y]);
 }
 
 function halve({ c, from, to }: Stretch): Stretch[] {
@@ -229,20 +229,16 @@ function parallelStep(a: Cubic, b: Cubic, t: number, u: number): readonly [numbe
 /** Whether the pieces lie on each other: two ends of either on the other, and nine points between them too (Bezout: then they are one curve). */
 function overlap(a: Cubic, b: Cubic): boolean {
   const shared: number[] = [];
-  for (const t of [0, 1]) if (gapFrom(b, pointAt(a, t)) <= COINCIDENT) shared.push(t);
+  for (const t of [0, 1]) if (placeWithin([b], pointAt(a, t), COINCIDENT)) shared.push(t);
   for (const end of [b.p0, b.p3]) {
-    const { t } = nearestPlace([a], end);
-    if (distance(pointAt(a, t), end) <= COINCIDENT) shared.push(t);
+    const place = placeWithin([a], end, COINCIDENT);
+    if (place) shared.push(place.t);
   }
   const from = Math.min(...shared);
   const to = Math.max(...shared);
   if (!(to - from > CONVERGED)) return false;
   for (let i = 1; i < 10; i++) {
-    if (gapFrom(b, pointAt(a, from + ((to - from) * i) / 10)) > COINCIDENT) return false;
+    if (!placeWithin([b], pointAt(a, from + ((to - from) * i) / 10), COINCIDENT)) return false;
   }
   return true;
-}
-
-function gapFrom(c: Cubic, p: Point): number {
-  return distance(pointAt(c, nearestPlace([c], p).t), p);
 }

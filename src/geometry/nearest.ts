@@ -42,6 +42,15 @@ export function nearestPlace(path: Path, p: Point, first = 0): Place {
   return { index, t: best };
 }
 
+/** The nearest place where it is no further off than `most`, mm; else null, and mostly at a glance. */
+export function placeWithin(path: Path, p: Point, most: number): Place | null {
+  // Is it outside every box? A hair more is allowed for rounding.
+  const square = 4 * most * most;
+  if (path.every((piece) => boxSquare(piece, p) > square)) return null;
+  const place = nearestPlace(path, p);
+  return distance(pointAt(pieceAt(path, place.index), place.t), p) <= most ? place : null;
+}
+
 /** The square of the distance from `p` to the box about the control points: no point of the piece is nearer. */
 function boxSquare({ p0, p1, p2, p3 }: Cubic, { x, y }: Point): number {
   const dx = Math.max(Math.min(p0.x, p1.x, p2.x, p3.x) - x, x - Math.max(p0.x, p1.x, p2.x, p3.x), 0);
