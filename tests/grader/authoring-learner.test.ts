@@ -123,6 +123,15 @@ describe('a misreading', () => {
   });
 });
 
+test('a style measure is not the same on every order', () => {
+  const change = (exercise: ReturnType<typeof authored>) => {
+    exercise.style.overlap = { value: '3.2 cm', from: '32 mm', to: '3.2 cm' };
+  };
+  expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(
+    `"style.overlap: “from”, “value” and “to” are one length, so every order has it, and a number typed for the name would hold on all of them. Leave room on at least one side."`,
+  );
+});
+
 test('a decimal comma in braces is known by what it leaves behind', () => {
   const change = (exercise: ReturnType<typeof authored>) => {
     exercise.style.overlap = { value: 3, '2 cm': null, from: '3 cm', to: '4 cm' };

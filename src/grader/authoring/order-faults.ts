@@ -39,6 +39,7 @@ function rangeFaults(name: string, given: StyleGiven): readonly Fault[] {
     const worked = evaluate(given[end], new Map());
     return worked.ok ? worked.quantity.value : Number.NaN;
   });
+  if (from === to && from === value) return [{ at: ['style', name], message: message('author.style-room') }];
   if (from <= value && value <= to) return [];
   const said = message('author.style-order', { from: { mm: from }, value: { mm: value }, to: { mm: to } });
   return [{ at: ['style', name], message: said }];

@@ -96,6 +96,9 @@ export const authoring = {
     ['from', 'value', 'to'],
     '“value” should lie between “from” and “to”; it is {value}, and they are {from} and {to}.',
   ),
+  'author.style-room': plain(
+    '“from”, “value” and “to” are one length, so every order has it, and a number typed for the name would hold on all of them. Leave room on at least one side.',
+  ),
   'author.order': entry(['why'], 'The order this exercise starts from cannot be laid on the table. {why}'),
 
   'author.or': entry(['one', 'other'], '{one} or {other}'),
