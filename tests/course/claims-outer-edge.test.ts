@@ -39,6 +39,17 @@ describe('what the lesson on the outer edge says', () => {
     expect((57 * Math.PI) / 180).toBeCloseTo(1, 1);
   });
 
+  test('cut through, the edge lies fall less stand from the seam, what it hangs down and what it lies out taken together', () => {
+    for (const [fall, turn] of [
+      [41.275, 6.35],
+      [50, 3],
+      [58, 10],
+    ] as const) {
+      const at = measured('fall-section', { fall, 'cloth-turn': turn });
+      expect(at('passes') + at('out')).toBeCloseTo(fall - at('stand'), 6);
+    }
+  });
+
   test('the parallel of the joined seam is as much longer as the edge ease says', () => {
     for (const fall of [34, 50.8, 82]) {
       const at = measured('edge-needed', { fall });

@@ -47,6 +47,7 @@ const collar: readonly Step[] = [
   },
   { verb: 'foot', name: 'edge-foot', from: 'collar-edge', on: 'up-the-neck' },
   { verb: 'tape', name: 'passes', from: 'neck-seam', to: 'edge-foot' },
+  { verb: 'tape', name: 'out', from: 'edge-foot', to: 'collar-edge' },
   { verb: 'tape', name: 'comes-down', length: 'fall-here - cloth-turn' },
   { verb: 'seam', name: 'collar-cut', run: ['neck-seam', 'stand-top', 'turn-over', 'fall-top', 'collar-edge'] },
 ];
