@@ -48,6 +48,8 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
     keeper.current = new Keeper(browserShelf(), freshStamp, setKeeping);
     keeper.current.look().then(write);
   }, []);
+  const { pieces, students } = desk.held.notes;
+  useWarning(keeping.state !== 'kept' && pieces.size + students.size > 0);
   const open = async (how: (file: MarkingFile) => void): Promise<void> => {
     const found = await keeper.current?.read();
     if (!found) return;
@@ -139,6 +141,16 @@ function useOthers(onChange: () => void): () => void {
     };
   }, []);
   return () => channel.current?.postMessage('changed');
+}
+
+/** Lets the browser ask before the page is left with what is kept nowhere. */
+function useWarning(unkept: boolean): void {
+  useEffect(() => {
+    if (!unkept) return;
+    const ask = (event: BeforeUnloadEvent): void => event.preventDefault();
+    window.addEventListener('beforeunload', ask);
+    return () => window.removeEventListener('beforeunload', ask);
+  }, [unkept]);
 }
 
 /** A marking file's text without the moment it was saved at. */
