@@ -95,9 +95,45 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await expect(page.locator('.untaken li')).toHaveCount(1);
   await expect(page.locator('.untaken')).toContainText('cut.json');
   await expect(page.locator('.marking')).toContainText('One piece more was handed in earlier');
-  await expect(page.locator('.class-view')).toContainText('through neck point');
+  const ways = page.locator('.class-ways').filter({ hasText: 'through neck point' });
+  await expect(ways).toContainText('Said to Bo: “Your roll line runs through the neck point');
+  await expect(page.locator('.class-picture').filter({ hasText: 'roll line' }).first()).toContainText(
+    '3 of 3 can be laid',
+  );
+  await expect(page.locator('.class-view')).toContainText('The class is too small to say');
   expect(await moved(page)).toEqual([]);
   await axe(page);
+
+  // The table is one stop for the Tab key, and is walked by arrows, to its ends and back.
+  const at = page.locator('.book :focus');
+  await page.getByLabel('Only those with a remark').focus();
+  await page.keyboard.press('Tab');
+  await expect(at).toHaveText('Student');
+  await page.keyboard.press('Control+End');
+  await expect(at).toHaveClass('book-sum');
+  await page.keyboard.press('Home');
+  await page.keyboard.press('ArrowUp');
+  await expect(at).toContainText('Bo');
+  await page.keyboard.press('Tab');
+  await expect(at).toHaveCount(0);
+  await page.keyboard.press('Shift+Tab');
+  await expect(at).toContainText('Bo');
+
+  // A name in the report opens the work, and gets the focus back.
+  const name = ways.getByRole('button', { name: 'Bo' });
+  await name.click();
+  await expect(page.locator('#piece-title')).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(name).toBeFocused();
+
+  // What a later piece took the place of can still be looked at, and the other from there.
+  await page.locator('.earlier summary').click();
+  await page.locator('.earlier button').click();
+  await expect(page.locator('.piece-working li')).toHaveCount(2);
+  await page.locator('.versions button', { hasText: 'counts' }).click();
+  await expect(page.locator('.piece-working li')).toHaveCount(roll.reference.length);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.earlier button')).toBeFocused();
 
   // Bo's roll line, opened by keyboard: the draft, its working, and what is said of it.
   const cell = page.locator('[data-cell="bo/roll-line"]');
@@ -173,6 +209,35 @@ test('a set that turns up after the hand-ins marks them again, and what is laid 
   await files.setInputFiles(file('copy.ndjson', line('Ilse', roll, roll.reference)));
   await expect(page.locator('.marking')).toContainText('One piece was laid down a second time, and counts once.');
   await expect(page.locator('.book-sum')).toHaveText('50');
+});
+
+test('a folder and a file that are dropped are marked, and drafts that are alike are asked about', async ({ page }) => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'dropped-'));
+  mkdirSync(path.join(folder, 'class'));
+  const steps: readonly Step[] = [
+    { verb: 'pencil', name: 'low', at: [-24.7, 37.3], answers: 'break-point' },
+    { verb: 'pencil', name: 'high', at: [41.2, 391.6], answers: 'stand-point' },
+  ];
+  for (const student of ['Ana', 'Bo'])
+    writeFileSync(path.join(folder, 'class', `${student}.json`), line(student, roll, steps));
+  writeFileSync(path.join(folder, 'week-2.set.json'), writeSet(set));
+  await page.goto('/desk/mark/');
+  await awakeAll(page);
+  const box = await page.locator('.intray').boundingBox();
+  const hand = await page.context().newCDPSession(page);
+  const files = [path.join(folder, 'class'), path.join(folder, 'week-2.set.json')];
+  for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+    await hand.send('Input.dispatchDragEvent', {
+      type,
+      x: (box?.x ?? 0) + 30,
+      y: (box?.y ?? 0) + 30,
+      data: { items: [], files, dragOperationsMask: 1 },
+    });
+  await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
+  await expect(page.locator('.book tbody tr')).toHaveCount(2);
+  await expect(page.locator('.alike')).toContainText('2 students drew for different figures');
+  await page.locator('.alike').getByRole('button', { name: 'Ana' }).click();
+  await expect(page.locator('#piece-title')).toHaveText('Ana: The roll line, whole');
 });
 
 function sumOf({ checks }: typeof roll): number {

@@ -1,16 +1,20 @@
 import type { VNode } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
-import type { BookLine, Entry, Gradebook } from '../../exchange/class/gradebook.ts';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
+import type { Gradebook } from '../../exchange/class/gradebook.ts';
 import type { Say } from '../../table/say.ts';
-import { spelled } from '../../words/unseen.ts';
+import { BookHeads } from './BookHeads.tsx';
+import { BookRow } from './BookRow.tsx';
+import './book-table.css';
+import { gridRoles } from './grid-roles.ts';
 import { type Filter, type Order, shownLines } from './sorted.ts';
+import { HEADS, useGrid } from './use-grid.ts';
 
 interface BookTableProps {
   readonly book: Gradebook;
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
   /** Opens a student's work on an exercise. */
-  readonly onOpen: (student: string, exercise: string) => void | Promise<void>;
+  readonly onOpen: (student: string, exercise: string) => void;
 }
 
 /** The gradebook: a line a student, a column an exercise. What is not as the set has it stands under the name. */
@@ -18,54 +22,50 @@ export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode 
   const [order, setOrder] = useState<Order>({ by: 'name' });
   const [filter, setFilter] = useState<Filter>({ text: '', onlyRemarked: false });
   const lines = useMemo(() => shownLines(book.lines, order, filter), [book, order, filter]);
-  const sorts = (to: Order): 'descending' | 'ascending' | undefined => {
-    const same =
-      order.by === to.by && (to.by !== 'exercise' || (order.by === 'exercise' && order.exercise === to.exercise));
-    if (!same) return undefined;
-    return to.by === 'name' ? 'ascending' : 'descending';
+  const { at, listen } = useGrid();
+  const latest = useRef(onOpen);
+  latest.current = onOpen;
+  const open = useCallback((student: string, exercise: string) => latest.current(student, exercise), []);
+  const rowOf = (index: number, standing: number | null): VNode | null => {
+    const line = lines[index];
+    const places = { exercises: book.exercises, index: index + 2, standing, say, onOpen: open };
+    return line ? <BookRow key={line.key} line={line} {...places} /> : null;
   };
-  const head = (to: Order, words: string): VNode => (
-    <th scope="col" aria-sort={sorts(to)} key={words}>
-      <button type="button" class="book-sort" onClick={() => setOrder(to)}>
-        {words}
-      </button>
-    </th>
-  );
+  // A thousand lines are put together once, and not at every step through them: only the line one stands in is made anew.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the lines stand for themselves.
+  const rows = useMemo(() => lines.map((_, index) => rowOf(index, null)), [lines, book.exercises, say]);
+  const here = at.line === HEADS ? -1 : lines.findIndex(({ key }) => key === at.line);
+  const columns = book.exercises.length + 2;
+  const col = Math.min(at.col, columns - 1);
   return (
     <>
-      <div class="book-filter">
-        <label class="field">
-          <span>{say('mark.filter')}</span>
-          <input
-            type="text"
-            value={filter.text}
-            onInput={({ currentTarget }) => setFilter({ ...filter, text: currentTarget.value })}
-          />
-        </label>
-        <label class="desk-tick">
-          <input
-            type="checkbox"
-            checked={filter.onlyRemarked}
-            onChange={({ currentTarget }) => setFilter({ ...filter, onlyRemarked: currentTarget.checked })}
-          />{' '}
-          {say('mark.only-remarked')}
-        </label>
-      </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls is reached by keyboard too. */}
-      <section class="book-frame" tabIndex={0} aria-label={say('mark.table')}>
-        <table class="book">
-          <thead>
-            <tr>
-              {head({ by: 'name' }, say('mark.student'))}
-              {book.exercises.map((exercise) => head({ by: 'exercise', exercise }, titles.get(exercise) ?? exercise))}
-              {head({ by: 'sum' }, say('mark.sum', { of: book.of }))}
-            </tr>
+      <BookFilter filter={filter} say={say} onFilter={setFilter} />
+      <section class="book-frame">
+        <table
+          class="book"
+          {...gridRoles.grid}
+          aria-label={say('mark.table')}
+          aria-rowcount={lines.length + 1}
+          aria-colcount={columns}
+          {...listen}
+        >
+          <thead {...gridRoles.lines}>
+            <BookHeads
+              exercises={book.exercises}
+              titles={titles}
+              of={book.of}
+              order={order}
+              standing={here < 0 ? col : null}
+              say={say}
+              onSort={setOrder}
+            />
           </thead>
-          <tbody>
-            {lines.map((line) => (
-              <Line key={line.key} line={line} exercises={book.exercises} say={say} onOpen={onOpen} />
-            ))}
-          </tbody>
+          {sheaves(here < 0 ? rows : rows.with(here, rowOf(here, col))).map((sheaf, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a sheaf is a place in the table, whoever stands there.
+            <tbody key={index} {...gridRoles.lines}>
+              {sheaf}
+            </tbody>
+          ))}
         </table>
       </section>
       {lines.length < book.lines.length ? (
@@ -75,65 +75,39 @@ export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode 
   );
 }
 
-interface LineProps {
-  readonly line: BookLine;
-  readonly exercises: readonly string[];
+/** So many lines are left unpainted together while they are out of sight. */
+const SHEAF = 20;
+
+function sheaves<T>(lines: readonly T[]): readonly (readonly T[])[] {
+  const count = Math.ceil(lines.length / SHEAF);
+  return Array.from({ length: count }, (_, index) => lines.slice(index * SHEAF, (index + 1) * SHEAF));
+}
+
+interface BookFilterProps {
+  readonly filter: Filter;
   readonly say: Say;
-  readonly onOpen: BookTableProps['onOpen'];
+  readonly onFilter: (filter: Filter) => void;
 }
 
-function Line({ line, exercises, say, onOpen }: LineProps): VNode {
-  const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
+function BookFilter({ filter, say, onFilter }: BookFilterProps): VNode {
   return (
-    <tr>
-      <th scope="row">
-        {name} <span class="book-number">{spelled(line.number)}</span>
-        <Remarks entries={[...line.entries.values()]} say={say} />
-      </th>
-      {exercises.map((exercise) => {
-        const entry = line.entries.get(exercise);
-        return (
-          <td key={exercise}>
-            {entry ? (
-              <button
-                type="button"
-                class="book-open"
-                data-cell={`${line.key}/${exercise}`}
-                data-by-hand={entry.grader !== undefined}
-                title={byHand(entry, say)}
-                aria-label={say('mark.open-what', { student: name, marks: marksSaid(entry, say) })}
-                onClick={() => onOpen(line.key, exercise)}
-              >
-                {tidy(entry.marks)}
-              </button>
-            ) : (
-              <span class="book-none">{say('mark.none')}</span>
-            )}
-          </td>
-        );
-      })}
-      <td class="book-sum">{tidy(line.marks)}</td>
-    </tr>
+    <div class="book-filter">
+      <label class="field">
+        <span>{say('mark.filter')}</span>
+        <input
+          type="text"
+          value={filter.text}
+          onInput={({ currentTarget }) => onFilter({ ...filter, text: currentTarget.value })}
+        />
+      </label>
+      <label class="desk-tick">
+        <input
+          type="checkbox"
+          checked={filter.onlyRemarked}
+          onChange={({ currentTarget }) => onFilter({ ...filter, onlyRemarked: currentTarget.checked })}
+        />{' '}
+        {say('mark.only-remarked')}
+      </label>
+    </div>
   );
-}
-
-/** Where the teacher's marks count: what the grader gave. */
-function byHand({ grader }: Entry, say: Say): string | undefined {
-  return grader === undefined ? undefined : say('mark.by-hand', { grader: tidy(grader) });
-}
-
-function marksSaid(entry: Entry, say: Say): string {
-  return [tidy(entry.marks), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
-}
-
-/** What is not as the set has it, each remark once. */
-function Remarks({ entries, say }: { readonly entries: readonly Entry[]; readonly say: Say }): VNode | null {
-  const remarks = [...new Set(entries.flatMap((entry) => entry.remarks))];
-  if (remarks.length === 0) return null;
-  return <span class="book-remarks">{remarks.map((remark) => say(`remark.${remark}`)).join('; ')}</span>;
-}
-
-/** To a tenth, without a needless zero; the file keeps every digit. */
-function tidy(marks: number): string {
-  return String(Math.round(marks * 10) / 10);
 }

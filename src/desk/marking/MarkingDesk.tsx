@@ -2,7 +2,6 @@ import type { VNode } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { gradebookOf } from '../../exchange/class/gradebook.ts';
 import { gradebookCsv } from '../../exchange/class/gradebook-csv.ts';
-import { classReport } from '../../exchange/class/report.ts';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
@@ -25,6 +24,7 @@ import './own-marks.css';
 import { SaveMarking } from './SaveMarking.tsx';
 import { Sheets } from './sheets/Sheets.tsx';
 import { Untaken } from './Untaken.tsx';
+import { useClass } from './use-class.ts';
 import { type MarkingDesk as Desk, useMarkingDesk } from './use-marking-desk.ts';
 
 interface MarkingDeskProps {
@@ -78,9 +78,8 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
       ),
     [sound, set, notes.pieces],
   );
-  // While more is coming in, the class is not yet what it will be.
-  const report = useMemo(() => (progress ? null : classReport(sound.map(({ kept }) => kept))), [sound, progress]);
   const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
+  const inHand = useClass(sound, exercises);
   const [sheets, setSheets] = useState(false);
   const [note, setNote] = useState<string | null>(null);
   const [sure, setSure] = useState(false);
@@ -98,7 +97,6 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
   };
   const counted = [
     say('mark.counted', { students: book.lines.length, work: sound.length - book.repeated }),
-    ...(book.repeated > 0 ? [say('mark.repeated', { repeated: book.repeated })] : []),
     ...(again > 0 ? [say('mark.again', { again })] : []),
     ...(clashes > 0 ? [say('mark.clashed', { clashes })] : []),
   ];
@@ -107,16 +105,7 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
       <section aria-labelledby="mark-book">
         <h2 id="mark-book">{set === null ? say('mark.book') : say('mark.book-of', { title: set.title })}</h2>
         <p class="small">{counted.join(' ')}</p>
-        <Book
-          book={book}
-          sound={sound}
-          set={set}
-          titles={titles}
-          notes={notes}
-          onWrite={desk.write}
-          exercises={exercises}
-          say={say}
-        />
+        <Book book={book} inHand={inHand} set={set} titles={titles} notes={notes} onWrite={desk.write} say={say} />
         <div class="ends">
           <button type="button" class="button button--first" data-do="csv" onClick={saveCsv}>
             {say('mark.csv')}
@@ -150,7 +139,8 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
         say={say}
         onWrite={(key, change) => desk.write((now) => withPiece(now, key, change))}
       />
-      {report ? <ClassView report={report} titles={titles} say={say} /> : null}
+      {/* While more is coming in, the class is not yet what it will be. */}
+      {progress ? null : <ClassView inHand={inHand} order={book.exercises} titles={titles} say={say} />}
     </>
   );
 }

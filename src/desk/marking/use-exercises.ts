@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Exercise } from '../../grader/exercise.ts';
 
 export interface ExercisesOnDesk {
@@ -6,22 +6,22 @@ export interface ExercisesOnDesk {
   readonly known: Readonly<Record<string, Exercise>> | null;
   /** Whether they were wanted and did not come. */
   readonly missing: boolean;
-  readonly want: () => Promise<void>;
 }
 
-/** The exercises of the course, fetched from the site itself once somebody wants to see a draft. */
-export function useExercises(from: string): ExercisesOnDesk {
+/** The exercises of the course, fetched from the site itself once there is work that they belong to; again where they did not come. */
+export function useExercises(from: string, wanted: unknown): ExercisesOnDesk {
   const [known, setKnown] = useState<ExercisesOnDesk['known']>(null);
   const [missing, setMissing] = useState(false);
-  const want = async (): Promise<void> => {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever something else is wanted, it is tried again.
+  useEffect(() => {
     if (known !== null) return;
-    try {
-      const answer = await fetch(from);
-      setKnown((await answer.json()) as NonNullable<ExercisesOnDesk['known']>);
-      setMissing(false);
-    } catch {
-      setMissing(true);
-    }
-  };
-  return { known, missing, want };
+    fetch(from)
+      .then((answer) => answer.json())
+      .then((all: NonNullable<ExercisesOnDesk['known']>) => {
+        setKnown(all);
+        setMissing(false);
+      })
+      .catch(() => setMissing(true));
+  }, [from, wanted]);
+  return { known, missing };
 }

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
+import { atLeisure } from './at-leisure.ts';
 import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './pile-runner.ts';
 
 export interface MarkingDesk extends DeskState {
@@ -15,12 +16,16 @@ export interface MarkingDesk extends DeskState {
   readonly write: (change: (now: Notes) => Notes) => void;
 }
 
+/** While more comes in, what lies there is shown so often, ms. */
+const SHOWN_EVERY = 250;
+
 /** What lies on the marking desk, and what can be done there. `exercises` is where they lie, from the page's own address. */
 export function useMarkingDesk(exercises: string): MarkingDesk {
   const [state, setState] = useState(EMPTY_DESK);
   const runner = useRef<PileRunner | null>(null);
   useEffect(() => {
-    runner.current = new PileRunner(new URL(exercises, window.location.href).href, setState);
+    const tell = atLeisure<DeskState>(setState, ({ progress }) => progress === null, SHOWN_EVERY);
+    runner.current = new PileRunner(new URL(exercises, window.location.href).href, tell);
     return () => runner.current?.stop();
   }, [exercises]);
   return {

@@ -11,6 +11,11 @@ export interface WayGone {
   readonly off: number | null;
 }
 
+/** The short name of a wrong way, as it is written beside a picture. */
+export function wayWords(id: string): string {
+  return id.replaceAll('-', ' ');
+}
+
 /** The wrong ways that a draft went, each target's once. */
 export function waysGoneIn({ checks, reports }: Pick<Grade, 'checks' | 'reports'>): readonly WayGone[] {
   const shown = new Map(
@@ -54,7 +59,7 @@ type Gone = WayGone & Pick<Wayfarer, 'student' | 'exercise'>;
 function wayOf(all: readonly Gone[]): WayTaken {
   const byOff = all.toSorted((a, b) => (a.off ?? 0) - (b.off ?? 0));
   const { exercise, target, id, says, student: to } = byOff[Math.floor((all.length - 1) / 2)] as Gone;
-  return { exercise, target, id, students: all.map(({ student }) => student), says, to };
+  return { exercise, target, id, students: all.map(({ student }) => student).toSorted(), says, to };
 }
 
 function before(a: WayTaken, b: WayTaken): number {

@@ -7,9 +7,10 @@ import type { Box } from './box.ts';
 /**
  * What a line means, which decides how it looks: weight, dash and label carry it as well as colour.
  * `given` the block; `made` the draft; `help` a construction line; `roll` a fold; `red` the marker's hand;
- * `right` where it should be; `preview` what the step in hand would make; `cue` what the pointer has caught.
+ * `right` where it should be; `preview` what the step in hand would make; `cue` what the pointer has caught; `class` one
+ * of many drafts laid over one another.
  */
-export type Tone = 'given' | 'made' | 'help' | 'roll' | 'red' | 'right' | 'preview' | 'cue';
+export type Tone = 'given' | 'made' | 'help' | 'roll' | 'red' | 'right' | 'preview' | 'cue' | 'class';
 
 interface Common {
   /** The object it shows; null when it shows none. */

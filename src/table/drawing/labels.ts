@@ -107,6 +107,7 @@ const ORDER: Readonly<Record<Tone, number>> = {
   cue: 1,
   help: 2,
   given: 2,
+  class: 2,
 };
 
 /** Of what matters alike, marks come first: they have fewer seats to choose from than lines. */

@@ -1,4 +1,5 @@
 import { authoring } from './authoring.ts';
+import { classWords } from './class.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
 import { desk } from './desk.ts';
@@ -33,4 +34,5 @@ export const en = {
   ...desk,
   ...teacherMarks,
   ...feedback,
+  ...classWords,
 };

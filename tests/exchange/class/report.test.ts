@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ClassWork } from '../../../src/exchange/class/class-work.ts';
+import { type ClassWork, earlierOf } from '../../../src/exchange/class/class-work.ts';
 import { classReport, LEAST_COMPLETE, LEAST_GROUP } from '../../../src/exchange/class/report.ts';
 
 /** A piece of work with one check, right or misread. */
@@ -51,6 +51,16 @@ describe('the report on a class', () => {
     ]);
     expect(report).toMatchObject({ students: 2, work: 2, repeated: 2 });
     expect(report.exercises[0]?.facility).toBe(0.5);
+  });
+
+  test('knows which pieces a later one took the place of', () => {
+    const [first, last, other] = [
+      work('a', 'swing', 0, { saved: '2026-03-01T09:00:00Z' }),
+      work('a', 'swing', 1, { saved: '2026-03-02T09:00:00Z' }),
+      work('b', 'swing', 0, { saved: '2026-03-01T08:00:00Z' }),
+    ];
+    expect(earlierOf([last, first, other])).toEqual([first]);
+    expect(earlierOf([other])).toEqual([]);
   });
 
   test('says nothing of a class too small, and says it of one just large enough', () => {

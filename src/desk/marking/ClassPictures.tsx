@@ -1,0 +1,45 @@
+import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { Exercise } from '../../grader/exercise.ts';
+import type { Say } from '../../table/say.ts';
+import type { Sound } from './Book.tsx';
+import { ClassPicture } from './ClassPicture.tsx';
+import { classSheet } from './class-sheet.ts';
+import type { TheClass } from './the-class.ts';
+import type { Opened } from './use-opened.ts';
+
+interface ClassPicturesProps {
+  readonly exercise: Exercise;
+  /** The work on it that counts. */
+  readonly pieces: readonly Sound[];
+  readonly work: TheClass;
+  readonly opened: Opened;
+  readonly say: Say;
+}
+
+/** Where the answers of a class lie, a picture a target; those without a place on a sheet have none. */
+export function ClassPictures({ exercise, pieces, work, opened, say }: ClassPicturesProps): VNode | null {
+  const under = useMemo(() => classSheet(exercise, pieces), [exercise, pieces]);
+  if (under === null || under.footings.size === 0) return null;
+  return (
+    <section>
+      <h4>{say('class.where')}</h4>
+      <p class="small">{say('class.where-why')}</p>
+      <div class="class-pictures">
+        {[...under.footings].map(([target, footing]) => (
+          <ClassPicture
+            key={target}
+            exercise={exercise}
+            target={target}
+            under={under}
+            footing={footing}
+            pieces={pieces}
+            work={work}
+            opened={opened}
+            say={say}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
