@@ -53,7 +53,7 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
 
 /** Pointed out, but its step came to nothing; where the step itself is at fault, and not an earlier one, that is said. */
 function notMade(target: Value, { step, message: said }: Problem): readonly Message[] {
-  const values = { target, step: step + 1, problem: { said } };
+  const values = { target, step: step + 1, problem: { sentence: said } };
   const earlier = 'key' in said && said.key === 'problem.not-there';
   return [message(earlier ? 'grader.not-made-yet' : 'grader.not-made', values)];
 }

@@ -9,7 +9,7 @@ export type Needs<K extends Key> = Catalogue[K] extends Entry<infer Needed> ? Ne
 
 /**
  * What fills a message: text, a number, a length (`mm`) or an angle (`radians`) in the reader's unit, the name of an
- * object, a list, or another message. `off` is a length in mm by which something is off, which is never shown as nothing;
+ * object, a list, or another message (`sentence` where it stands as a sentence of its own, and begins with a capital). `off` is a length in mm by which something is off, which is never shown as nothing;
  * `apart` is how far two lengths or angles are apart as they are shown, so that three figures of one sentence agree.
  */
 export type Value =
@@ -22,7 +22,8 @@ export type Value =
   | { readonly named: string }
   | { readonly namedAll: readonly string[] }
   | { readonly listed: readonly string[] }
-  | { readonly said: Message };
+  | { readonly said: Message }
+  | { readonly sentence: Message };
 
 /** A sentence of the catalogue not yet said: its key and what fills it. */
 export interface Catalogued {

@@ -76,7 +76,12 @@ export function valueText(value: Value, reader: Reader): string | number {
     return listText(names, reader.language);
   }
   if ('listed' in value) return listText(value.listed, reader.language);
+  if ('sentence' in value) return capitalised(say(value.sentence, reader), reader.language);
   return say(value.said, reader);
+}
+
+function capitalised(text: string, language: string): string {
+  return `${text.charAt(0).toLocaleUpperCase(language)}${text.slice(1)}`;
 }
 
 function spoken(said: string | Message, reader: Reader): string {

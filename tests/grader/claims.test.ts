@@ -23,7 +23,7 @@ test('a target whose step lost what it was made from is not made, and the step t
     'Your break point (step 2) could not be drawn. Nothing on the sheet is called “overlap-edge”. Choose something that is there. Mend step 2 first.',
   ]);
   expect(about('roll-line')).toEqual([
-    'Your roll line (step 4) could not be drawn. break point is not there because step 2 could not be carried out. Mend step 2 first.',
+    'Your roll line (step 4) could not be drawn. Break point is not there because step 2 could not be carried out. Mend step 2 first.',
   ]);
   expect(checks.find(({ target }) => target === 'break-point')).toMatchObject({ status: 'missing', marks: 0 });
 });

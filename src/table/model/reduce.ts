@@ -96,7 +96,7 @@ function drawStep(bench: Bench, room: Room): Bench {
   const sheet = sheetOf(draft, room);
   const at = draft.upTo - 1;
   const problem = sheet.problems.find((one) => one.step === at);
-  const said = problem ? message('table.not-made', { why: { said: problem.message } }) : sayMade(step, sheet);
+  const said = problem ? message('table.not-made', { why: { sentence: problem.message } }) : sayMade(step, sheet);
   return { ...keep(bench, draft, said), hand: null };
 }
 
