@@ -28,6 +28,7 @@ function line(student: string, steps: readonly Step[]): string {
 
 const file = (name: string, text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 const tray = (page: Page) => page.locator('.intray input[type=file]').first();
+const ilse = (page: Page) => page.locator('[data-cell="ilse/roll-line"]');
 const bo = (page: Page) => page.locator('[data-cell="bo/roll-line"]');
 
 async function openDesk(page: Page): Promise<void> {
@@ -101,19 +102,22 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await act(page, 'kept-go-on').click();
   await expect(bo(page)).toHaveText('46.4');
 
-  // Another tab takes it up and changes it: this one says so, and puts both together.
+  // Another tab takes it up and changes it: this one says so, puts both together, and shows it where it lies open.
+  await ilse(page).click();
+  await expect(page.getByLabel('Your comment on this work')).toHaveValue('');
   const other = await page.context().newPage();
   await openDesk(other);
   await act(other, 'kept-go-on').click();
-  await bo(other).click();
-  await other.getByLabel('Your comment on this work').fill('Look again at the stand. And square it.');
-  await expect.poll(() => kept(other)).toContain('And square it');
+  await ilse(other).click();
+  await other.getByLabel('Your comment on this work').fill('A clean draft.');
+  await expect.poll(() => kept(other)).toContain('A clean draft');
   await expect(page.locator('[data-keeping="elsewhere"]')).toBeVisible();
   await other.close();
-  await act(page, 'kept-take').click();
+  await act(page, 'kept-together').click();
   await expect(page.locator('[data-keeping]')).toHaveCount(0);
+  await expect(page.getByLabel('Your comment on this work')).toHaveValue('A clean draft.');
   await bo(page).click();
-  await expect(page.getByLabel('Your comment on this work')).toHaveValue('Look again at the stand. And square it.');
+  await expect(page.getByLabel('Your comment on this work')).toHaveValue('Look again at the stand.');
 
   const [csv] = await Promise.all([page.waitForEvent('download'), act(page, 'csv').click()]);
   expect(readFileSync(await csv.path(), 'utf8')).toMatch(

@@ -16,13 +16,24 @@ const PAUSE = 300;
 /** A comment in plain text. It is taken up as it is written, and when the box is left. */
 export function CommentBox({ says, name, comment, onWrite }: CommentBoxProps): VNode {
   const [text, setText] = useState(comment);
-  const latest = useRef({ text, comment, onWrite });
-  latest.current = { text, comment, onWrite };
+  const latest = useRef({ text, onWrite });
+  latest.current = { text, onWrite };
+  /** The comment as it was taken up here, or came from elsewhere, last. */
+  const known = useRef(comment);
+  const written = (): string => tidied(latest.current.text).trim();
   const takeUp = (): void => {
-    const { text: written, comment: before, onWrite: write } = latest.current;
-    const next = tidied(written).trim();
-    if (next !== before) write(next);
+    const next = written();
+    if (next === known.current) return;
+    known.current = next;
+    latest.current.onWrite(next);
   };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looks only when another comment comes from elsewhere.
+  useEffect(() => {
+    if (comment === known.current) return;
+    // Where nothing new was written here, the other one is shown; where something was, it will be taken up.
+    if (written() === known.current) setText(comment);
+    known.current = comment;
+  }, [comment]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a pause is counted from the last letter.
   useEffect(() => {
     const pause = setTimeout(takeUp, PAUSE);

@@ -16,7 +16,7 @@ import type { ExerciseWork } from './student-work.ts';
 /** Everything that the sheets of a class have in common. */
 export interface ClassSheets {
   readonly set: ProblemSet | null;
-  /** What everything is worth together. */
+  /** What everything of the set is worth together. */
   readonly of: number;
   readonly titles: ReadonlyMap<string, string>;
   readonly exercises: Readonly<Record<string, Exercise>>;
@@ -34,7 +34,10 @@ interface FeedbackSheetProps {
 
 /** The sheet one student gets back. */
 export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps): VNode {
-  const { set, of, say, notes } = sheets;
+  const { set, say, notes } = sheets;
+  // Without a set nobody was asked for what others did.
+  const own = [...line.entries.values()].reduce((sum, entry) => sum + entry.of, 0);
+  const of = set === null ? own : sheets.of;
   const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
   return (
     <article class="feedback">

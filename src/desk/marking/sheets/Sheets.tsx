@@ -89,6 +89,7 @@ function Made({ lines, sound, book, sheets }: MadeProps): VNode {
       say,
       notes.students.get(line.key),
       line.marks,
+      sheets.of,
       ...workOf(line).flatMap((one) => dependsOn(one, notes)),
     ],
     (line, place) => <FeedbackSheet key={line.key} line={line} work={workOf(line)} place={place} sheets={sheets} />,
