@@ -1,14 +1,15 @@
 import { replay } from '../../drafting/replay.ts';
 import type { Givens } from '../../drafting/sheet.ts';
+import type { Step } from '../../drafting/step.ts';
 import { people } from '../../garment/people.ts';
-import { type Message, message } from '../../words/message.ts';
+import { message } from '../../words/message.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
 import { type JudgedTarget, judgeTarget } from '../judge.ts';
 import { layOut } from '../lay-out.ts';
 import { misread } from '../misreading.ts';
 import type { Order } from '../order.ts';
 import { otherOrders } from '../other-orders.ts';
-import type { Fault } from '../reading/fault.ts';
+import type { Fault, Place } from '../reading/fault.ts';
 import { givenGroundFaults } from './given-faults.ts';
 import { problemFault } from './reference-faults.ts';
 
@@ -31,11 +32,12 @@ export function proofFaults(exercise: Exercise, order: Order): readonly Fault[] 
   if (broken.length > 0) return broken.map((problem) => problemFault(problem, ['reference']));
   return exercise.misreadings.flatMap((misreading, index) => {
     const fault = firstFault(exercise, misreading, tables);
-    return fault === null ? [] : [{ at: ['misreadings', index], message: fault }];
+    return fault === null ? [] : [{ ...fault, at: ['misreadings', index, ...fault.at] }];
   });
 }
 
-function firstFault(exercise: Exercise, misreading: Misreading, tables: readonly Givens[]): Message | null {
+/** The first order's on which the misreading is no use; its place is within the misreading. */
+function firstFault(exercise: Exercise, misreading: Misreading, tables: readonly Givens[]): Fault | null {
   for (const givens of tables) {
     const fault = misreadingFault(exercise, misreading, givens);
     if (fault !== null) return fault;
@@ -43,17 +45,29 @@ function firstFault(exercise: Exercise, misreading: Misreading, tables: readonly
   return null;
 }
 
-function misreadingFault(exercise: Exercise, misreading: Misreading, givens: Givens): Message | null {
+function misreadingFault(exercise: Exercise, misreading: Misreading, givens: Givens): Fault | null {
   const steps = misread(exercise.reference, misreading);
   const sheet = replay(givens, steps);
   const { target } = misreading;
   const judged = judgeTarget(exercise, givens, sheet, 'learner', target);
   if (judged === null || judged.answer.found !== 'right-kind') {
-    const why = sheet.problems[0]?.message ?? message('author.no-why');
-    return message('author.misreading-empty', { target, why: { said: why } });
+    const [problem] = sheet.problems;
+    const why = problem?.message ?? message('author.no-why');
+    const at = problem === undefined ? [] : placeOf(steps[problem.step], problem.field, misreading);
+    return { at, message: message('author.misreading-empty', { target, why: { said: why } }) };
   }
   if (judged.checks.some(({ status }) => status !== 'within')) return null;
-  return message('author.misreading-right', { target, ...worstOf(judged) });
+  return { at: [], message: message('author.misreading-right', { target, ...worstOf(judged) }) };
+}
+
+/** Where a step of the wrong way stands in the misreading; empty for a step of the reference. */
+function placeOf(step: Step | undefined, field: string | null, { first = [], instead }: Misreading): Place {
+  const lists = { first, instead } as const;
+  for (const list of ['first', 'instead'] as const) {
+    const index = lists[list].findIndex((one) => one.name === step?.name);
+    if (index >= 0) return field === null ? [list, index] : [list, index, field];
+  }
+  return [];
 }
 
 /** The check that comes nearest to being off. */
