@@ -94,15 +94,15 @@ describe('what does not fit', () => {
       Reflect.deleteProperty(json, 'steps');
     };
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
-      "student: Expected is the student’s name, in one line of at most 200 characters; the number 7 was found.
-      set: Expected is the problem set, by its title and id, or null; “two\\u000alines” was found.
-      exercise: Expected is a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Roll Line” was found.
-      strictness: Expected is a strictness: one of learner, workroom, sample-room; “workrom” was found. Did you mean “workroom”?
-      unit: Expected is a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?
+      "student: This should be the student’s name, in one line of at most 200 characters; the number 7 was found.
+      set: This should be the problem set, by its title and id, or null; “two\\u000alines” was found.
+      exercise: This should be a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Roll Line” was found.
+      strictness: This should be a strictness: one of learner, workroom, sample-room; “workrom” was found. Did you mean “workroom”?
+      unit: This should be a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?
       steps: This is missing: a list of steps.
-      shown: Expected is a list of the targets whose right place was asked for; “all” was found.
-      hints.overlap-edge: Expected is 1, 2 or 3; the number 4 was found.
-      saved: Expected is a date and time such as 2026-02-14T09:30:00.000Z, or null; “yesterday” was found."
+      shown: This should be a list of the targets whose right place was asked for; “all” was found.
+      hints.overlap-edge: This should be 1, 2 or 3; the number 4 was found.
+      saved: This should be a date and time such as 2026-02-14T09:30:00.000Z, or null; “yesterday” was found."
     `);
   });
 
@@ -128,7 +128,7 @@ describe('what does not fit', () => {
       order.figure.measures.front-waist: The front waist length is missing. Give “front-waist” in mm, between 260 and 545."
     `);
     expect(faultsAfter((json) => Object.assign(json.order, { figure: { sampled: 'women' } }))).toMatchInlineSnapshot(
-      `"order.figure: Expected is a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures; a group of fields was found."`,
+      `"order.figure: This should be a figure: either “named” with an invented figure, or “sampled” and “seed”, or “measures” with the body’s measures; a group of fields was found."`,
     );
   });
 
@@ -159,10 +159,10 @@ describe('what does not fit', () => {
       json.set = 4;
     };
     expect(refusalAfter(change)).toMatchInlineSnapshot(
-      `"set: Expected is the problem set, by its title and id, or null; the number 4 was found. (2 more places do not fit.)"`,
+      `"set: This should be the problem set, by its title and id, or null; the number 4 was found. (2 more places do not fit.)"`,
     );
     expect(refusalAfter((json) => Object.assign(json, { unit: 'mm' }))).toMatchInlineSnapshot(
-      `"unit: Expected is a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?"`,
+      `"unit: This should be a unit of length: one of cm, in; “mm” was found. Did you mean “cm”?"`,
     );
   });
 });

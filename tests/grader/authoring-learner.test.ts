@@ -86,7 +86,7 @@ describe('what is told once', () => {
         exercise.targets[0].hints = Array.from({ length: count }, () => 'Look.');
       };
       expect(faultsAfter('overlap', change)).toBe(
-        `targets[0].hints: Expected is three hints: where to look, which tool, the step itself; a list of ${count} was found.`,
+        `targets[0].hints: This should be three hints: where to look, which tool, the step itself; a list of ${count} was found.`,
       );
     }
   });
@@ -137,7 +137,7 @@ test('a decimal comma in braces is known by what it leaves behind', () => {
     exercise.style.overlap = { value: 3, '2 cm': null, from: '3 cm', to: '4 cm' };
   };
   expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
-    "style.overlap.value: Expected is a length with its unit, such as 1 1/4 in; the number 3 was found.
+    "style.overlap.value: This should be a length with its unit, such as 1 1/4 in; the number 3 was found.
     style.overlap.2 cm: There is no such field here. Is this what stands after a decimal comma? A decimal is written with a point: 1.9 cm."
   `);
 });

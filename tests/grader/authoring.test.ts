@@ -48,14 +48,14 @@ describe('the form of the file', () => {
       exercise.checks[0].most = '3 cm\u200e';
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
-      "brief: Expected is the brief: what to make, for whom, what to hand in; “   ” was found.
-      figure.sampled: Expected is whose figures are sampled: one of women, men, anyone; “child” was found.
-      style.overlap: Expected is a style measure: value, from and to; “1 1/4 in” was found.
-      checks[0].marks: Expected is marks, a whole number from 1 to 100; the number 1.5 was found.
-      checks[0].most: Expected is a text whose characters can all be seen; “3 cm\\u200e” was found.
-      checks[1].why: Expected is why it shows on the body; nothing was found.
-      misreadings[0].id: Expected is a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Body side” was found.
-      targets[0].hints: Expected is three hints: where to look, which tool, the step itself; a list of 2 was found."
+      "brief: This should be the brief: what to make, for whom, what to hand in; “   ” was found.
+      figure.sampled: This should be whose figures are sampled: one of women, men, anyone; “child” was found.
+      style.overlap: This should be a style measure: value, from and to; “1 1/4 in” was found.
+      checks[0].marks: This should be marks, a whole number from 1 to 100; the number 1.5 was found.
+      checks[0].most: This should be a text whose characters can all be seen; “3 cm\\u200e” was found.
+      checks[1].why: This should be why it shows on the body; nothing was found.
+      misreadings[0].id: This should be a name: lower-case words and numbers joined by hyphens, beginning with a letter; “Body side” was found.
+      targets[0].hints: This should be three hints: where to look, which tool, the step itself; a list of 2 was found."
     `);
   });
 
@@ -66,9 +66,9 @@ describe('the form of the file', () => {
       exercise.targets[0].makes = 'circle';
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
-      "targets[0].makes: Expected is what the target is: one of point, line, curve, length, angle; “circle” was found.
-      checks[0].measure: Expected is what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection, angle; “paralel” was found. Did you mean “parallel”?
-      checks[1].tolerance: Expected is a tolerance class: one of mark, seam, square, level; “squares” was found. Did you mean “square”?"
+      "targets[0].makes: This should be what the target is: one of point, line, curve, length, angle; “circle” was found.
+      checks[0].measure: This should be what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection, angle; “paralel” was found. Did you mean “parallel”?
+      checks[1].tolerance: This should be a tolerance class: one of mark, seam, square, level; “squares” was found. Did you mean “square”?"
     `);
   });
 
@@ -342,6 +342,6 @@ describe('what is given on the table', () => {
         exercise.given = [edge];
         exercise.shaken = { marks: [], by: '2 furlongs' };
       }),
-    ).toMatchInlineSnapshot(`"shaken.marks: Expected is a list of given marks; a list of 0 was found."`);
+    ).toMatchInlineSnapshot(`"shaken.marks: This should be a list of given marks; a list of 0 was found."`);
   });
 });

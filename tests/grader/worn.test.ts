@@ -37,7 +37,7 @@ test('something has to turn over', () => {
 test('the fields are these', () => {
   expect(withPlan({ folds: ['break-point'], turn: [] })).toMatchInlineSnapshot(`
     "worn.over: This is missing: the name of an object.
-    worn.folds: Expected is a list of at least two points and curves, in order; a list of 1 was found.
+    worn.folds: This should be a list of at least two points and curves, in order; a list of 1 was found.
     worn.turn: There is no such field here. Did you mean “turns”? The fields are: over, folds, turns, until, stays, seam, notch, level."
   `);
 });

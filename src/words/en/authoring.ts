@@ -1,10 +1,7 @@
 import { entry, plain } from '../entry.ts';
-import { authoringYaml } from './authoring-yaml.ts';
 
 /** What the readers of exercise files and hand-in files say: to authors and teachers, about a file they can open and mend. */
 export const authoring = {
-  ...authoringYaml,
-
   'author.not-exercise': entry(
     ['found'],
     'An exercise is a group of fields such as title, brief and targets; {found} was found.',
@@ -18,10 +15,10 @@ export const authoring = {
   'author.no-field-comma': plain(
     'There is no such field here. Is this what stands after a decimal comma? A decimal is written with a point: 1.9 cm.',
   ),
-  'author.choice': entry(['wanted', 'known', 'found'], 'Expected is {wanted}: one of {known}; {found} was found.'),
+  'author.choice': entry(['wanted', 'known', 'found'], 'This should be {wanted}: one of {known}; {found} was found.'),
   'author.choice-meant': entry(
     ['wanted', 'known', 'found', 'meant'],
-    'Expected is {wanted}: one of {known}; {found} was found. Did you mean “{meant}”?',
+    'This should be {wanted}: one of {known}; {found} was found. Did you mean “{meant}”?',
   ),
 
   // Names that have to exist

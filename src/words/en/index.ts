@@ -1,4 +1,5 @@
 import { authoring } from './authoring.ts';
+import { authoringYaml } from './authoring-yaml.ts';
 import { classWords } from './class.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
@@ -26,6 +27,7 @@ export const en = {
   ...files,
   ...sets,
   ...authoring,
+  ...authoringYaml,
   ...commands,
   ...table,
   ...views,

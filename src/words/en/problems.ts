@@ -320,7 +320,7 @@ export const problems = {
     'A verb of the language is expected, and {found} was found. Did you mean “{meant}”?',
   ),
   'read.missing': entry(['wanted'], 'This is missing. It takes {wanted}.'),
-  'read.wrong': entry(['wanted', 'found'], 'Expected is {wanted}; {found} was found.'),
+  'read.wrong': entry(['wanted', 'found'], 'This should be {wanted}; {found} was found.'),
   'read.unseen': entry(['found'], 'This has characters in it that cannot be seen: “{found}”. Write it again by hand.'),
   'read.unknown': plain('There is no such field here. Take it out.'),
   'read.unknown-in': entry(
