@@ -61,6 +61,11 @@ export function nameAt(by: Label['by'], name: Name, tone: Tone): Label {
   return { by, words: message('table.label', { name: { named: name } }), tone };
 }
 
+/** The name of a part of the picture, seated where nothing else can be meant. */
+export function nameOf(by: Label['by'], name: Name, tone: Tone): Label {
+  return { ...nameAt(by, name, tone), of: name };
+}
+
 /** A straight run beside a stretch of a path, from one part of its length to another, along which words may sit. */
 export function runBeside(path: Path, from = 0.4, to = 0.6): readonly [Point, Point] {
   const length = lengthOf(path);

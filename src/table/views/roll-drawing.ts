@@ -12,7 +12,7 @@ import { pieceBetween } from '../../geometry/station.ts';
 import { message } from '../../words/message.ts';
 import type { Unit } from '../../words/unit.ts';
 import type { Drawing, Label, Part } from '../drawing/drawing.ts';
-import { boxOf, cloth, curve, dotsFor, nameAt, run, runBeside, wordsOf } from './parts.ts';
+import { boxOf, cloth, curve, dotsFor, nameOf, run, runBeside, wordsOf } from './parts.ts';
 import { waveAbout } from './wave.ts';
 
 const MARGIN = 22;
@@ -102,7 +102,7 @@ function aroundNeck(sheet: Sheet, seam: Path) {
   ];
   return {
     parts: runs.map(([name, [from, to]]): Part => run(name, 'given', from, to)),
-    labels: runs.map(([name, by]): Label => ({ ...nameAt(by, name, 'given'), of: name })),
+    labels: runs.map(([name, by]): Label => nameOf(by, name, 'given')),
     paths: runs.flatMap(([, ends]) => polyline(ends) ?? []).map((piece): Path => [piece]),
   };
 }

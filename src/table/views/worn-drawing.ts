@@ -9,7 +9,7 @@ import { type Message, message } from '../../words/message.ts';
 import type { Unit } from '../../words/unit.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing, Label, Part } from '../drawing/drawing.ts';
-import { boxOf, closedBy, cloth, curve, dotsFor, mark, nameAt, run, runBeside, words } from './parts.ts';
+import { boxOf, closedBy, cloth, curve, dotsFor, mark, nameOf, run, runBeside, words } from './parts.ts';
 
 /** How far below the lowest point that turns over the front is shown, mm. */
 const FOOT = 45;
@@ -106,17 +106,18 @@ function notchParts({ notch, level, fold }: Worn, fraction: number): readonly Pa
 function labelsOf(worn: Worn, fraction: number, box: Box, names: WornNames): readonly Label[] {
   const { notch, level, fold } = worn;
   const [low, high] = foldEnds(worn);
-  const labels: Label[] = [nameAt([low, high], names.over, 'roll')];
-  if (level) labels.push(nameAt(acrossAt(level.through.y, box), names.level, 'given'));
+  const labels: Label[] = [nameOf([low, high], names.over, 'roll')];
+  if (level) labels.push(nameOf(acrossAt(level.through.y, box), names.level, 'given'));
   if (fraction > 0 && fraction < 1) return labels;
   for (const [name, { edge }] of flapsOf(worn)) {
     labels.push(words(runBeside(foldPath(edge, fold, fraction), 0.2, 0.5), `views.${name}`, 'made'));
   }
   if (!notch) return labels;
   const at = fraction === 1 ? notch.worn : notch.flat;
-  labels.push(nameAt(at, 'notch', 'made'));
+  labels.push(nameOf(at, 'notch', 'made'));
   if (fraction === 1 && level && Math.abs(notch.below) >= 0.5) {
-    labels.push({ by: [footOn(level, notch.worn), notch.worn], words: offWords(notch.below), tone: 'given' });
+    const drop = [footOn(level, notch.worn), notch.worn] as const;
+    labels.push({ by: drop, words: offWords(notch.below), tone: 'given', of: 'notch-drop' });
   }
   return labels;
 }

@@ -34,6 +34,22 @@ function outside({ parts, box }: Drawing): readonly string[] {
   });
 }
 
+/** The words that have no seat in a picture so wide, px, or lie across a line in it. */
+function misplacedAt(width: number, drawing: Drawing): readonly string[] {
+  const pixels = width / widthOf(drawing.box);
+  const onPage = ({ x, y }: Point): Point => ({ x: x * pixels, y: -y * pixels });
+  const placed = placeLabels(drawing, pixels, (words) => say(words, reader));
+  const lines = drawing.parts.filter(({ kind }) => kind === 'curve' || kind === 'line').flatMap((one) => runsOf([one]));
+  const crossed = placed.filter(({ text, anchor, shift }) => {
+    const { x, y } = onPage(anchor);
+    const about = { at: { x: x + shift.x, y: y + shift.y }, halfWide: (text.length * 6.9) / 2, halfHigh: 8 };
+    return lines.some(({ from, to }) => runWithin(about, onPage(from), onPage(to)) > 0);
+  });
+  const seated = new Set(placed.map(({ text }) => text));
+  const left = drawing.labels.map(({ words }) => say(words, reader)).filter((text) => !seated.has(text));
+  return [...left, ...crossed.map(({ text }) => text)];
+}
+
 describe('what a draft can be looked at as', () => {
   test.each([
     ['roll-line', []],
@@ -96,6 +112,14 @@ describe('the picture of a draft as it is worn', () => {
     `);
   });
 
+  test.each(['collar-single', 'collar-double', 'shawl'])('has all its words, and none across a line: %s', (id) => {
+    const { sheet, plan } = referenceOf(id);
+    const worn = wornOf(sheet, plan);
+    if (!worn) throw new Error('Nothing turns over.');
+    for (const fraction of [0, 1])
+      for (const width of [620, 448]) expect(misplacedAt(width, wornDrawing(worn, fraction, names, 'cm'))).toEqual([]);
+  });
+
   test('says where the notch will sit: below its level, on it, or above', () => {
     const notchAt = (drop: string, side: 'up' | 'down') => {
       const { sheet, plan } = referenceOf('collar-single', (step) =>
@@ -145,26 +169,10 @@ describe('the picture of how a collar will roll', () => {
       const report = rollReport(sheet, 3, plan);
       if (!report) throw new Error('There is no report.');
       const drawing = rollDrawing(sheet, report, 'cm');
-      for (const width of [620, 448, 340]) {
-        const pixels = width / widthOf(drawing.box);
-        const placed = placeLabels(drawing, pixels, (words) => say(words, reader));
-        expect(placed).toHaveLength(drawing.labels.length);
-        const lines = drawing.parts
-          .filter(({ kind }) => kind === 'curve' || kind === 'line')
-          .flatMap((one) => runsOf([one]));
-        const crossed = placed.filter(({ text, anchor, shift }) => {
-          const at = { x: anchor.x * pixels + shift.x, y: -anchor.y * pixels + shift.y };
-          const about = { at, halfWide: (text.length * 6.9) / 2, halfHigh: 8 };
-          return lines.some(({ from, to }) => runWithin(about, onPage(from, pixels), onPage(to, pixels)) > 0);
-        });
-        expect(crossed.map(({ text }) => text)).toEqual([]);
-      }
+      for (const width of [620, 448, 340]) expect(misplacedAt(width, drawing)).toEqual([]);
     },
   );
 });
-
-/** In pixels, y down. */
-const onPage = ({ x, y }: Point, pixels: number): Point => ({ x: x * pixels, y: -y * pixels });
 
 test('a wave is as much longer than what it runs about as it is said to be', () => {
   const about = arcPath({ x: 0, y: 0 }, 120, 0, 1.8);
