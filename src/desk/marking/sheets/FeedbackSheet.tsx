@@ -54,7 +54,7 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
       )}
       <Comment comment={notes.students.get(line.key)?.comment ?? ''} say={say} />
       {work.map((one, index) => (
-        <Piece key={one.exercise} work={one} id={`feedback-${place}-${index}`} sheets={sheets} />
+        <Piece key={one.exercise} work={one} name={name} id={`feedback-${place}-${index}`} sheets={sheets} />
       ))}
     </article>
   );
@@ -62,11 +62,13 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
 
 interface PieceProps {
   readonly work: ExerciseWork;
+  /** Stands at every exercise on paper: pages of one sheet may fall apart. */
+  readonly name: string;
   readonly id: string;
   readonly sheets: ClassSheets;
 }
 
-function Piece({ work: { exercise, counted }, id, sheets }: PieceProps): VNode {
+function Piece({ work: { exercise, counted }, name, id, sheets }: PieceProps): VNode {
   const { titles, say } = sheets;
   return (
     <section class="feedback-piece">
@@ -82,7 +84,10 @@ function Piece({ work: { exercise, counted }, id, sheets }: PieceProps): VNode {
         <p>{say('feedback.nothing')}</p>
       ) : (
         <>
-          <p class="small">{howItCame(counted.entry, say)}</p>
+          <p class="small">
+            <span class="feedback-again">{name}. </span>
+            {howItCame(counted.entry, say)}
+          </p>
           <MarkedPiece counted={counted} id={id} sheets={sheets} />
         </>
       )}
