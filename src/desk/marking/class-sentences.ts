@@ -32,6 +32,7 @@ function spreadSentences({ half, furthest, at, lean }: Spread): readonly Message
       : message('class.half', { half: { mm: half }, furthest: most });
   if (Math.hypot(lean.x, lean.y) < ON_IT) return [far, message('class.lean-not')];
   const way = { said: wayOf(lean) };
+  if (at === null) return [far, message('class.lean', { way })];
   return [far, at.name === null ? message('class.lean-most', { way }) : leanAt(at.name, way)];
 }
 

@@ -1,6 +1,6 @@
 import { entry, plain } from '../entry.ts';
 
-/** What the desk says of a class: the wrong ways it went, where its answers lie, and drafts that are alike. */
+/** What the desk says of a class: the misreadings it made, where its answers lie, and drafts that are alike. */
 export const classWords = {
   'class.earlier': entry(['student', 'title', 'when'], '{student}: {title}, saved {when}'),
   'class.versions': plain('All that was handed in of this'),
@@ -14,7 +14,7 @@ export const classWords = {
   'class.alike-ask': plain(
     'They may have been worked out together, or copied; or the numbers were read off the board. Look at the drafts, and ask.',
   ),
-  'class.ways': plain('Wrong ways that were gone'),
+  'class.ways': plain('Misreadings'),
   'class.way': entry(['target', 'way', 'count', 'worked'], '{target}, “{way}”: {count} of {worked}'),
   'class.said-to': entry(['student', 'says'], 'Said to {student}: “{says}”'),
   'class.open': entry(['student', 'title'], '{student}: open “{title}”'),

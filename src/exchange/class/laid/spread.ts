@@ -9,10 +9,14 @@ export interface Spread {
   readonly half: number;
   /** How far off the furthest lies, mm. */
   readonly furthest: number;
-  /** The place where the middle of the class is furthest off, and which way, mm on that sheet. */
-  readonly at: Spot;
+  /** Which way the middle of the class lies off, mm on that sheet, where it is furthest off. */
   readonly lean: Point;
+  /** That place; null where it is off as far everywhere. */
+  readonly at: Spot | null;
 }
+
+/** Places that are off by so nearly the same, mm, are off alike. */
+const EVEN = 0.5;
 
 /** The spread of a class's strays, laid over a footing; null of none. */
 export function spreadOf(strays: readonly Stray[], { spots }: Footing): Spread | null {
@@ -20,7 +24,8 @@ export function spreadOf(strays: readonly Stray[], { spots }: Footing): Spread |
   const sizes = strays.map(sizeOf).toSorted((a, b) => a - b);
   const leans = spots.map((spot, index) => ({ at: spot, lean: leanAt(spot, strays, index) }));
   const most = leans.reduce((one, other) => (long(other.lean) > long(one.lean) ? other : one));
-  return { half: median(sizes), furthest: sizes.at(-1) ?? 0, ...most };
+  const isEven = leans.every(({ lean }) => long(most.lean) - long(lean) < EVEN);
+  return { half: median(sizes), furthest: sizes.at(-1) ?? 0, lean: most.lean, at: isEven ? null : most.at };
 }
 
 /** The middle of the class at a place: the median along and the median across. */
