@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { rulesInForce } from '../garment/rules-in-force.ts';
+import { asName } from '../grader/authoring/file-name-faults.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { layOut } from '../grader/lay-out.ts';
 import { type Message, message } from '../words/message.ts';
@@ -60,9 +61,13 @@ function soundness({ id, targets, checks, misreadings }: Exercise): Message {
   });
 }
 
-function exerciseFrom([name, second]: readonly string[]): Exercise {
+function exerciseFrom(asked: readonly string[]): Exercise {
+  const [name, second] = asked;
   if (name === undefined)
     throw usageError(message('command.no-exercise', { known: exerciseNames().join(', ') }), usage);
+  // Is it one title, typed without its hyphens? Then the name that was meant is told.
+  const title = asked.join(' ');
+  if (second !== undefined && exerciseNames().includes(asName(title))) return loadExercise(title);
   if (second !== undefined) throw usageError(message('command.one-exercise', { found: second }), usage);
   return loadExercise(name);
 }

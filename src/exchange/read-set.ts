@@ -2,7 +2,6 @@ import { safeParse } from 'valibot';
 import type { Fault } from '../grader/reading/fault.ts';
 import { faultsOf } from '../grader/reading/form-faults.ts';
 import { strangeKeys } from '../grader/reading/strange-keys.ts';
-import { unknownName } from '../grader/reading/unknown.ts';
 import { message } from '../words/message.ts';
 import { foreignFault } from './foreign.ts';
 import { houseFaults } from './house-faults.ts';
@@ -10,6 +9,7 @@ import { readJson } from './json.ts';
 import { personFaults } from './person-faults.ts';
 import { type ProblemSet, SET_FORMAT, SET_VERSION } from './set.ts';
 import { setForm, type unfinishedSetForm } from './set-form.ts';
+import { strangeExercise } from './strange-exercise.ts';
 
 export type SetReading =
   | { readonly ok: true; readonly set: ProblemSet }
@@ -40,7 +40,7 @@ function exerciseFaults(set: ProblemSet, known: readonly string[]): readonly Fau
   const names = set.exercises.map(({ exercise }) => exercise);
   return names.flatMap((name, index): readonly Fault[] => {
     const at = ['exercises', index, 'exercise'];
-    if (!known.includes(name)) return [{ at, message: unknownName('what.exercise', name, known) }];
+    if (!known.includes(name)) return [{ at, message: strangeExercise(name, known) }];
     if (names.indexOf(name) === index) return [];
     return [{ at, message: message('files.set-twice', { exercise: name, first: names.indexOf(name) + 1 }) }];
   });

@@ -176,6 +176,11 @@ describe('the reference of an exercise', () => {
 
 describe('what cannot be drawn is refused with the reason', () => {
   test.each([
+    [
+      'a title typed without its hyphens',
+      ['Roll', 'Line'],
+      'No exercise is called “Roll Line”. Did you mean “roll-line”?',
+    ],
     ['an exercise there is none of', ['rol-line'], 'No exercise is called “rol-line”. Did you mean “roll-line”?'],
     [
       'a style measure the exercise does not use',

@@ -1,6 +1,6 @@
 import type { ProblemSet } from '../../exchange/set.ts';
+import { strangeExercise } from '../../exchange/strange-exercise.ts';
 import type { Exercise } from '../../grader/exercise.ts';
-import { unknownName } from '../../grader/reading/unknown.ts';
 import type { Message } from '../../words/message.ts';
 import { type Intake, type Laid, takeIn } from './intake.ts';
 
@@ -31,7 +31,7 @@ async function run({ files, pieces, set, exercises: from }: Task): Promise<void>
   const exercises = (await answer.json()) as Readonly<Record<string, Exercise>>;
   const names = Object.keys(exercises);
   const load = (name: string): Exercise | Message =>
-    (Object.hasOwn(exercises, name) ? exercises[name] : undefined) ?? unknownName('what.exercise', name, names);
+    (Object.hasOwn(exercises, name) ? exercises[name] : undefined) ?? strangeExercise(name, names);
   const dropped = files.map(({ name, file }) => ({
     ...{ name, size: file.size },
     text: () => file.text(),

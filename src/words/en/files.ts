@@ -32,6 +32,10 @@ export const files = {
     'This was written in version {found} of its format, and this program reads version {known}. Open it with a newer version of the course.',
   ),
   'files.version': entry(['found', 'known'], 'The version of the format should be {known}; {found} was found.'),
+  'files.no-exercise': entry(
+    ['name'],
+    'This copy of the course has no exercise “{name}”. A teacher may have added it to another copy: open this there, or ask whoever handed it out.',
+  ),
   'files.wrong-exercise-part': entry(['why'], 'The draft does not fit the exercise it names. {why}'),
   'files.house-unmet': entry(
     ['rule', 'choice', 'missing'],
