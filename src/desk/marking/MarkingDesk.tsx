@@ -83,12 +83,12 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
   const [sheets, setSheets] = useState(false);
   const [note, setNote] = useState<string | null>(null);
   const [sure, setSure] = useState(false);
-  const clear = (): void => {
+  const clear = async (): Promise<void> => {
     setNote(sure ? null : say('mark.clear-sure'));
     setSure(!sure);
     if (!sure) return;
     desk.clear();
-    kept.putAway();
+    await kept.putAway();
   };
   const saveCsv = (): void => {
     const file = fileNameOf([set?.title ?? say('mark.file')], 'csv');
@@ -123,11 +123,10 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
       {sheets ? (
         <Sheets
           book={book}
-          sound={sound}
+          inHand={inHand}
           set={set}
           titles={titles}
           notes={notes}
-          exercises={exercises}
           say={say}
           onClose={() => setSheets(false)}
         />

@@ -13,9 +13,6 @@ export const feedback = {
   'feedback.close': plain('Close the sheets'),
   'feedback.making': entry(['done', 'of'], '{done} of {of} sheets are made.'),
   'feedback.made': entry(['of'], '{of, plural, one {The sheet is} other {# sheets are}} ready to print.'),
-  'feedback.failed': plain(
-    'The exercises could not be fetched from the site, so no sheet can be made. Load the page again.',
-  ),
   'feedback.number': entry(['number'], 'Number {number}'),
   'feedback.due': entry(['due'], 'To be handed in by {due}.'),
   'feedback.saved': entry(['saved'], 'Saved on {saved}.'),

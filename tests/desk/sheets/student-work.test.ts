@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../src/cli/exercises.ts';
 import type { Sound } from '../../../src/desk/marking/Book.tsx';
 import { takeIn } from '../../../src/desk/marking/intake.ts';
-import { countedPieces, studentWork } from '../../../src/desk/marking/sheets/student-work.ts';
+import { studentWork } from '../../../src/desk/marking/sheets/student-work.ts';
+import { theClass } from '../../../src/desk/marking/the-class.ts';
 import { gradebookOf } from '../../../src/exchange/class/gradebook.ts';
 import type { HandIn } from '../../../src/exchange/hand-in.ts';
 import { rightOverlap } from '../../exchange/hand-ins.ts';
@@ -21,11 +22,13 @@ async function sheetsOf(handIns: readonly HandIn[], ofSet: readonly string[]) {
     sound.map(({ entry }) => entry),
     null,
   );
-  const counted = countedPieces(sound);
+  const work = theClass(sound);
   return book.lines.map((line) =>
-    studentWork(line, { ...book, exercises: [...ofSet, 'overlap'] }, counted, ofSet).map(
-      ({ exercise, counted: one }) => [exercise, one?.piece.handIn.saved ?? null, one?.entry.saved ?? null],
-    ),
+    studentWork(line, { ...book, exercises: [...ofSet, 'overlap'] }, work, ofSet).map(({ exercise, counted: one }) => [
+      exercise,
+      one?.piece.handIn.saved ?? null,
+      one?.entry.saved ?? null,
+    ]),
   );
 }
 

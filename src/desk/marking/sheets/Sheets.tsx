@@ -6,29 +6,27 @@ import type { Notes } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
-import type { Sound } from '../Book.tsx';
+import type { TheClass } from '../the-class.ts';
+import type { ClassInHand } from '../use-class.ts';
 import { type ClassSheets, FeedbackSheet } from './FeedbackSheet.tsx';
 import './sheets.css';
-import { countedPieces, type ExerciseWork, studentWork } from './student-work.ts';
-import { useSheets, useWholeExercises } from './use-sheets.ts';
+import { type ExerciseWork, studentWork } from './student-work.ts';
+import { useSheets } from './use-sheets.ts';
 
 interface SheetsProps {
   readonly book: Gradebook;
-  readonly sound: readonly Sound[];
+  readonly inHand: ClassInHand;
   readonly set: ProblemSet | null;
   readonly titles: ReadonlyMap<string, string>;
   readonly notes: Notes;
-  /** Where the exercises lie, whole, from the page's own address. */
-  readonly exercises: string;
   readonly say: Say;
   readonly onClose: () => void;
 }
 
 /** The feedback sheets of a class as they will be printed: all of them, or one student's. */
-export function Sheets({ exercises: from, ...props }: SheetsProps): VNode {
-  const exercises = useWholeExercises(from);
+export function Sheets({ book, inHand, set, titles, notes, say, onClose }: SheetsProps): VNode {
+  const { known: exercises, missing } = inHand.exercises;
   const head = useRef<HTMLHeadingElement>(null);
-  const { book, say, set, titles, notes, onClose } = props;
   const [whose, setWhose] = useState('');
   const lines = useMemo(() => book.lines.filter(({ key }) => whose === '' || key === whose), [book, whose]);
   useEffect(() => head.current?.focus(), []);
@@ -50,18 +48,18 @@ export function Sheets({ exercises: from, ...props }: SheetsProps): VNode {
             ))}
           </select>
         </label>
-        {exercises === 'failed' ? <p class="trouble">{say('feedback.failed')}</p> : null}
+        {missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
         <div class="ends">
           <button type="button" class="button" data-do="close-sheets" onClick={onClose}>
             {say('feedback.close')}
           </button>
         </div>
       </div>
-      {exercises === null || exercises === 'failed' ? null : (
+      {exercises === null ? null : (
         <Made
           key={whose}
           lines={lines}
-          sound={props.sound}
+          work={inHand.work}
           book={book}
           sheets={{ set, of: book.of, titles, exercises, notes, say }}
         />
@@ -72,16 +70,15 @@ export function Sheets({ exercises: from, ...props }: SheetsProps): VNode {
 
 interface MadeProps {
   readonly lines: readonly BookLine[];
-  readonly sound: readonly Sound[];
+  readonly work: TheClass;
   readonly book: Gradebook;
   readonly sheets: ClassSheets;
 }
 
-function Made({ lines, sound, book, sheets }: MadeProps): VNode {
+function Made({ lines, work, book, sheets }: MadeProps): VNode {
   const { say, set, notes } = sheets;
-  const pieces = useMemo(() => countedPieces(sound), [sound]);
   const workOf = (line: BookLine): readonly ExerciseWork[] =>
-    studentWork(line, book, pieces, set?.exercises.map(({ exercise }) => exercise) ?? []);
+    studentWork(line, book, work, set?.exercises.map(({ exercise }) => exercise) ?? []);
   const made = useSheets(
     lines,
     (line) => [

@@ -1,22 +1,6 @@
 import type { VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { BookLine } from '../../../exchange/class/gradebook.ts';
-import type { Exercise } from '../../../grader/exercise.ts';
-
-/** The exercises, whole; null before they have come, and `failed` where they do not. */
-export type Exercises = Readonly<Record<string, Exercise>> | null | 'failed';
-
-/** The exercises of the course, fetched from the site itself when there are sheets to be made. */
-export function useWholeExercises(from: string): Exercises {
-  const [exercises, setExercises] = useState<Exercises>(null);
-  useEffect(() => {
-    fetch(from)
-      .then((answer) => answer.json())
-      .then(setExercises)
-      .catch(() => setExercises('failed'));
-  }, [from]);
-  return exercises;
-}
 
 /**
  * Sheets put on the page one after another, so that it answers meanwhile: drawing one takes a moment, and a class has many.
