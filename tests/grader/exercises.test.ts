@@ -93,13 +93,14 @@ describe('the exercises', () => {
 
 describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s', (_, exercise) => {
   test('knows at least three misreadings', () => {
-    expect(exercise.misreadings.length).toBeGreaterThanOrEqual(3);
+    expect(exercise.misreadings.length, 'misreadings in the file').toBeGreaterThanOrEqual(3);
   });
 
   test('looks twice at every target, but for lengths, and for lines ruled from mark to mark, of which the whole is looked at', () => {
     const looks = (name: string) => exercise.checks.filter(({ target }) => target === name);
     const once = exercise.targets.filter(({ name, makes }) => looks(name).length < 2 && makes !== 'length');
-    expect(once.flatMap(({ name }) => looks(name)).filter(({ measure }) => measure !== 'line')).toEqual([]);
+    const short = once.map(({ name }) => name).filter((name) => looks(name).some(({ measure }) => measure !== 'line'));
+    expect(short, 'targets that only one check looks at').toEqual([]);
   });
 
   test.each(['cm', 'in'] as const)('speaks in %s, with no brace left over and no length left unsaid', (unit) => {
@@ -115,11 +116,11 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
     ];
     for (const text of texts) {
       const spoken = say(written(text, values), { language: 'en', unit });
-      expect(spoken).not.toMatch(/[{}]|undefined|\[object/);
-      expect(spoken).toMatch(/^[A-Z(]/);
+      expect(spoken, 'a text of the file').not.toMatch(/[{}]|undefined|\[object/);
+      expect(spoken, 'a text that begins with a capital').toMatch(/^[A-Z(]/);
     }
     const brief = say(written(exercise.brief, values), { language: 'en', unit });
-    expect(brief).toMatch(unit === 'cm' ? /\d cm/ : /\d in/);
+    expect(brief, 'a brief that names a measure').toMatch(unit === 'cm' ? /\d cm/ : /\d in/);
   });
 
   test('does not tell the answer in the first hint', () => {
