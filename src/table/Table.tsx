@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { gradeRow } from '../exchange/grade-row.ts';
 import type { HandIn } from '../exchange/hand-in.ts';
 import { usualWorn } from '../garment/collar/worn-plan.ts';
@@ -44,12 +45,13 @@ export function Table(props: TableProps): VNode {
   const table = useTable(props);
   const onFocusIn = useKeptFocus();
   const { exercise, inSet = null, wayBack = '' } = props;
-  const { say, bench, dispatch, marking, record, room } = table;
-  const { sheet, shown, light } = table.sheet;
+  const { say, bench, marking, record, room } = table;
+  const { sheet, light } = table.sheet;
   const { setting } = bench.about;
   const { measures } = room.givens;
   const looks = useViews(sheet, exercise.worn ?? usualWorn);
   const panel = `view-${exercise.id}`;
+  const { brief, working, order } = useStill(table, exercise);
   return (
     <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
       {record.keeping.state === 'damaged' ? (
@@ -58,7 +60,7 @@ export function Table(props: TableProps): VNode {
       {record.keeping.state === 'elsewhere' ? (
         <Elsewhere say={say} onTake={record.takeOther} onKeep={record.keepMine} />
       ) : null}
-      <BriefWords exercise={exercise} setting={setting} measures={measures} say={say} />
+      {brief}
       <div class="table-main">
         <div class="table-bench">
           <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
@@ -96,10 +98,10 @@ export function Table(props: TableProps): VNode {
             onAgain={marking.rubOut}
           />
         ) : null}
-        <Working bench={bench} room={room} sheet={sheet} shown={shown} say={say} dispatch={dispatch} onLight={light} />
+        {working}
       </div>
       <div class="table-order">
-        <BriefMeasures exercise={exercise} setting={setting} sheet={sheet} measures={measures} say={say} />
+        {order}
         {inSet?.set.hints === false ? null : (
           <Hints
             targets={exercise.targets}
@@ -130,6 +132,30 @@ export function Table(props: TableProps): VNode {
       </p>
     </section>
   );
+}
+
+/** A move of the pointer changes the sheet and the sentence. What is long and stays as it is keeps its nodes, and is passed over. */
+function useStill(
+  { say, bench, dispatch, room, sheet: { sheet, shown, light } }: ReturnType<typeof useTable>,
+  exercise: Exercise,
+) {
+  const { setting } = bench.about;
+  const { measures } = room.givens;
+  const brief = useMemo(
+    () => <BriefWords exercise={exercise} setting={setting} measures={measures} say={say} />,
+    [exercise, setting, measures, say],
+  );
+  const working = useMemo(
+    () => (
+      <Working bench={bench} room={room} sheet={sheet} shown={shown} say={say} dispatch={dispatch} onLight={light} />
+    ),
+    [bench, room, sheet, shown, say, dispatch, light],
+  );
+  const order = useMemo(
+    () => <BriefMeasures exercise={exercise} setting={setting} sheet={sheet} measures={measures} say={say} />,
+    [exercise, setting, sheet, measures, say],
+  );
+  return { brief, working, order };
 }
 
 function rowOf(handIn: HandIn, grade: Grade): string {

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
@@ -47,11 +47,12 @@ export function useSheet(inputs: SheetInputs) {
     setPointed(to);
     setLit((before) => (to ? to.caught : before.length > 0 ? [] : before));
   };
+  const light = useCallback((name: Name | null): void => setLit(name === null ? [] : [name]), []);
   const hands = handsOn({ ...inputs, sheet, shown, hover });
   return {
     sheet,
     shown,
-    light: (name: Name | null): void => setLit(name === null ? [] : [name]),
+    light,
     sheetProps: {
       id: `sheet-${exercise.id}`,
       drawing,

@@ -58,6 +58,7 @@ export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetE
     maxFrameRate: 1000,
   } as never) as unknown as JXG.Board;
   host.style.touchAction = 'pan-y';
+  spareMoves(board);
 
   const paper = layPaper(host, id);
   const painter = new Painter(board, id, events);
@@ -101,6 +102,25 @@ export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetE
     size: () => size,
     destroy: () => JXG.JSXGraph.freeBoard(board),
   };
+}
+
+/**
+ * What the board does at every move of the pointer, and need not here: asking each element whether the pointer is on it, for
+ * none of ours lights up by itself; and looking for transforms on all that the board lies in, for no page has any.
+ */
+function spareMoves(board: JXG.Board): void {
+  const own = board as unknown as {
+    highlightElements: () => void;
+    updateCSSTransforms: () => unknown;
+    cssTransMat: readonly (readonly number[])[];
+  };
+  own.highlightElements = () => undefined;
+  own.updateCSSTransforms = () => board;
+  own.cssTransMat = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ];
 }
 
 function boundingBox({ min, max }: Box): [number, number, number, number] {

@@ -3,9 +3,17 @@ import { keyOf } from '../drawing/key.ts';
 import { classesOf } from './classes.ts';
 import { JXG } from './jsxgraph-core.js';
 import type { Grip, SheetEvents } from './lay-board.ts';
-import { dataOf, type Trace } from './trace.ts';
+import { dataOf, sameTrace, type Trace } from './trace.ts';
 
 type Drawn = JXG.GeometryElement & { rendNode: SVGElement };
+
+/** An element as it is brought up to date by itself. */
+interface Updated {
+  prepareUpdate(): Updated;
+  update(): Updated;
+  updateVisibility(): Updated;
+  updateRenderer(): Updated;
+}
 
 interface Painted {
   readonly element: Drawn;
@@ -23,6 +31,8 @@ const BARE = {
   highlight: false,
   withLabel: false,
   name: '',
+  // Brought up to date by `paint`, and with the whole board when it is moved or stretched.
+  needsRegularUpdate: false,
   fillColor: 'none',
   lineCap: 'round',
   tabindex: null,
@@ -42,13 +52,19 @@ export class Painter {
     this.#events = events;
   }
 
+  /** At a move of the pointer one line changes of fifty: only what did is looked at, and not the board. */
   paint(drawing: Drawing, grips: readonly Grip[]): void {
     this.#board.suspendUpdate();
     const wanted = new Map(drawing.parts.map((part) => [keyOf(part), part]));
     this.#takeAway(wanted, grips);
-    for (const [key, part] of wanted) this.#put(key, part);
-    for (const grip of grips) this.#hold(grip);
-    this.#board.unsuspendUpdate();
+    const changed = [
+      ...[...wanted].filter(([key, part]) => this.#put(key, part)).map(([key]) => this.#painted.get(key)?.element),
+      ...grips.map((grip) => this.#hold(grip)),
+    ];
+    // Ended without `unsuspendUpdate`, which would bring everything up to date.
+    (this.#board as unknown as { isSuspendedUpdate: boolean }).isSuspendedUpdate = false;
+    for (const element of changed)
+      (element as Updated | null | undefined)?.prepareUpdate().update().updateVisibility().updateRenderer();
   }
 
   #takeAway(wanted: ReadonlyMap<string, Part>, grips: readonly Grip[]): void {
@@ -65,12 +81,17 @@ export class Painter {
     }
   }
 
-  #put(key: string, part: Part): void {
+  /** Puts a part on the board; says whether anything changed. */
+  #put(key: string, part: Part): boolean {
     const painted = this.#painted.get(key);
-    if (painted) {
-      painted.trace = dataOf(part);
-      if (part.kind === 'mark') move(painted.element as unknown as JXG.Point, part.at.x, part.at.y);
-    } else this.#make(key, part);
+    if (!painted) {
+      this.#make(key, part);
+      return true;
+    }
+    if (part.kind === 'mark') return move(painted.element as unknown as JXG.Point, part.at.x, part.at.y);
+    const before = painted.trace;
+    painted.trace = dataOf(part);
+    return !sameTrace(before, painted.trace);
   }
 
   #make(key: string, part: Part): void {
@@ -108,14 +129,14 @@ export class Painter {
     return curve as unknown as Drawn;
   }
 
-  #hold(grip: Grip): void {
+  /** Puts a grip on the board; gives it where anything changed. */
+  #hold(grip: Grip): JXG.Point | null {
     const held = this.#grips.get(grip.key);
-    if (held) {
-      move(held, grip.at.x, grip.at.y);
-      return;
-    }
+    if (held) return move(held, grip.at.x, grip.at.y) ? held : null;
     const point = this.#board.create('point', [grip.at.x, grip.at.y], {
       ...BARE,
+      // The board itself drags it.
+      needsRegularUpdate: true,
       fixed: false,
       layer: GRIP_LAYER,
       face: 'circle',
@@ -125,9 +146,13 @@ export class Painter {
     point.on('drag', () => this.#events.onHandle(grip.key, { x: point.X(), y: point.Y() }));
     point.on('up', () => this.#events.onLetGo());
     this.#grips.set(grip.key, point);
+    return point;
   }
 }
 
-function move(point: JXG.Point, x: number, y: number): void {
-  if (point.X() !== x || point.Y() !== y) point.setPositionDirectly(JXG.COORDS_BY_USER, [x, y]);
+/** Moves a point where it is not there already; says whether it did. */
+function move(point: JXG.Point, x: number, y: number): boolean {
+  if (point.X() === x && point.Y() === y) return false;
+  point.setPositionDirectly(JXG.COORDS_BY_USER, [x, y]);
+  return true;
 }

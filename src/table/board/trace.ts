@@ -25,6 +25,15 @@ export function dataOf(part: Part): Trace {
   }
 }
 
+/** Whether two traces draw the same. */
+export function sameTrace(a: Trace, b: Trace): boolean {
+  return a.degree === b.degree && sameNumbers(a.xs, b.xs) && sameNumbers(a.ys, b.ys);
+}
+
+function sameNumbers(a: readonly number[], b: readonly number[]): boolean {
+  return a.length === b.length && a.every((one, at) => one === b[at]);
+}
+
 function isRun(path: Path | readonly [Point, Point]): path is readonly [Point, Point] {
   return path[0] !== undefined && 'x' in path[0];
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { View } from '../board/view.ts';
@@ -104,9 +104,17 @@ export function Sheet(props: SheetProps): VNode {
       <p id={`${id}-keys`} class="unseen">
         {say('table.sheet-keys')}
       </p>
-      <p class="unseen">{drawing.says.map((said) => say.message(said)).join(' ')}</p>
+      <Described says={drawing.says} say={say} />
       <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />
       {props.below}
     </div>
   );
+}
+
+/** What lies on the sheet, in words. Said again only where it has changed, and not at every move of the pointer. */
+function Described({ says, say }: { readonly says: Drawing['says']; readonly say: Say }): VNode {
+  const lasting = JSON.stringify(says);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is said is in `lasting`.
+  const words = useMemo(() => says.map((said) => say.message(said)).join(' '), [lasting, say]);
+  return <p class="unseen">{words}</p>;
 }
