@@ -1,20 +1,23 @@
 import type { VNode } from 'preact';
-import type { LooseNote } from '../../exchange/notes/loose-notes.ts';
-import type { PieceNotes } from '../../exchange/notes/notes.ts';
-import { withMark } from '../../exchange/notes/notes.ts';
+import { handedOn, type LooseNote } from '../../exchange/notes/loose-notes.ts';
+import { type Notes, type PieceNotes, withMark, withPiece } from '../../exchange/notes/notes.ts';
+import { studentKey } from '../../exchange/student.ts';
 import type { Say } from '../../table/say.ts';
 import { spelled } from '../../words/unseen.ts';
+import type { TheClass } from './the-class.ts';
 import { tidyMarks } from './tidy-marks.ts';
 
 interface LooseProps {
   readonly loose: readonly LooseNote[];
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
-  readonly onWrite: (key: string, change: (now: PieceNotes) => PieceNotes) => void;
+  /** The piece that counts of a student and an exercise. */
+  readonly pieceOf: TheClass['pieceOf'];
+  readonly onWrite: (change: (now: Notes) => Notes) => void;
 }
 
 /** Marks and comments that count nowhere by now: told with the reason, and gone only when the teacher says so. */
-export function Loose({ loose, titles, say, onWrite }: LooseProps): VNode | null {
+export function Loose({ loose, titles, say, pieceOf, onWrite }: LooseProps): VNode | null {
   if (loose.length === 0) return null;
   return (
     <section aria-labelledby="mark-loose">
@@ -27,12 +30,12 @@ export function Loose({ loose, titles, say, onWrite }: LooseProps): VNode | null
               <p key={line}>{spelled(line)}</p>
             ))}
             <p class="small">
-              {say(`mark.loose-${note.why}`)}{' '}
+              {say(`mark.loose-${note.why}`)} <HandOn note={note} say={say} pieceOf={pieceOf} onWrite={onWrite} />
               <button
                 type="button"
                 class="button button--quiet"
                 data-do="remove-loose"
-                onClick={() => onWrite(note.key, (now) => without(now, note))}
+                onClick={() => onWrite((all) => withPiece(all, note.key, (now) => without(now, note)))}
               >
                 {say('mark.loose-remove')}
               </button>
@@ -41,6 +44,29 @@ export function Loose({ loose, titles, say, onWrite }: LooseProps): VNode | null
         ))}
       </ul>
     </section>
+  );
+}
+
+/** Where another draft counts by now, what was written can be given to that one. */
+function HandOn({
+  note,
+  say,
+  pieceOf,
+  onWrite,
+}: { readonly note: LooseNote } & Pick<LooseProps, 'say' | 'pieceOf' | 'onWrite'>): VNode | null {
+  const { handIn } = note;
+  const counts = note.why === 'earlier' ? pieceOf(studentKey(handIn), handIn.exercise) : undefined;
+  if (counts === undefined) return null;
+  const to = { handIn: counts.handIn, checks: counts.row.checks };
+  return (
+    <button
+      type="button"
+      class="button button--quiet"
+      data-do="hand-on"
+      onClick={() => onWrite((all) => handedOn(all, note, to))}
+    >
+      {say('mark.loose-hand-on')}
+    </button>
   );
 }
 

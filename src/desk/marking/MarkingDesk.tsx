@@ -6,7 +6,7 @@ import { fileNameOf } from '../../exchange/file-name.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
 import { notedEntry } from '../../exchange/notes/noted-marks.ts';
-import { UNTOUCHED, withPiece } from '../../exchange/notes/notes.ts';
+import { UNTOUCHED } from '../../exchange/notes/notes.ts';
 import { download } from '../../table/download.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
@@ -132,12 +132,7 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
         />
       ) : null}
       <Untaken taken={taken} say={say} onGoOn={progress ? null : desk.goOn} />
-      <Loose
-        loose={loose}
-        titles={titles}
-        say={say}
-        onWrite={(key, change) => desk.write((now) => withPiece(now, key, change))}
-      />
+      <Loose loose={loose} titles={titles} say={say} pieceOf={inHand.work.pieceOf} onWrite={desk.write} />
       {/* While more is coming in, the class is not yet what it will be. */}
       {progress ? null : <ClassView inHand={inHand} order={book.exercises} titles={titles} say={say} />}
     </>

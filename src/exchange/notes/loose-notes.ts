@@ -4,8 +4,8 @@ import type { CheckRow } from '../grade-row.ts';
 import type { HandIn } from '../hand-in.ts';
 import { studentKey } from '../student.ts';
 import { draftKey } from './draft-key.ts';
-import { looseMarks } from './noted-marks.ts';
-import type { Notes, OwnMark } from './notes.ts';
+import { looseMarks, targetMarks } from './noted-marks.ts';
+import { type Notes, type OwnMark, UNTOUCHED, withPiece } from './notes.ts';
 
 /** A piece of work on the desk; `checks` are null where it could not be marked. */
 export interface NotedPiece {
@@ -50,4 +50,26 @@ function countingKeys(pieces: readonly NotedPiece[]): readonly string[] {
     key: draftKey(handIn),
   }));
   return latestOf(keyed).map(({ key }) => key);
+}
+
+/**
+ * What is written with a loose note handed on to the draft that counts: marks for targets that are worth the same there and
+ * have none of the teacher's yet, and the comment where there is none. What does not fit stays where it was.
+ */
+export function handedOn(notes: Notes, loose: LooseNote, to: NotedPiece): Notes {
+  const key = draftKey(to.handIn);
+  const there = notes.pieces.get(key) ?? UNTOUCHED;
+  const free = targetMarks(to.checks ?? [], there).filter(({ own }) => own === null);
+  const fits = loose.marks.filter(([target, mark]) =>
+    free.some((one) => one.target === target && Math.abs(one.of - mark.of) < 1e-9),
+  );
+  const comment = there.comment === '' ? loose.comment : '';
+  const given = withPiece(notes, key, (now) => ({
+    marks: { ...now.marks, ...Object.fromEntries(fits) },
+    comment: now.comment || comment,
+  }));
+  return withPiece(given, loose.key, (now) => ({
+    marks: Object.fromEntries(Object.entries(now.marks).filter(([target]) => !fits.some(([name]) => name === target))),
+    comment: comment === '' ? now.comment : '',
+  }));
 }

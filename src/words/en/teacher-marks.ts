@@ -78,6 +78,7 @@ export const teacherMarks = {
     'Work lies in this browser: {pieces, plural, one {one piece} other {# pieces}} by {students, plural, one {one student} other {# students}}, kept on {saved}.',
   ),
   'mark.kept-offer-unknown': plain('Work from an earlier time lies in this browser.'),
+  'mark.kept-what': plain('Work kept in this browser'),
   'mark.kept-wait': plain('Until you choose, nothing new is kept.'),
   'mark.kept-go-on': plain('Go on with it'),
   'mark.kept-save': plain('Save it as a file'),
@@ -112,5 +113,6 @@ export const teacherMarks = {
   'mark.loose-earlier': plain('Another draft was handed in later, and counts.'),
   'mark.loose-target': plain('The exercise does not ask for this, or not for so many marks, any more.'),
   'mark.loose-unmarked': plain('The work itself could not be marked.'),
+  'mark.loose-hand-on': plain('Give it to the draft that counts'),
   'mark.loose-remove': plain('Remove it'),
 };

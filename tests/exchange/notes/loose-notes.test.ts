@@ -4,7 +4,7 @@ import { workRow } from '../../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../../src/exchange/hand-in.ts';
 import { markHandIn } from '../../../src/exchange/mark-work.ts';
 import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
-import { looseNotes, type NotedPiece } from '../../../src/exchange/notes/loose-notes.ts';
+import { handedOn, looseNotes, type NotedPiece } from '../../../src/exchange/notes/loose-notes.ts';
 import { NO_NOTES, withMark, withPiece } from '../../../src/exchange/notes/notes.ts';
 import { rightOverlap } from '../hand-ins.ts';
 
@@ -44,5 +44,34 @@ describe('what a teacher wrote', () => {
 
   test('is told where the work could not be marked', () => {
     expect(told([{ handIn, checks: null }])).toEqual([['unmarked', ['overlap-edge'], 'Look again.']]);
+  });
+});
+
+describe('what belongs to a draft that no longer counts', () => {
+  const pieces = [piece(handIn), piece(later)];
+  const [loose] = looseNotes(pieces, given);
+  const to = piece(later);
+  if (!loose) throw new Error('Nothing is loose.');
+
+  test('can be handed on to the one that counts, and is loose no more', () => {
+    const after = handedOn(given, loose, to);
+    expect(after.pieces.get(draftKey(later))).toEqual(given.pieces.get(draftKey(handIn)));
+    expect(told(pieces, after)).toEqual([]);
+  });
+
+  test('takes the place of nothing that was written there, and stays loose then', () => {
+    const own = { marks: 2, of, reason: 'By hand.' };
+    const both = withPiece(given, draftKey(later), (now) => ({
+      ...withMark(now, 'overlap-edge', own),
+      comment: 'Good.',
+    }));
+    expect(handedOn(both, loose, to)).toEqual(both);
+  });
+
+  test('stays where it does not fit', () => {
+    const other = withPiece(given, draftKey(handIn), (now) => withMark(now, 'overlap-edge', { ...mark, of: of + 1 }));
+    const [unfit] = looseNotes(pieces, other);
+    if (!unfit) throw new Error('Nothing is loose.');
+    expect(told(pieces, handedOn(other, unfit, to))).toEqual([['earlier', ['overlap-edge'], '']]);
   });
 });

@@ -52,7 +52,7 @@ function Offer({ kept, summary, say }: OfferProps): VNode {
     if (text !== null) download(fileNameOf([summary?.title || say('mark.file')], 'marking.json'), text);
   };
   return (
-    <section class="notice" aria-label={say('mark.kept-go-on')} data-keeping="offered">
+    <section class="notice" aria-label={say('mark.kept-what')} data-keeping="offered">
       <p>
         {spelled(offerWords(summary, say))} {say('mark.kept-wait')}
       </p>
