@@ -154,8 +154,10 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
 
   await page.getByRole('button', { name: /^Of 60 marks/ }).click();
   await expect(page.locator('.book tbody tr').first()).toContainText('Ilse');
+  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '4');
   await page.getByLabel('Only those with a remark').check();
   await expect(page.locator('.book tbody tr')).toHaveCount(1);
+  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '2');
 
   const [download] = await Promise.all([page.waitForEvent('download'), act(page, 'csv').click()]);
   expect(download.suggestedFilename()).toBe('week-2.csv');

@@ -1,6 +1,10 @@
 import { deflateRawSync } from 'node:zlib';
 import { afterAll, describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
+import { freeHandOf } from '../../src/exchange/class/alike/free-hand.ts';
+import { classWorkOf } from '../../src/exchange/class/class-work.ts';
+import { sketchOf } from '../../src/exchange/class/laid/sketch.ts';
+import { sizeOf } from '../../src/exchange/class/laid/stray.ts';
 import { workRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { markHandIn, markWork } from '../../src/exchange/mark-work.ts';
@@ -105,6 +109,10 @@ function handInRefusal(text: string): Message | null {
   const row = workRow('a.json', marked, set);
   expect(row.marks).toBeGreaterThanOrEqual(0);
   expect(row.marks).toBeLessThanOrEqual(row.of);
+  // What the report on a class keeps of it.
+  const { freeHand } = classWorkOf(row, freeHandOf(marked));
+  expect(freeHand === null || freeHand.free >= 0).toBe(true);
+  for (const stray of Object.values(sketchOf(marked).strays)) expect(Number.isFinite(sizeOf(stray))).toBe(true);
   return null;
 }
 

@@ -21,6 +21,7 @@ interface ClassPicturesProps {
 export function ClassPictures({ exercise, pieces, work, opened, say }: ClassPicturesProps): VNode | null {
   const under = useMemo(() => classSheet(exercise, pieces), [exercise, pieces]);
   if (under === null || under.footings.size === 0) return null;
+  const without = exercise.targets.map(({ name }) => name).filter((name) => !under.footings.has(name));
   return (
     <section>
       <h4>{say('class.where')}</h4>
@@ -40,6 +41,7 @@ export function ClassPictures({ exercise, pieces, work, opened, say }: ClassPict
           />
         ))}
       </div>
+      {without.length === 0 ? null : <p class="small">{say('class.no-place', { targets: { namedAll: without } })}</p>}
     </section>
   );
 }

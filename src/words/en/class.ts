@@ -44,6 +44,7 @@ export const classWords = {
   'class.cluster': entry(['count', 'way'], '{way}: {count}'),
   'class.range': plain('Here the exercise leaves a range: the dotted answer is one of many right ones.'),
   'class.single': plain('Its checks look at single places, so no chalk is laid along it.'),
+  'class.no-place': entry(['targets'], 'Not in a picture: {targets}. A length or an angle has no place on a sheet.'),
   'class.furthest': plain('Furthest off:'),
   'class.no-picture': plain(
     'The exercises could not be fetched from the site, so no picture can be drawn. Load the page again.',
