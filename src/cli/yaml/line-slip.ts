@@ -80,7 +80,7 @@ type Slip = Parameters<typeof message>[0] & `yaml.${string}`;
 function atColumn(
   line: Line,
   column: number,
-  key: Exclude<Slip, 'yaml.twice' | 'yaml.sign' | 'yaml.other'>,
+  key: Exclude<Slip, 'yaml.twice' | 'yaml.sign' | 'yaml.remark' | 'yaml.other'>,
 ): SyntaxFault {
   return { offset: line.start + column, message: message(key) };
 }

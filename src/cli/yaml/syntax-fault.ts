@@ -21,7 +21,7 @@ export function syntaxFault(text: string, [error]: readonly YAMLError[]): Syntax
   const tokens = tokensIn(text);
   const sign = tokens.find(({ type }) => type === 'sign');
   if (sign !== undefined) return beginsWith(sign.source.slice(0, 1), sign.offset);
-  return error === undefined ? null : (openQuote(tokens) ?? byCode(error, tokens, linesOf(text)));
+  return error === undefined ? cutOff(tokens, text) : (openQuote(tokens) ?? byCode(error, tokens, linesOf(text)));
 }
 
 /** A tab, or a space that is not the ordinary one, before what stands in a line. */
@@ -32,6 +32,17 @@ function strangeIndent(text: string): SyntaxFault | null {
     offset: found.index + found[0].indexOf(found[1] ?? ''),
     message: message(found[1] === '\t' ? 'yaml.tab' : 'yaml.odd-space'),
   };
+}
+
+/** The rest of a text that is taken for a remark: `Buttonhole #1`. A remark that is meant has a space after its sign. */
+function cutOff(tokens: readonly Token[], text: string): SyntaxFault | null {
+  const cut = tokens.find(
+    ({ type, source, offset }) =>
+      type === 'remark' && /^#[^\s#]/.test(source) && /\S/.test(text.slice(text.lastIndexOf('\n', offset) + 1, offset)),
+  );
+  return cut === undefined
+    ? null
+    : { offset: cut.offset, message: message('yaml.remark', { cut: cut.source.slice(0, 40) }) };
 }
 
 /** A quoted text that does not end on its line: wherever the reading stopped then, this is where it went astray. */

@@ -1,8 +1,8 @@
 import { Parser } from 'yaml';
 
-/** A piece of a YAML text that has to be known to tell a slip: a quoted text, or a sign that makes what follows something else. */
+/** A piece of a YAML text that has to be known to tell a slip: a quoted text, a sign that makes what follows something else, or a remark. */
 export interface Token {
-  readonly type: 'quoted' | 'sign';
+  readonly type: 'quoted' | 'sign' | 'remark';
   readonly source: string;
   /** Where it begins, in characters from the start of the text. */
   readonly offset: number;
@@ -14,9 +14,10 @@ const kinds: Readonly<Record<string, Token['type']>> = {
   anchor: 'sign',
   alias: 'sign',
   tag: 'sign',
+  comment: 'remark',
 };
 
-/** The quoted texts, anchors, aliases and tags of a YAML text, in order. Read from its tokens, which are there however broken it is. */
+/** The quoted texts, anchors, aliases, tags and comments of a YAML text, in order. Read from its tokens, which are there however broken it is. */
 export function tokensIn(text: string): readonly Token[] {
   return [...new Parser().parse(text)].flatMap(within).sort((a, b) => a.offset - b.offset);
 }

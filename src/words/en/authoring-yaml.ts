@@ -21,6 +21,10 @@ export const authoringYaml = {
     ['sign'],
     'What begins with “{sign}” is not taken for text. Put the text on a line of its own under >-, indented.',
   ),
+  'yaml.remark': entry(
+    ['cut'],
+    '“{cut}” is taken for a remark and left out of the text. Put the text on a line of its own under >-, or, if a remark is meant, write a space after the #.',
+  ),
   'yaml.brace-open': plain(
     "A brace is opened here and not closed on this line. Write '}' where the step or the group ends.",
   ),

@@ -144,6 +144,14 @@ describe('a text beside its field', () => {
     );
   });
 
+  test('is not cut off by a number sign, though a remark may follow it', () => {
+    expect(slip('title: The top button', 'title: Button #1')).toMatchInlineSnapshot(
+      `"1:15 “#1” is taken for a remark and left out of the text. Put the text on a line of its own under >-, or, if a remark is meant, write a space after the #."`,
+    );
+    expect(slip('lesson: overlap', 'lesson: overlap # for now\n#and a line of remarks\n  # another')).toBe('nothing');
+    expect(slip('worn": {off} off', 'worn" #1: {off} off')).toBe('nothing');
+  });
+
   test('does not stand beside its >-', () => {
     expect(slip('why: >-\n      The', 'why: >- The')).toMatchInlineSnapshot(
       `"10:10 Beside >- nothing may stand. Begin the text on the next line, indented."`,
