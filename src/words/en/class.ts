@@ -21,7 +21,7 @@ export const classWords = {
   'class.more': entry(['count'], '{count, plural, one {and one more} other {and # more}}'),
   'class.where': plain('Where the answers lie'),
   'class.where-why': plain(
-    'Every answer as far off the right one as on the student’s own sheet, laid over the sheet of one figure from the middle of the class. Dotted red: the right answer. Chalk: what is allowed. Blue: the class.',
+    'Every answer as far off the right one as on the student’s own sheet, laid over the sheet of one figure from the middle of the class. Dotted red: the right answer. Chalk: what its narrowest check allows. Blue: the class.',
   ),
   'class.made': entry(
     ['made', 'worked', 'right'],
