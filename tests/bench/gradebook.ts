@@ -113,7 +113,8 @@ await page.addInitScript(() => {
   });
 });
 await page.goto(new URL('desk/mark/', address).href);
-await page.locator('.intray input[type=file]').first().waitFor({ state: 'attached' });
+// The desk is on the page before it is awake.
+await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0);
 const file = (name: string, text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 const begun = performance.now();
 await page
