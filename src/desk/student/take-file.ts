@@ -5,6 +5,7 @@ import { readHandIn } from '../../exchange/read-hand-in.ts';
 import { readSet } from '../../exchange/read-set.ts';
 import { refusalOf } from '../../exchange/refusal.ts';
 import { SET_FORMAT } from '../../exchange/set.ts';
+import { type Student, studentKey } from '../../exchange/student.ts';
 import { setMark } from '../../exchange/write-set.ts';
 import { keyOf, printRecord } from '../../table/store/record.ts';
 import { type Message, message } from '../../words/message.ts';
@@ -21,7 +22,7 @@ export function takeFile(text: string, exercises: readonly Name[], work: Work): 
   return takeHandIn(text, work);
 }
 
-function takeHandIn(text: string, { set, look }: Work): Message {
+function takeHandIn(text: string, { set, look, student, setStudent }: Work): Message {
   const mark = set === null ? null : setMark(set);
   const handIns: HandIn[] = [];
   for (const line of text.split('\n').filter((one) => one.trim() !== '')) {
@@ -33,8 +34,15 @@ function takeHandIn(text: string, { set, look }: Work): Message {
   }
   for (const handIn of handIns)
     local.write(keyOf(handIn.exercise, mark), printRecord({ handIn, upTo: handIn.steps.length }));
+  takeName(handIns, student, setStudent);
   look();
   return message('work.opened-hand-in', { count: handIns.length });
+}
+
+/** On a machine where no one has written a name, the work tells whose it is; a name that is written stays. */
+function takeName(handIns: readonly HandIn[], written: Student, setStudent: Work['setStudent']): void {
+  const named = handIns.find((handIn) => studentKey(handIn) !== '');
+  if (named && studentKey(written) === '') setStudent({ student: named.student, number: named.number });
 }
 
 function failed(why: Message): Message {
