@@ -54,12 +54,15 @@ export function waysTaken(counted: readonly Wayfarer[]): readonly WayTaken[] {
   return [...alike.values()].map(wayOf).toSorted((a, b) => b.students.length - a.students.length || before(a, b));
 }
 
+/** Number 7 comes before number 11. */
+const byNumber = new Intl.Collator('en', { numeric: true });
+
 type Gone = WayGone & Pick<Wayfarer, 'student' | 'exercise'>;
 
 function wayOf(all: readonly Gone[]): WayTaken {
   const byOff = all.toSorted((a, b) => (a.off ?? 0) - (b.off ?? 0));
   const { exercise, target, id, says, student: to } = byOff[Math.floor((all.length - 1) / 2)] as Gone;
-  return { exercise, target, id, students: all.map(({ student }) => student).toSorted(), says, to };
+  return { exercise, target, id, students: all.map(({ student }) => student).toSorted(byNumber.compare), says, to };
 }
 
 function before(a: WayTaken, b: WayTaken): number {

@@ -22,6 +22,11 @@ function draft(student: string, steps: readonly Step[]): Wayfarer {
 }
 
 describe('the wrong ways that a class went', () => {
+  test('name those who went them in the order of their numbers', () => {
+    const taken = waysTaken(['#11', '#7', '#102'].map((student) => draft(student, wrong('no-stand'))));
+    expect(taken.map(({ students }) => students)).toEqual([['#7', '#11', '#102']]);
+  });
+
   test('are told with everyone who went them, the most gone first, in the words of the exercise', () => {
     const taken = waysTaken([
       draft('ana', roll.reference),
