@@ -55,7 +55,7 @@ export function ClassPicture(props: ClassPictureProps): VNode {
         <div class="class-unseen" role="img" aria-label={spoken} />
       )}
       <figcaption>
-        <strong>{title}</strong> {says} {half === null ? say.message(whyNoChalk(exercise, target)) : null}
+        <strong>{title}:</strong> {says} {half === null ? say.message(whyNoChalk(exercise, target)) : null}
         {class_.furthest.length === 0 ? null : (
           <div class="class-furthest">
             {say('class.furthest')}
