@@ -51,7 +51,7 @@ An exercise without marks is worth as many as its checks.
   'csv.grader-gave': entry(['exercise', 'marks'], '{exercise}: the grader gave {marks}'),
   'remark.other-set': plain('handed in for another set'),
   'remark.not-in-set': plain('not an exercise of the set'),
-  'remark.other-order': plain('drawn on another order than the set deals'),
+  'remark.other-order': plain('drawn for another figure or order than the set gives this student'),
   'remark.late': plain('late'),
   'remark.checks-over': plain('checked oftener than the set allows'),
   'remark.hints-taken': plain('hints taken where there are none'),

@@ -62,7 +62,9 @@ export const teacherMarks = {
     '{clashes, plural, one {In one place} other {In # places}} the marking file has another mark or comment than the desk. What lay on the desk stays. To see the other, save all the work, clear the desk and lay the file down.',
   ),
 
-  'mark.kept': plain('Kept in this browser as you mark. The file goes with you to another.'),
+  'mark.kept': plain(
+    'Kept in this browser as you mark. “Save all the work” makes the file that goes with you to another.',
+  ),
   'mark.not-kept-full': plain(
     'The work on this desk is not being kept: there is no room left for it in this browser. Save all the work as a file before you leave.',
   ),
