@@ -78,6 +78,7 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await page.keyboard.press('Enter');
   await expect(note.getByRole('alert')).toHaveText('Give a reason: the student reads it beside the mark.');
   await expect(bo(page)).toHaveAttribute('data-by-hand', 'false');
+  await expect(page.getByLabel('Reason')).toBeFocused();
   await page.getByLabel('Reason').fill('Ruled on paper, as we said in class.');
   await act(page, 'give-mark').click();
   await expect(note).toContainText('The grader: 0 of 4');
@@ -87,6 +88,8 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
     'Changed by hand: 46.4 of 50 marks count, where the grader gave 35.7.',
   );
   await expect(bo(page)).toHaveAttribute('data-by-hand', 'true');
+  await expect(bo(page)).not.toHaveCSS('border-top-width', '0px');
+  await expect(ilse(page)).toHaveCSS('border-top-width', '0px');
   await page.getByLabel('Your comment on this work').fill('Look again at the stand.');
   await page.getByLabel('Your comment to Bo').fill('<img src=x onerror=alert(1)>');
   await axe(page);

@@ -17,15 +17,22 @@ interface OwnMarkFormProps {
 /** Where a teacher gives another mark, with a reason. Escape leaves it, and the work stays open. */
 export function OwnMarkForm({ before, of, say, onGive, onLeave }: OwnMarkFormProps): VNode {
   const first = useRef<HTMLInputElement>(null);
+  const why = useRef<HTMLTextAreaElement>(null);
   const [marks, setMarks] = useState(before === null ? '' : String(before.marks));
   const [reason, setReason] = useState(before?.reason ?? '');
   const [trouble, setTrouble] = useState<Message | null>(null);
   useEffect(() => first.current?.focus(), []);
+  // Whoever pressed Enter goes on writing where something is missing.
+  const refuse = (missing: Message): void => {
+    setTrouble(missing);
+    const wantsReason = 'key' in missing && missing.key === 'mark.own-no-reason';
+    (wantsReason ? why : first).current?.focus();
+  };
   const give = (event: Event): void => {
     event.preventDefault();
     const given = givenMark(marks, reason, of);
     if (given.ok) onGive(given.mark);
-    else setTrouble(given.message);
+    else refuse(given.message);
   };
   return (
     <form
@@ -53,6 +60,7 @@ export function OwnMarkForm({ before, of, say, onGive, onLeave }: OwnMarkFormPro
       <label class="field">
         <span>{say('mark.own-reason')}</span>
         <textarea
+          ref={why}
           name="own-reason"
           rows={2}
           maxLength={REASON_LENGTH}
