@@ -70,11 +70,14 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   });
   const address = new URL(await page.getByLabel('Link', { exact: true }).inputValue());
   expect(readSetLink(address.hash, exerciseNames())).toEqual(read);
+  await expect(page.getByText('The link opens on this machine only')).toBeVisible();
   await page.reload();
   await expect(page.locator('.desk-chosen > li')).toHaveCount(2);
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.desk-printed')).toContainText('Week 2: overlap');
+  await expect(page.locator('.desk-printed')).toContainText('its file, week-2-overlap.set.json, on this page:');
   await expect(page.getByLabel('Title')).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'Set work' })).toBeHidden();
 });
 
 test.describe('a student', () => {

@@ -6,6 +6,7 @@ import { writeSet } from '../../exchange/write-set.ts';
 import { download } from '../../table/download.ts';
 import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import type { Say } from '../../table/say.ts';
+import { isHereOnly } from './here-only.ts';
 import type { Sheet } from './sheet.ts';
 
 interface HandOutProps {
@@ -76,6 +77,7 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
           <input ref={field} type="text" readOnly name="link" value={address} />
         </label>
       ) : null}
+      {ready && address !== null && isHereOnly(address) ? <p class="desk-note">{say('desk.link-here')}</p> : null}
       {ready && !link.ok ? <p class="desk-note">{say.message(link.message)}</p> : null}
       <p class="desk-said" role="status">
         {note}

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { fileNameOf } from '../../exchange/file-name.ts';
 import type { Say } from '../../table/say.ts';
 import { momentText } from './date-time.ts';
 import type { ExerciseCard } from './exercise-card.ts';
@@ -30,8 +31,10 @@ export function PrintedSheet({ sheet, cards, address, say }: PrintedSheetProps):
         ))}
       </ol>
       {address === null ? null : (
+        // Nobody types a link of hundreds of letters from paper: the page and the file are said, and a sheet printed as a PDF can be pressed.
         <p class="desk-printed-link">
-          {say('desk.print-link')} <span>{address}</span>
+          {say('desk.print-open', { file: fileNameOf([sheet.title], 'set.json') })}{' '}
+          <a href={address}>{address.split('#')[0]}</a>
         </p>
       )}
     </section>

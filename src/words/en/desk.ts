@@ -92,7 +92,10 @@ export const desk = {
   'desk.print-due': entry(['due'], 'To be handed in by {due}.'),
   'desk.print-name': plain('Name'),
   'desk.print-number': plain('Number'),
-  'desk.print-link': plain('Open it here:'),
+  'desk.link-here': plain(
+    'The link opens on this machine only, because the course was opened here. For a class, put the course where everyone can open it, and copy the link there; or hand out the file.',
+  ),
+  'desk.print-open': entry(['file'], 'Open the set by the link you were sent, or open its file, {file}, on this page:'),
 
   'work.title': plain('A set to work on'),
   'work.lead': plain('Open the set your teacher handed out, do its exercises, and hand in one file.'),
@@ -138,7 +141,9 @@ export const desk = {
   ),
   'work.hand-in-none': plain('There is no draft yet to hand in.'),
   'work.hand-in-who': plain('Write your name, so that your teacher knows whose work it is.'),
-  'work.kept': plain('Drafts are kept in this browser as you draw. The file goes with you to another.'),
+  'work.kept': plain(
+    'Drafts are kept in this browser as you draw. The saved hand-in goes with you to another: open it there.',
+  ),
   'work.not-kept': plain('This browser keeps nothing. Finish in one sitting and save the hand-in before you leave.'),
 
   'mark.title': plain('Mark work'),
@@ -197,7 +202,7 @@ export const desk = {
   ),
   'mark.class': plain('What the class has understood'),
   'mark.facility-why': plain(
-    'For every check: what share of its marks the class earned. Where it is low, look at the wrong ways that were gone, and teach the commonest again first.',
+    'For every check: what share of its marks the class earned. Where it is low, look at the misreadings that were made, and teach the commonest again first.',
   ),
   'mark.worked': entry(
     ['worked', 'facility'],
