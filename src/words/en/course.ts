@@ -62,6 +62,7 @@ export const course = {
   'course.contents-read': plain('Read'),
   'course.exercises-title': plain('Exercises'),
   'course.exercises-lead': plain('Everything there is to draw, by lesson. Open one at the table.'),
+  'course.exercises-set': plain('Has your teacher handed out a set? Open it here.'),
   'course.exercises-all': plain('All exercises'),
   'course.exercise-lesson': entry(['title'], 'Read the lesson: {title}'),
   'course.exercise-next': entry(['title'], 'Next at the table: {title}'),
