@@ -1,3 +1,4 @@
+import { tidy } from './expression/tidy.ts';
 import { namesIn } from './expression.ts';
 import type { HalfStep } from './form.ts';
 import { isDirection, NAME_PATTERN } from './name.ts';
@@ -89,13 +90,15 @@ function textOf(text: string, blank: Blank, uses: Name[]): string {
 
 const NAMES = new RegExp(NAME_PATTERN.source.slice(1, -1), 'g');
 
-/** An expression with its names numbered. One that cannot be understood stays as it is, and comes to nothing anyway. */
+/**
+ * An expression with its names numbered, tidied as it is read: a name typed with a capital is that name, and one left
+ * standing would pass for what never changes. One that cannot be understood stays as it is, and comes to nothing anyway.
+ */
 function amountOf(text: string, uses: Name[]): string {
   const names = namesIn(text);
-  const written = JSON.stringify(text);
   return names.length === 0
-    ? written
-    : written.replace(NAMES, (word) => (names.includes(word) ? numberOf(word, uses) : word));
+    ? JSON.stringify(text)
+    : JSON.stringify(tidy(text)).replace(NAMES, (word) => (names.includes(word) ? numberOf(word, uses) : word));
 }
 
 function numberOf(name: Name, uses: Name[]): string {

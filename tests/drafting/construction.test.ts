@@ -47,6 +47,14 @@ test('a direction is no name where a way may stand, and a unit none in an amount
   expect(construction({ ...edge, distance: '2 in' })?.uses).toEqual(['centre-front']);
 });
 
+test('a measure is used however its name was typed: in capitals, or with another hyphen', () => {
+  for (const distance of ['Roll-Width + 2 mm', 'roll\u2011width + 2 mm', ' ROLL\u2010WIDTH  +  2 MM'])
+    expect(construction({ ...edge, distance })).toEqual({
+      pattern: 'parallel|$0|"$1 + 2 mm"|left',
+      uses: ['centre-front', 'roll-width'],
+    });
+});
+
 test('what no step has in a blank has no construction, and breaks nothing', () => {
   const endless: unknown[] = [];
   endless.push(endless);

@@ -77,6 +77,16 @@ test('the same construction gives the same thing again, whatever it and what it 
   expect(other.shapes.get('mark-2')).not.toEqual(one.shapes.get('mark'));
 });
 
+test('a draft that names its own measure in capitals is drawn by that measure, and not by another draft’s', () => {
+  const wide = (length: string): readonly Step[] => [
+    { verb: 'tape', name: 'width', length },
+    { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'Width', side: 'left' },
+  ];
+  const table = fresh();
+  replay(table, wide('10 mm'));
+  expect(replay(table, wide('50 mm'))).toEqual(replay(fresh(), wide('50 mm')));
+});
+
 test('shapes are the same only to the last digit, and of one kind', () => {
   const point = (x: number): Shape => ({ kind: 'point', point: { x, y: 2 } });
   const length: Shape = { kind: 'length', length: 1 };
