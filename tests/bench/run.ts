@@ -1,41 +1,26 @@
-import { Bench } from 'tinybench';
-import { loadExercise } from '../../src/cli/exercises.ts';
-import { replay } from '../../src/drafting/replay.ts';
-import type { Path } from '../../src/geometry/cubic.ts';
-import { lengthOf } from '../../src/geometry/length.ts';
-import { nearestOn } from '../../src/geometry/nearest.ts';
-import { offsetPath } from '../../src/geometry/offset.ts';
-import { dealOrder } from '../../src/grader/deal.ts';
-import { gradeDraft } from '../../src/grader/grade.ts';
-import { misread } from '../../src/grader/misreading.ts';
-import { orderFor } from '../../src/grader/order-for.ts';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import path from 'node:path';
 
-/** How long the engine takes over the roll line, on one figure and on the figures that a draft is tried on. */
-const exercise = loadExercise('roll-line');
-const order = orderFor(exercise, 'bench');
-const dealt = dealOrder(order);
-if (!dealt.ok) throw new Error(`The order of the bench cannot be dealt: ${JSON.stringify(dealt.message)}`);
-const { givens } = dealt;
+/**
+ * Runs the benchmarks, each in a process of its own: all of them, or those that are named. What else is said goes on to
+ * them: `--long` for those that can take longer.
+ */
+const PARTS = ['engine', 'replay', 'grading', 'curves', 'cores', 'memory', 'frame'] as const;
 
-const [misreading] = exercise.misreadings;
-if (!misreading) throw new Error('The exercise of the bench has no misreading.');
-const wrong = misread(exercise.reference, misreading);
-const neckline = curveNamed('back-neckline');
+const words = process.argv.slice(2);
+const asked = words.filter((word) => !word.startsWith('-'));
+const unknown = asked.find((word) => !(PARTS as readonly string[]).includes(word));
+if (unknown !== undefined) {
+  console.error(`There is no benchmark “${unknown}”. There are: ${PARTS.join(', ')}.`);
+  process.exit(2);
+}
 
-const bench = new Bench({ time: 1000 })
-  .add('draw the block from an order', () => dealOrder(order))
-  .add('replay a draft', () => replay(givens, exercise.reference))
-  .add('mark a draft that is right', () => gradeDraft(exercise, order, exercise.reference, 'workroom'))
-  .add('mark a draft that is misread', () => gradeDraft(exercise, order, wrong, 'workroom'))
-  .add('length of a neckline', () => lengthOf(neckline))
-  .add('nearest point on a neckline', () => nearestOn(neckline, { x: 0, y: 0 }))
-  .add('parallel to a neckline, 12 mm', () => offsetPath(neckline, 12));
-
-await bench.run();
-console.table(bench.table());
-
-function curveNamed(name: string): Path {
-  const shape = replay(givens, exercise.reference).shapes.get(name);
-  if (shape?.kind !== 'curve') throw new Error(`The block of the bench has no curve "${name}".`);
-  return shape.path;
+for (const part of PARTS) {
+  if (asked.length > 0 && !asked.includes(part)) continue;
+  console.log(`\n━━ ${part} ${'━'.repeat(60 - part.length)}`);
+  const file = path.join(import.meta.dirname, `${part}.ts`);
+  const child = spawn(process.execPath, [file, ...words.filter((word) => word.startsWith('-'))], { stdio: 'inherit' });
+  const [code] = await once(child, 'close');
+  if (code !== 0) process.exitCode = 1;
 }

@@ -1,0 +1,97 @@
+import { type CDPSession, chromium, type Page } from '@playwright/test';
+import { host } from '../../src/cli/host.ts';
+import { siteFolder } from '../../src/cli/site.ts';
+import { ensureChromium, findChromium } from '../browser/chromium.ts';
+import { openDraft } from '../browser/table-draft.ts';
+import { byMouse, onScreen, placeOf, referenceSheet, tool } from '../browser/table-hand.ts';
+import { watch } from '../browser/watch.ts';
+import { type Moved, movesOf, watchMoves } from './measure/frame-watch.ts';
+import { shareBelow, short } from './measure/rounds.ts';
+
+/**
+ * How long it is from a move of the pointer until it is painted, at a table with a whole collar on it and the processor slowed
+ * four times. Wants a built site (`npm run build`).
+ */
+const SLOWED = 4;
+const MOVES = 240;
+
+/** Moves the pointer over the sheet on a curl that passes marks, lines and empty paper, a step a frame, and calls after each. */
+async function wander(page: Page, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
+  const { x, y } = await onScreen(page, placeOf(referenceSheet('collar-single'), 'neck-point'));
+  for (let at = 0; at < MOVES; at += 1) {
+    const [angle, far] = [at / 9, 20 + 200 * Math.abs(Math.sin(at / 60))];
+    await page.mouse.move(x + far * Math.cos(angle), y + far * Math.sin(angle));
+    await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+    await after();
+  }
+}
+
+/** The moves with the processor slowed, by the clock. */
+async function slowed(page: Page, session: CDPSession): Promise<readonly Moved[]> {
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await movesOf(page);
+  await wander(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  return movesOf(page);
+}
+
+/** What each move takes of the processor as it is, ms, of the page's own thread: other work on the machine does not lengthen it. */
+async function processorTimes(page: Page, session: CDPSession): Promise<readonly number[]> {
+  const busy = async (): Promise<number> => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN) * 1000;
+  };
+  const times: number[] = [];
+  let before = await busy();
+  await wander(page, async () => {
+    const now = await busy();
+    times.push(now - before);
+    before = now;
+  });
+  return times;
+}
+
+async function rowOf(what: string, page: Page, session: CDPSession) {
+  const moves = await slowed(page, session);
+  const worked = moves.map((one) => one.worked);
+  const processor = (await processorTimes(page, session)).map((ms) => ms * SLOWED);
+  return {
+    'the pointer': what,
+    moves: moves.length,
+    'median, ms': short(shareBelow(worked, 0.5)),
+    '95 %, ms': short(shareBelow(worked, 0.95)),
+    'within a frame, %': shareWithin(worked),
+    [`processor × ${SLOWED}, median, ms`]: short(shareBelow(processor, 0.5)),
+    [`processor × ${SLOWED}, 95 %, ms`]: short(shareBelow(processor, 0.95)),
+    [`processor × ${SLOWED} within a frame, %`]: shareWithin(processor),
+  };
+}
+
+/** How many of a hundred are no longer than a frame of a screen that shows sixty a second. */
+function shareWithin(times: readonly number[]): number {
+  return Math.round((100 * times.filter((ms) => ms <= 1000 / 60).length) / times.length);
+}
+
+ensureChromium();
+const { server, address } = await host({ folder: siteFolder(), under: '/' }, 0);
+const executable = findChromium();
+const browser = await chromium.launch({
+  ...(executable === null ? {} : { executablePath: executable }),
+  args: ['--no-sandbox', '--disable-gpu'],
+});
+const context = await browser.newContext({ baseURL: address, viewport: { width: 1280, height: 800 } });
+const faults = await watch(context, new URL(address).hostname);
+const page = await context.newPage();
+await openDraft(page, 'collar-single');
+await watchMoves(page);
+const session = await context.newCDPSession(page);
+await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+
+await tool(page, 'rule').click();
+const seeking = await rowOf('seeks the first mark of a line', page, session);
+await byMouse(page, placeOf(referenceSheet('collar-single'), 'break-point'));
+const ahead = await rowOf('seeks the second: the line is seen ahead', page, session);
+if (faults.length > 0) throw new Error(`The page was not quiet: ${faults[0]}`);
+console.table([seeking, ahead]);
+await browser.close();
+server.close();
