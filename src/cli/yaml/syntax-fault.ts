@@ -16,17 +16,22 @@ export interface SyntaxFault {
  * said because of it. Signs that make a text something else (`*`, `&`, `!`) are slips too: no file of ours needs them.
  */
 export function syntaxFault(text: string, [error]: readonly YAMLError[]): SyntaxFault | null {
-  const strange = strangeIndent(text);
+  const strange = strangeSpace(text, INDENT);
   if (strange !== null) return strange;
   const tokens = tokensIn(text);
   const sign = tokens.find(({ type }) => type === 'sign');
   if (sign !== undefined) return beginsWith(sign.source.slice(0, 1), sign.offset);
-  return error === undefined ? cutOff(tokens, text) : (openQuote(tokens) ?? byCode(error, tokens, linesOf(text)));
+  if (error === undefined) return cutOff(tokens, text);
+  return openQuote(tokens) ?? strangeSpace(text, BLANK_LINE) ?? byCode(error, tokens, linesOf(text));
 }
 
 /** A tab, or a space that is not the ordinary one, before what stands in a line. */
-function strangeIndent(text: string): SyntaxFault | null {
-  const found = /^ *([^\S \n\r])\s*\S/mu.exec(text.replace(/^\uFEFF/u, ' '));
+const INDENT = /^ *([^\S \n\r])[^\S\n]*\S/mu;
+/** The same where nothing else stands there. It does no harm but within a text under >-, which would end there. */
+const BLANK_LINE = /^ *([^\S \n\r])[^\S\n]*$/mu;
+
+function strangeSpace(text: string, where: RegExp): SyntaxFault | null {
+  const found = where.exec(text.replace(/^\uFEFF/u, ' '));
   if (found === null) return null;
   return {
     offset: found.index + found[0].indexOf(found[1] ?? ''),

@@ -70,6 +70,13 @@ describe('the beginning of a line', () => {
     );
   });
 
+  test('does no harm in a line where nothing else stands, but within a text', () => {
+    expect(slip('lesson: overlap', '\t\nlesson: overlap')).toBe('nothing');
+    expect(slip('lesson: overlap', '  \t \nlesson: overlap')).toBe('nothing');
+    expect(slip(`      The front's edge,`, ` \t\n      The front's edge,`)).toMatch(/^11:2 .*tab/);
+    expect(slip('lesson: overlap', '\u00a0\nlesson: overlap')).toMatch(/^2:1 .*space/);
+  });
+
   test('stands under what it belongs with', () => {
     expect(slip('    measure: level', '     measure: level')).toMatchInlineSnapshot(
       `"9:6 This line does not stand where it belongs. Fields of one group begin exactly under each other, and each entry of a list begins with a hyphen and a space."`,
