@@ -105,6 +105,14 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await act(page, 'kept-go-on').click();
   await expect(bo(page)).toHaveText('46.4');
 
+  // From one student to the next; closed, each goes back to its own place.
+  await bo(page).click();
+  await act(page, 'next-piece').click();
+  await expect(page.locator('#piece-title')).toHaveText('Ilse: The roll line, whole');
+  await expect(page.locator('#piece-title')).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(ilse(page)).toBeFocused();
+
   // Another tab takes it up and changes it: this one says so, puts both together, and shows it where it lies open.
   await ilse(page).click();
   await expect(page.getByLabel('Your comment on this work')).toHaveValue('');

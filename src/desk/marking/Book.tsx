@@ -8,6 +8,8 @@ import type { Say } from '../../table/say.ts';
 import { BookTable } from './BookTable.tsx';
 import { EarlierWork, Versions } from './EarlierWork.tsx';
 import type { Taken } from './intake.ts';
+import { NextPiece } from './NextPiece.tsx';
+import { nextPiece } from './next-piece.ts';
 import { type PieceInHand, PieceView } from './PieceView.tsx';
 import type { TheClass } from './the-class.ts';
 import type { ClassInHand } from './use-class.ts';
@@ -30,6 +32,7 @@ interface BookProps {
 export function Book({ book, inHand, set, titles, notes, onWrite, say }: BookProps): VNode {
   const { work, exercises } = inHand;
   const { piece, open, close } = inHand.opened;
+  const next = piece && nextPiece(book.lines, work, piece);
   const exercise = piece && exercises.known?.[piece.row.exercise];
   return (
     <>
@@ -63,6 +66,7 @@ export function Book({ book, inHand, set, titles, notes, onWrite, say }: BookPro
             say={say}
             onClose={close}
           />
+          {next ? <NextPiece next={next} say={say} onOpen={open} /> : null}
         </div>
       ) : null}
     </>

@@ -228,6 +228,7 @@ export const desk = {
   'mark.open-what': entry(['student', 'marks'], '{student}: {marks}. Open this work'),
   'mark.piece': entry(['student', 'title'], '{student}: {title}'),
   'mark.close': plain('Close'),
+  'mark.next-student': entry(['student'], 'Next: {student}'),
   'mark.step-back': plain('A step back'),
   'mark.step-on': plain('A step on'),
   'mark.step-at': entry(['at', 'of'], '{at} of {of} steps'),
