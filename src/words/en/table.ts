@@ -200,7 +200,7 @@ export const table = {
   // The brief
   'table.brief': plain('The order'),
   'table.figure-of': entry(['name'], 'For {name}'),
-  'table.figure-unnamed': plain('For a sampled figure'),
+  'table.figure-unnamed': plain('For a figure from the survey'),
   'table.figure-own': plain('For your own measures'),
   'table.measures': plain('Body'),
   'table.style': plain('Style'),
