@@ -13,3 +13,8 @@ export function hasUnseen(text: string): boolean {
 export function spelled(text: string): string {
   return text.replace(UNSEEN, (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
+
+/** The same of a text of several lines, which stay lines. */
+export function spelledLines(text: string): string {
+  return text.split('\n').map(spelled).join('\n');
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { hasUnseen, spelled } from '../../src/words/unseen.ts';
+import { hasUnseen, spelled, spelledLines } from '../../src/words/unseen.ts';
 
 describe('what is not seen', () => {
   test.each([
@@ -16,6 +16,10 @@ describe('what is not seen', () => {
 
   test.each(['Åsa Ó Néill', 'ירדן', 'محمد', '1 1/4 in – “edge”', 'a\u00a0b', ''])('is not in “%s”', (text) => {
     expect([hasUnseen(text), spelled(text)]).toEqual([false, text]);
+  });
+
+  test('is spelled in each line of a text of several, and the lines stay', () => {
+    expect(spelledLines('Well done.\n\u202eNext: \u0007\r\n')).toBe('Well done.\n\\u202eNext: \\u0007\\u000d\n');
   });
 
   test('is the same again once JSON is read', () => {

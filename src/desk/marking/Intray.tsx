@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Say } from '../../table/say.ts';
+import { spelled } from '../../words/unseen.ts';
 import { chosenFiles, droppedFiles } from './dropped-files.ts';
 import type { MarkingDesk } from './use-marking-desk.ts';
 
@@ -44,7 +45,9 @@ export function Intray({ desk, say }: { readonly desk: MarkingDesk; readonly say
       onDragLeave={() => setOver(false)}
       onDrop={drop}
     >
-      <p>{desk.held.set === null ? say('mark.drop') : say('mark.drop-more', { title: desk.held.set.title })}</p>
+      <p>
+        {desk.held.set === null ? say('mark.drop') : say('mark.drop-more', { title: spelled(desk.held.set.title) })}
+      </p>
       <div class="ends">
         <button type="button" class="button button--first" data-do="choose" onClick={() => files.current?.click()}>
           {say('mark.choose')}

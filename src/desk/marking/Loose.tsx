@@ -3,7 +3,7 @@ import { handedOn, type LooseNote } from '../../exchange/notes/loose-notes.ts';
 import { type Notes, type PieceNotes, withMark, withPiece } from '../../exchange/notes/notes.ts';
 import { studentKey } from '../../exchange/student.ts';
 import type { Say } from '../../table/say.ts';
-import { spelled } from '../../words/unseen.ts';
+import { spelledLines } from '../../words/unseen.ts';
 import type { TheClass } from './the-class.ts';
 import { tidyMarks } from './tidy-marks.ts';
 
@@ -27,7 +27,7 @@ export function Loose({ loose, titles, say, pieceOf, onWrite }: LooseProps): VNo
         {loose.map((note) => (
           <li key={note.key}>
             {linesOf(note, titles, say).map((line) => (
-              <p key={line}>{spelled(line)}</p>
+              <p key={line}>{spelledLines(line)}</p>
             ))}
             <p class="small">
               {say(`mark.loose-${note.why}`)} <HandOn note={note} say={say} pieceOf={pieceOf} onWrite={onWrite} />

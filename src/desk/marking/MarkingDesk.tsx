@@ -10,6 +10,7 @@ import { UNTOUCHED } from '../../exchange/notes/notes.ts';
 import { download } from '../../table/download.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
+import { spelled } from '../../words/unseen.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import { Book, type Sound } from './Book.tsx';
 import { ClassView } from './ClassView.tsx';
@@ -103,7 +104,7 @@ function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNode {
   return (
     <>
       <section aria-labelledby="mark-book">
-        <h2 id="mark-book">{set === null ? say('mark.book') : say('mark.book-of', { title: set.title })}</h2>
+        <h2 id="mark-book">{set === null ? say('mark.book') : say('mark.book-of', { title: spelled(set.title) })}</h2>
         <p class="small">{counted.join(' ')}</p>
         <Book book={book} inHand={inHand} set={set} titles={titles} notes={notes} onWrite={desk.write} say={say} />
         <div class="ends">

@@ -4,7 +4,7 @@ import type { TargetMarks } from '../../exchange/notes/noted-marks.ts';
 import type { OwnMark } from '../../exchange/notes/notes.ts';
 import type { TargetReport } from '../../grader/result.ts';
 import type { Say } from '../../table/say.ts';
-import { spelled } from '../../words/unseen.ts';
+import { spelled, spelledLines } from '../../words/unseen.ts';
 import { OwnMarkForm } from './OwnMarkForm.tsx';
 import { tidyMarks } from './tidy-marks.ts';
 
@@ -111,9 +111,4 @@ function GivenMarks({ marks, say }: { readonly marks: TargetMarks; readonly say:
       )}
     </>
   );
-}
-
-/** As somebody wrote it, line by line. */
-function spelledLines(text: string): string {
-  return text.split('\n').map(spelled).join('\n');
 }

@@ -6,7 +6,7 @@ import { heightOf, widthOf } from '../../../table/drawing/box.ts';
 import type { Drawing } from '../../../table/drawing/drawing.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
 import type { Say } from '../../../table/say.ts';
-import { spelled } from '../../../words/unseen.ts';
+import { spelled, spelledLines } from '../../../words/unseen.ts';
 import { markedDrawing } from '../marked-drawing.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
@@ -90,7 +90,7 @@ function Note({ told: { report, marks }, say }: { readonly told: ToldTarget; rea
         <p class="feedback-hand">
           {say('feedback.changed', {
             ...{ grader: tidyMarks(marks.grader), of: tidyMarks(marks.of) },
-            ...{ own: tidyMarks(own.marks), reason: own.reason },
+            ...{ own: tidyMarks(own.marks), reason: spelledLines(own.reason) },
           })}
         </p>
       )}
