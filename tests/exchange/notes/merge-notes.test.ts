@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
 import { mergedNotes } from '../../../src/exchange/notes/merge-notes.ts';
-import { NO_NOTES, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
+import { NO_NOTES, withMark, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
 import { rightOverlap } from '../hand-ins.ts';
 import { evening } from '../marking-file/marking-files.ts';
 
@@ -17,6 +17,14 @@ describe('a marking file laid on the desk', () => {
 
   test('takes nothing from what lay there, adds what did not, and counts where the two differ', () => {
     const mine = withPiece(NO_NOTES, key, (now) => ({ ...now, comment: 'Mine.' }));
+    const marked = withPiece(NO_NOTES, key, (now) =>
+      withMark(now, 'overlap-edge', { marks: 2, of: 6, reason: 'Mine.' }),
+    );
+    expect(mergedNotes(marked, evening)).toMatchObject({ clashes: 1 });
+    expect(mergedNotes(marked, evening).notes.pieces.get(key)).toMatchObject({
+      marks: { 'overlap-edge': { marks: 2, reason: 'Mine.' } },
+      comment: 'Well squared.',
+    });
     const merged = mergedNotes(withStudent(mine, { student: 'Ilse', number: '17', comment: 'Also mine.' }), evening);
     expect(merged.notes.pieces.get(key)).toMatchObject({ comment: 'Mine.', marks: { 'overlap-edge': { marks: 4 } } });
     expect(merged.notes.students.get('#17')?.comment).toBe('Also mine.');
@@ -29,5 +37,8 @@ test('a draft that is handed in again unchanged is known as the same, and a chan
   expect(draftKey(again)).toBe(key);
   expect(draftKey({ ...rightOverlap, steps: [] })).not.toBe(key);
   expect(draftKey({ ...rightOverlap, number: '18' })).not.toBe(key);
-  expect(draftKey({ ...rightOverlap, order: { ...rightOverlap.order, style: {} } })).not.toBe(key);
+  const { order } = rightOverlap;
+  expect(draftKey({ ...rightOverlap, order: { ...order, style: {} } })).not.toBe(key);
+  expect(draftKey({ ...rightOverlap, order: { ...order, house: { measured: 'otherwise' } } })).not.toBe(key);
+  expect(draftKey({ ...rightOverlap, order: { ...order, figure: { named: 'somebody' } } })).not.toBe(key);
 });
