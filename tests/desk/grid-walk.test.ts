@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { walkedTo } from '../../src/desk/marking/grid-walk.ts';
+import { HEADS, placeOf, walkedTo } from '../../src/desk/marking/grid-walk.ts';
 
 const from = { row: 5, col: 2 };
 const to = (key: string, ctrl = false) => walkedTo(from, key, ctrl, 31, 6);
@@ -45,4 +45,12 @@ describe('a table walked by keyboard', () => {
       }),
     );
   });
+});
+
+test('the line of whoever gave neither name nor number is a line, and not the heads', () => {
+  const shown = [{ key: '' }, { key: '#17' }];
+  expect(placeOf('', shown)).toBe(0);
+  expect(placeOf('#17', shown)).toBe(1);
+  expect(placeOf('#18', shown)).toBe(-1);
+  expect(placeOf(HEADS, shown)).toBe(-1);
 });

@@ -24,7 +24,7 @@ export function AlikeQuestions({ alike, titles, work, opened, say }: AlikeQuesti
           const title = titles.get(exercise) ?? exercise;
           const keys = students.map(({ key }) => key);
           return (
-            <li key={keys.join()}>
+            <li key={JSON.stringify([exercise, keys])}>
               <p>{say('class.alike-what', { title, count: keys.length, numbers })}</p>
               <Names students={keys} exercise={exercise} title={title} work={work} opened={opened} say={say} />
             </li>

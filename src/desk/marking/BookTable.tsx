@@ -6,8 +6,9 @@ import { BookHeads } from './BookHeads.tsx';
 import { BookRow } from './BookRow.tsx';
 import './book-table.css';
 import { gridRoles } from './grid-roles.ts';
+import { placeOf } from './grid-walk.ts';
 import { type Filter, type Order, shownLines } from './sorted.ts';
-import { HEADS, useGrid } from './use-grid.ts';
+import { useGrid } from './use-grid.ts';
 
 interface BookTableProps {
   readonly book: Gradebook;
@@ -34,7 +35,7 @@ export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode 
   // A thousand lines are put together once, and not at every step through them: only the line one stands in is made anew.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the lines stand for themselves.
   const rows = useMemo(() => lines.map((_, index) => rowOf(index, null)), [lines, book.exercises, say]);
-  const here = at.line === HEADS ? -1 : lines.findIndex(({ key }) => key === at.line);
+  const here = placeOf(at.line, lines);
   const columns = book.exercises.length + 2;
   const col = Math.min(at.col, columns - 1);
   return (

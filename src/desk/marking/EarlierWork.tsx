@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { handInLine } from '../../exchange/notes/draft-key.ts';
 import type { Say } from '../../table/say.ts';
 import { momentText } from '../setting/date-time.ts';
 import type { Sound } from './Book.tsx';
@@ -19,7 +20,7 @@ export function EarlierWork({ earlier, titles, say, onOpen }: EarlierWorkProps):
       <summary>{say('mark.repeated', { repeated: earlier.length })}</summary>
       <ul>
         {earlier.map((piece) => (
-          <li key={piece.row.file + piece.kept.exercise}>
+          <li key={handInLine(piece.handIn)}>
             <button type="button" class="link" data-do="open-earlier" onClick={() => onOpen(piece)}>
               {say('class.earlier', {
                 student: studentName(piece.row, say),
@@ -51,7 +52,7 @@ export function Versions({ versions, open, counts, say, onOpen }: VersionsProps)
         <button
           type="button"
           class="button"
-          key={piece.row.file + piece.row.saved}
+          key={handInLine(piece.handIn)}
           aria-current={piece === open ? 'true' : undefined}
           onClick={() => onOpen(piece)}
         >

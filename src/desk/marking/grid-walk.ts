@@ -4,6 +4,14 @@ export interface GridCell {
   readonly col: number;
 }
 
+/** The heads of a table, as a line of it. No key of a line is the same: that of work without a name is empty. */
+export const HEADS: null = null;
+
+/** Where among the lines that are shown the one with this key is, from 0; -1 for the heads, and where it is not shown. */
+export function placeOf(line: string | null, shown: readonly { readonly key: string }[]): number {
+  return line === HEADS ? -1 : shown.findIndex(({ key }) => key === line);
+}
+
 /** How far a page goes, in lines. */
 const PAGE = 10;
 

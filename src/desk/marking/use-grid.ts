@@ -1,14 +1,11 @@
 import { useState } from 'preact/hooks';
-import { walkedTo } from './grid-walk.ts';
+import { HEADS, walkedTo } from './grid-walk.ts';
 
 /** Where in a table the keyboard stands: a line by its key, and a column. */
 export interface GridPlace {
-  readonly line: string;
+  readonly line: string | null;
   readonly col: number;
 }
-
-/** The heads of a table, as a line of it. */
-export const HEADS = '';
 
 export interface Grid {
   readonly at: GridPlace;
