@@ -48,5 +48,9 @@ describe('telling at leisure', () => {
     tell(3);
     expect(told).toEqual([1, 3]);
     expect(vi.getTimerCount()).toBe(1);
+    tell(5);
+    vi.advanceTimersByTime(1000);
+    expect(told).toEqual([1, 3, 5]);
+    expect(vi.getTimerCount()).toBe(0);
   });
 });

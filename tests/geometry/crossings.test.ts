@@ -453,3 +453,11 @@ test('two cubics may cross nine times', () => {
   }
   expect(found.length).toBeGreaterThanOrEqual(chordCrossings(wave, turned).length);
 });
+
+test('curves that share both ends and are two still cross between them', () => {
+  const wave: Cubic = { p0: { x: 0, y: 0 }, p1: { x: 40, y: 60 }, p2: { x: 80, y: -60 }, p3: { x: 120, y: 0 } };
+  const other: Cubic = { ...wave, p1: { x: 40, y: -60 }, p2: { x: 80, y: 60 } };
+  const met = crossPaths([wave], [other]).toSorted((a, b) => a.x - b.x);
+  expect(met.map(({ x }) => Math.round(x))).toEqual([0, 60, 120]);
+  for (const { y } of met) expect(y).toBeCloseTo(0, 6);
+});

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arcPath } from '../../src/geometry/arc.ts';
 import { straight } from '../../src/geometry/cubic.ts';
-import { nearestOn } from '../../src/geometry/nearest.ts';
+import { nearestOn, placeWithin } from '../../src/geometry/nearest.ts';
 import { polyline } from '../../src/geometry/path.ts';
 import { pointAtStation } from '../../src/geometry/station.ts';
 import { anyAngle, anyCubic, anyPath, anyPoint } from './arbitrary.ts';
@@ -90,4 +90,18 @@ test('of places equally near the earliest is given', () => {
 test('on a path that is a point everything is nearest to it', () => {
   const p = { x: 3, y: 4 };
   expect(nearestOn([{ p0: p, p1: p, p2: p, p3: p }], { x: 0, y: 0 })).toEqual({ point: p, station: 0, distance: 5 });
+});
+
+test('a place within reach is found wherever one is, and none where none is', () => {
+  fc.assert(
+    fc.property(anyPath, anyPoint, fc.double({ min: 0.01, max: 400, noNaN: true }), (path, p, most) => {
+      const { distance } = nearestOn(path, p);
+      fc.pre(Math.abs(distance - most) > 1e-6);
+      expect(placeWithin(path, p, most) !== null).toBe(distance < most);
+      // Just within reach, and just out of it.
+      expect(placeWithin(path, p, distance + 1e-6)).not.toBeNull();
+      if (distance > 2e-6) expect(placeWithin(path, p, distance - 1e-6)).toBeNull();
+    }),
+    { numRuns: 400 },
+  );
 });

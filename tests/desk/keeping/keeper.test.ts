@@ -63,6 +63,20 @@ describe('the work of one tab', () => {
     expect(place.lying?.text).toBe('b');
   });
 
+  test('is kept in the order in which it changed, each over the one before, however long keeping takes', async () => {
+    const place = new MemoryShelf();
+    const put = place.put.bind(place);
+    place.put = async (one, over) => {
+      // The first takes longest.
+      if (one.text === 'a') await new Promise((done) => setTimeout(done, 5));
+      return put(one, over);
+    };
+    const tab = tabOn(place);
+    await tab.keeper.look();
+    await Promise.all([tab.keeper.keep(work('a')), tab.keeper.keep(work('b'))]);
+    expect([tab.keeping.state, place.lying?.text]).toEqual(['kept', 'b']);
+  });
+
   test('is told not to be kept where there is no room, or keeping is forbidden, and is kept when there is room again', async () => {
     const place = new MemoryShelf();
     const tab = tabOn(place);

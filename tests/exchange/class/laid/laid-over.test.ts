@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import type { Step } from '../../../../src/drafting/step.ts';
+import { footingOf } from '../../../../src/exchange/class/laid/footing.ts';
 import { laidOver, type Stray, sizeOf } from '../../../../src/exchange/class/laid/stray.ts';
 import { underSheetOf } from '../../../../src/exchange/class/laid/under-sheet.ts';
 import { signedDistance } from '../../../../src/geometry/line.ts';
-import { distance, type Point } from '../../../../src/geometry/point.ts';
+import { distance, type Point, scale } from '../../../../src/geometry/point.ts';
 import { gradeDraft } from '../../../../src/grader/grade.ts';
 import { misread } from '../../../../src/grader/misreading.ts';
 import { orderOfSeat, sketchAt } from './strays.ts';
@@ -96,6 +97,27 @@ describe('an answer laid over another figure', () => {
     const { strays } = sketchAt(roll, 2, changed(roll, 'break-level', { distance: 'break-rise + 20 mm' }));
     expect(sizeOf(strays['break-point'] ?? { kind: 'point', offs: [] })).toBeCloseTo(20, 9);
     expect(sizeOf(strays['roll-line'] ?? { kind: 'line', offs: [] })).toBeLessThan(1e-6);
+  });
+
+  test('of a line is read at the marks where the student has them, though they are wrong', () => {
+    const steps = changed(roll, 'break-level', { distance: 'break-rise + 20 mm' }).map((step) =>
+      step.name === 'roll-line' ? ({ ...step, to: 'neck-point' } as Step) : step,
+    );
+    const [low, high] = sketchAt(roll, 2, steps).strays['roll-line']?.offs ?? [];
+    // It was ruled from that break point.
+    expect(low?.across).toBeCloseTo(0, 9);
+    expect(Math.abs(high?.across ?? 0)).toBeGreaterThan(5);
+  });
+
+  test('of a line keeps its sides when the right one comes out the other way round', () => {
+    const under = underSheetOf(roll, orderOfSeat(roll, 0));
+    const footing = under?.footings.get('roll-line');
+    if (!under || footing?.right.kind !== 'line') throw new Error('The roll line is gone.');
+    const { line } = footing.right;
+    const right = { kind: 'line', line: { ...line, direction: scale(line.direction, -1) } } as const;
+    const { reference } = under;
+    const turned = footingOf({ exercise: roll, target: 'roll-line', right, reference, own: reference });
+    expect(turned?.spots.map(({ along }) => along)).toEqual(footing.spots.map(({ along }) => along));
   });
 
   test('of a misreading lies with the others who misread it so, and apart from those who are right', () => {
