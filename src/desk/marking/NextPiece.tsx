@@ -18,7 +18,7 @@ export function NextPiece({ next, say, onOpen }: NextPieceProps): VNode {
     onOpen(next);
   };
   return (
-    <p>
+    <p class="piece-next">
       <button type="button" class="button" data-do="next-piece" onClick={go}>
         {say('mark.next-student', { student: studentName(next.kept.who, say) })}
       </button>
