@@ -19,6 +19,11 @@ const schemaIn = (file: string) => JSON.parse(readFileSync(new URL(file, docs), 
 const INCH = 25.4;
 
 describe('the exercises', () => {
+  test('name nobody in a brief, because every student of a set may be given another figure', () => {
+    const named = new RegExp(`\\b(?:${people.map(({ name }) => name).join('|')}|he|she|his|her|him)\\b`, 'i');
+    expect(exercises.filter(({ brief }) => named.test(brief)).map(({ id }) => id)).toEqual([]);
+  });
+
   // Written afresh with `npm run unit -- tests/grader/exercises -u`, as the guide for authors says.
   test('are these, ask for these targets, and belong to a lesson each', () => {
     expect(
