@@ -8,6 +8,7 @@ import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import type { TheClass } from '../the-class.ts';
 import type { ClassInHand } from '../use-class.ts';
+import { ALL, choiceOf, chosen } from './choice.ts';
 import { type ClassSheets, FeedbackSheet } from './FeedbackSheet.tsx';
 import './sheets.css';
 import { type ExerciseWork, studentWork } from './student-work.ts';
@@ -27,8 +28,8 @@ interface SheetsProps {
 export function Sheets({ book, inHand, set, titles, notes, say, onClose }: SheetsProps): VNode {
   const { known: exercises, missing } = inHand.exercises;
   const head = useRef<HTMLHeadingElement>(null);
-  const [whose, setWhose] = useState('');
-  const lines = useMemo(() => book.lines.filter(({ key }) => whose === '' || key === whose), [book, whose]);
+  const [whose, setWhose] = useState(ALL);
+  const lines = useMemo(() => chosen(book.lines, whose), [book, whose]);
   useEffect(() => head.current?.focus(), []);
   return (
     <section class="sheets" aria-labelledby="sheets-title">
@@ -40,9 +41,9 @@ export function Sheets({ book, inHand, set, titles, notes, say, onClose }: Sheet
         <label class="field">
           <span>{say('feedback.whose')}</span>
           <select name="whose" value={whose} onChange={({ currentTarget }) => setWhose(currentTarget.value)}>
-            <option value="">{say('feedback.all')}</option>
+            <option value={ALL}>{say('feedback.all')}</option>
             {book.lines.map(({ key, student, number }) => (
-              <option key={key} value={key}>
+              <option key={key} value={choiceOf(key)}>
                 {spelled(`${student.trim() === '' ? say('mark.nobody') : student} ${number}`.trim())}
               </option>
             ))}
