@@ -150,7 +150,7 @@ describe('marking a folder', () => {
       remarks: ['other-set', 'other-order'],
     });
     const table = await runHere(gradeCommand, ['--set', set, at('class', 'b.json')], '', true);
-    expect(table.out).toMatch(/ \/ 50 .*\n {2}handed in for another set; drawn on another order/);
+    expect(table.out).toMatch(/ \/ 50 .*\n {2}handed in for another set; drawn for another figure or order/);
     const refused = await runHere(gradeCommand, ['--set', notSet, at('class')]);
     expect(refused).toMatchObject({ status: 1, out: '' });
     expect(refused.err).toMatch(/^The set in .*b\.json cannot be used\. This is not a problem set/);
