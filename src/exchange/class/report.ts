@@ -77,7 +77,7 @@ function exerciseReport(
 ): ExerciseReport {
   const standings = work.map(({ student, share }) => ({ part: share, whole: wholes.get(student) ?? 0 }));
   // Every draft of an exercise has the same checks in the same order, but for one that could not be laid on the table.
-  const places = Math.max(...work.map(({ checks }) => checks.length));
+  const places = work.reduce((most, { checks }) => Math.max(most, checks.length), 0);
   return {
     exercise,
     worked: work.length,

@@ -14,6 +14,12 @@ function work(student: string, exercise: string, share: number, more: Partial<Cl
 const names = (count: number) => Array.from({ length: count }, (_, at) => `student ${at}`);
 
 describe('the report on a class', () => {
+  test('tells of a class of any size', () => {
+    const size = 150_000;
+    const { students, exercises } = classReport(names(size).map((student) => work(student, 'roll-line', 1)));
+    expect([students, exercises[0]?.worked, exercises[0]?.checks[0]?.asked]).toEqual([size, size, size]);
+  });
+
   test('tells for every check how much of it was earned, and the wrong ways with how many went them', () => {
     const { exercises } = classReport([
       work('a', 'roll-line', 1),
