@@ -12,20 +12,20 @@ import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import { spelled } from '../../words/unseen.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
-import { Book, type Sound } from './Book.tsx';
-import { ClassView } from './ClassView.tsx';
-import { Intray } from './Intray.tsx';
-import type { Taken } from './intake.ts';
+import { Book, type Sound } from './book/Book.tsx';
+import { ClassView } from './class/ClassView.tsx';
+import { Intray } from './intake/Intray.tsx';
+import type { Taken } from './intake/intake.ts';
 import { KeepingNotice } from './keeping/KeepingNotice.tsx';
 import { type DeskKeeping, useKeeping } from './keeping/use-keeping.ts';
 import { isBare } from './keeping/work-of.ts';
-import { Loose } from './Loose.tsx';
+import { Loose } from './piece/Loose.tsx';
 import './marking.css';
-import './own-marks.css';
+import './piece/own-marks.css';
+import { useClass } from './class/use-class.ts';
+import { Untaken } from './intake/Untaken.tsx';
 import { SaveMarking } from './SaveMarking.tsx';
 import { Sheets } from './sheets/Sheets.tsx';
-import { Untaken } from './Untaken.tsx';
-import { useClass } from './use-class.ts';
 import { type MarkingDesk as Desk, useMarkingDesk } from './use-marking-desk.ts';
 
 interface MarkingDeskProps {

@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import type { Say } from '../../table/say.ts';
+import type { Opened } from './piece/use-opened.ts';
 import { studentName } from './student-name.ts';
 import type { TheClass } from './the-class.ts';
-import type { Opened } from './use-opened.ts';
 
 interface NamesProps {
   readonly students: readonly string[];

@@ -3,7 +3,7 @@ import { fileNameOf } from '../../exchange/file-name.ts';
 import { download } from '../../table/download.ts';
 import type { Say } from '../../table/say.ts';
 import { filedText } from './filed.ts';
-import type { Held } from './piles.ts';
+import type { Held } from './intake/piles.ts';
 
 interface SaveMarkingProps {
   readonly held: Held;

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
-import { atLeisure } from './at-leisure.ts';
-import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './pile-runner.ts';
+import { atLeisure } from './intake/at-leisure.ts';
+import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './intake/pile-runner.ts';
 
 export interface MarkingDesk extends DeskState {
   readonly takeIn: (files: Files) => void;

@@ -1,6 +1,6 @@
 import { studentKey } from '../../../exchange/student.ts';
 import { filed, filedText } from '../filed.ts';
-import type { Held } from '../piles.ts';
+import type { Held } from '../intake/piles.ts';
 import type { Work } from './keeper.ts';
 
 /** Whether nothing lies on the desk that would be worth keeping. */

@@ -7,7 +7,7 @@ import type { Drawing } from '../../../table/drawing/drawing.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
 import type { Say } from '../../../table/say.ts';
 import { spelled, spelledLines } from '../../../words/unseen.ts';
-import { markedDrawing } from '../marked-drawing.ts';
+import { markedDrawing } from '../piece/marked-drawing.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
 import { type ToldTarget, toldOf } from './told.ts';

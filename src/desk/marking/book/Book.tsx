@@ -1,0 +1,93 @@
+import type { VNode } from 'preact';
+import type { Gradebook } from '../../../exchange/class/gradebook.ts';
+import { draftKey, handInLine } from '../../../exchange/notes/draft-key.ts';
+import { type Notes, UNTOUCHED, withPiece, withStudent } from '../../../exchange/notes/notes.ts';
+import type { ProblemSet } from '../../../exchange/set.ts';
+import { studentKey } from '../../../exchange/student.ts';
+import type { Say } from '../../../table/say.ts';
+import type { ClassInHand } from '../class/use-class.ts';
+import type { Taken } from '../intake/intake.ts';
+import { NextPiece } from '../piece/NextPiece.tsx';
+import { nextPiece } from '../piece/next-piece.ts';
+import { type PieceInHand, PieceView } from '../piece/PieceView.tsx';
+import type { TheClass } from '../the-class.ts';
+import { BookTable } from './BookTable.tsx';
+import { EarlierWork, Versions } from './EarlierWork.tsx';
+
+/** A piece of work that was read and marked. */
+export type Sound = Extract<Taken, { readonly ok: true }>;
+
+interface BookProps {
+  readonly book: Gradebook;
+  readonly inHand: ClassInHand;
+  readonly set: ProblemSet | null;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly notes: Notes;
+  /** Changes what the teacher wrote, as it is by then. */
+  readonly onWrite: (change: (now: Notes) => Notes) => void;
+  readonly say: Say;
+}
+
+/** The gradebook, and under it the piece of work that lies open. */
+export function Book({ book, inHand, set, titles, notes, onWrite, say }: BookProps): VNode {
+  const { work, exercises } = inHand;
+  const { piece, open, close } = inHand.opened;
+  const next = piece && nextPiece(book.lines, work, piece);
+  const exercise = piece && exercises.known?.[piece.row.exercise];
+  return (
+    <>
+      <BookTable
+        book={book}
+        titles={titles}
+        say={say}
+        onOpen={(student, name) => {
+          const counts = work.pieceOf(student, name);
+          if (counts) open(counts);
+        }}
+      />
+      <EarlierWork earlier={work.earlier} titles={titles} say={say} onOpen={open} />
+      {piece && exercises.missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
+      {piece && exercise ? (
+        <div class="piece-open">
+          <Versions
+            versions={versionsOf(work, piece)}
+            open={piece}
+            counts={work.pieceOf(piece.kept.student, piece.row.exercise)}
+            say={say}
+            onOpen={open}
+          />
+          <PieceView
+            key={handInLine(piece.handIn)}
+            handIn={piece.handIn}
+            row={piece.row}
+            exercise={exercise}
+            set={set}
+            piece={pieceInHand(piece, notes, onWrite)}
+            say={say}
+            onClose={close}
+          />
+          {next ? <NextPiece next={next} say={say} onOpen={open} /> : null}
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+/** What the student of a piece handed in for its exercise, the earlier ones first. */
+function versionsOf({ earlier, pieceOf }: TheClass, { kept }: Sound): readonly Sound[] {
+  const before = earlier.filter((one) => one.kept.student === kept.student && one.kept.exercise === kept.exercise);
+  const counts = pieceOf(kept.student, kept.exercise);
+  return counts ? [...before, counts] : before;
+}
+
+/** What the teacher wrote on a piece of work and to its student. */
+function pieceInHand({ handIn }: Sound, notes: Notes, onWrite: BookProps['onWrite']): PieceInHand {
+  const key = draftKey(handIn);
+  const { student, number } = handIn;
+  return {
+    notes: notes.pieces.get(key) ?? UNTOUCHED,
+    write: (change) => onWrite((now) => withPiece(now, key, change)),
+    toStudent: notes.students.get(studentKey(handIn))?.comment ?? '',
+    writeToStudent: (comment) => onWrite((now) => withStudent(now, { student, number, comment })),
+  };
+}

@@ -1,0 +1,73 @@
+import type { VNode } from 'preact';
+import type { BookLine, Entry } from '../../../exchange/class/gradebook.ts';
+import type { Say } from '../../../table/say.ts';
+import { spelled } from '../../../words/unseen.ts';
+import { tidyMarks } from '../tidy-marks.ts';
+import { gridRoles } from './grid-roles.ts';
+
+interface BookRowProps {
+  readonly line: BookLine;
+  /** Which line of the table it is, counted from 1 with the heads. */
+  readonly index: number;
+  readonly exercises: readonly string[];
+  /** The column in which the keyboard stands; null where it stands in another line. */
+  readonly standing: number | null;
+  readonly say: Say;
+  readonly onOpen: (student: string, exercise: string) => void;
+}
+
+/** A student's line of the gradebook. */
+export function BookRow({ line, index, exercises, standing, say, onOpen }: BookRowProps): VNode {
+  const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
+  const stop = (col: number): 0 | -1 => (col === standing ? 0 : -1);
+  return (
+    <tr {...gridRoles.line} aria-rowindex={index} data-line={line.key}>
+      <th {...gridRoles.name} tabIndex={stop(0)}>
+        {name} <span class="book-number">{spelled(line.number)}</span>
+        <Remarks entries={[...line.entries.values()]} say={say} />
+      </th>
+      {exercises.map((exercise, at) => {
+        const entry = line.entries.get(exercise);
+        return entry ? (
+          <td {...gridRoles.cell} key={exercise}>
+            <button
+              type="button"
+              class="book-open"
+              tabIndex={stop(at + 1)}
+              data-cell={`${line.key}/${exercise}`}
+              data-by-hand={entry.grader !== undefined}
+              title={byHand(entry, say)}
+              aria-label={say('mark.open-what', { student: name, marks: marksSaid(entry, say) })}
+              onClick={() => onOpen(line.key, exercise)}
+            >
+              {tidyMarks(entry.marks)}
+            </button>
+          </td>
+        ) : (
+          <td {...gridRoles.cell} key={exercise} class="book-none" tabIndex={stop(at + 1)}>
+            {say('mark.none')}
+          </td>
+        );
+      })}
+      <td {...gridRoles.cell} class="book-sum" tabIndex={stop(exercises.length + 1)}>
+        {tidyMarks(line.marks)}
+      </td>
+    </tr>
+  );
+}
+
+/** Where the teacher's marks count: what the grader gave. */
+function byHand({ grader }: Entry, say: Say): string | undefined {
+  return grader === undefined ? undefined : say('mark.by-hand', { grader: tidyMarks(grader) });
+}
+
+function marksSaid(entry: Entry, say: Say): string {
+  return [String(tidyMarks(entry.marks)), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
+}
+
+/** What is not as the set has it, each remark once. */
+function Remarks({ entries, say }: { readonly entries: readonly Entry[]; readonly say: Say }): VNode | null {
+  const remarks = [...new Set(entries.flatMap((entry) => entry.remarks))];
+  if (remarks.length === 0) return null;
+  return <span class="book-remarks">{remarks.map((remark) => say(`remark.${remark}`)).join('; ')}</span>;
+}

@@ -1,0 +1,68 @@
+import type { VNode } from 'preact';
+import { handInLine } from '../../../exchange/notes/draft-key.ts';
+import type { Say } from '../../../table/say.ts';
+import { momentText } from '../../setting/date-time.ts';
+import { studentName } from '../student-name.ts';
+import type { Sound } from './Book.tsx';
+
+interface EarlierWorkProps {
+  readonly earlier: readonly Sound[];
+  readonly titles: ReadonlyMap<string, string>;
+  readonly say: Say;
+  readonly onOpen: (piece: Sound) => void;
+}
+
+/** Work that a later piece took the place of: it counts for nothing, and can be looked at. */
+export function EarlierWork({ earlier, titles, say, onOpen }: EarlierWorkProps): VNode | null {
+  if (earlier.length === 0) return null;
+  return (
+    <details class="earlier">
+      <summary>{say('mark.repeated', { repeated: earlier.length })}</summary>
+      <ul>
+        {earlier.map((piece) => (
+          <li key={handInLine(piece.handIn)}>
+            <button type="button" class="link" data-do="open-earlier" onClick={() => onOpen(piece)}>
+              {say('class.earlier', {
+                student: studentName(piece.row, say),
+                title: titles.get(piece.row.exercise) ?? piece.row.exercise,
+                when: savedText(piece, say),
+              })}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+interface VersionsProps {
+  readonly versions: readonly Sound[];
+  readonly open: Sound;
+  readonly counts: Sound | undefined;
+  readonly say: Say;
+  readonly onOpen: (piece: Sound) => void;
+}
+
+/** All that one student handed in for one exercise, where it is more than once, the one that lies open marked. */
+export function Versions({ versions, open, counts, say, onOpen }: VersionsProps): VNode | null {
+  if (versions.length < 2) return null;
+  return (
+    <nav class="versions" aria-label={say('class.versions')}>
+      {versions.map((piece) => (
+        <button
+          type="button"
+          class="button"
+          key={handInLine(piece.handIn)}
+          aria-current={piece === open ? 'true' : undefined}
+          onClick={() => onOpen(piece)}
+        >
+          {say(piece === counts ? 'class.version-counts' : 'class.version', { when: savedText(piece, say) })}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+function savedText({ row }: Sound, say: Say): string {
+  return row.saved === null ? say('mark.no-date') : momentText(row.saved, say.reader.language);
+}

@@ -1,0 +1,64 @@
+import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { CheckReport, ExerciseReport } from '../../../exchange/class/report.ts';
+import type { WayTaken } from '../../../exchange/class/ways.ts';
+import type { Say } from '../../../table/say.ts';
+import type { Opened } from '../piece/use-opened.ts';
+import type { TheClass } from '../the-class.ts';
+import type { ExercisesOnDesk } from '../use-exercises.ts';
+import { ClassPictures } from './ClassPictures.tsx';
+import { ClassWays } from './ClassWays.tsx';
+import { hundredth, percent } from './figures.ts';
+
+interface ClassExerciseProps {
+  readonly report: ExerciseReport;
+  readonly ways: readonly WayTaken[];
+  readonly title: string;
+  readonly work: TheClass;
+  readonly exercises: ExercisesOnDesk;
+  readonly opened: Opened;
+  readonly say: Say;
+}
+
+/** What a class made of one exercise: how much of it was earned, the wrong ways that were gone, and where the answers lie. */
+export function ClassExercise({ report, ways, title, work, exercises, opened, say }: ClassExerciseProps): VNode {
+  const { exercise: name, worked, facility, discrimination, checks } = report;
+  const pieces = useMemo(() => work.counted.filter(({ row }) => row.exercise === name), [work, name]);
+  const exercise = exercises.known?.[name];
+  return (
+    <section class="class-exercise">
+      <h3>{title}</h3>
+      <p>
+        {say('mark.worked', { worked, facility: percent(facility) })}{' '}
+        {discrimination === null
+          ? say('mark.discrimination-none')
+          : say('mark.discrimination', { index: hundredth(discrimination) })}
+      </p>
+      <ol class="class-checks">
+        {checks.map((check, place) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a check is known by its place in the exercise.
+          <Check key={place} check={check} say={say} />
+        ))}
+      </ol>
+      <ClassWays ways={ways} worked={worked} title={title} work={work} opened={opened} say={say} />
+      {exercise ? <ClassPictures exercise={exercise} pieces={pieces} work={work} opened={opened} say={say} /> : null}
+      {exercises.missing ? <p class="trouble">{say('class.no-picture')}</p> : null}
+    </section>
+  );
+}
+
+/** One check: how much of it was earned, as a bar and in words. */
+function Check({ check, say }: { readonly check: CheckReport; readonly say: Say }): VNode {
+  const { target, facility, missing } = check;
+  return (
+    <li>
+      <span class="class-check">{say('mark.check', { target: { named: target }, check: check.check })}</span>
+      <svg class="class-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+        <rect class="class-bar-all" width="100" height="8" />
+        <rect class="class-bar-earned" width={facility * 100} height="8" />
+      </svg>
+      <span class="class-facility">{say('mark.earned', { facility: percent(facility) })}</span>
+      {missing > 0 ? <span class="class-missing">{say('mark.missing', { count: missing })}</span> : null}
+    </li>
+  );
+}

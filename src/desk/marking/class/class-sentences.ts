@@ -1,0 +1,47 @@
+import { isRanged } from '../../../exchange/class/laid/band.ts';
+import type { Footing } from '../../../exchange/class/laid/footing.ts';
+import { type Spread, spreadOf } from '../../../exchange/class/laid/spread.ts';
+import type { Exercise } from '../../../grader/exercise.ts';
+import { wayOf } from '../../../grader/way.ts';
+import { type Message, message } from '../../../words/message.ts';
+import type { ClassTarget } from './class-target.ts';
+
+/** Below this, mm, answers lie on the right one for anyone who draws. */
+const ON_IT = 0.5;
+
+/** What a picture of a class shows: how many, how far apart, which way, and where some lie together. */
+export function classSentences(
+  { strays, right, gathered }: ClassTarget,
+  footing: Footing,
+  worked: number,
+): readonly Message[] {
+  const spread = spreadOf(strays, footing);
+  return [
+    message('class.made', { made: strays.length, worked, right }),
+    ...(spread === null ? [] : spreadSentences(spread)),
+    ...gathered.map(({ way, strays: all }) => message('class.gathered', { count: all.length, way })),
+  ];
+}
+
+function spreadSentences({ half, furthest, at, lean }: Spread): readonly Message[] {
+  if (furthest < ON_IT) return [message('class.all-on')];
+  const most = { mm: furthest };
+  const far =
+    half < ON_IT
+      ? message('class.half-on', { furthest: most })
+      : message('class.half', { half: { mm: half }, furthest: most });
+  if (Math.hypot(lean.x, lean.y) < ON_IT) return [far, message('class.lean-not')];
+  const way = { said: wayOf(lean) };
+  if (at === null) return [far, message('class.lean', { way })];
+  return [far, at.name === null ? message('class.lean-most', { way }) : leanAt(at.name, way)];
+}
+
+function leanAt(spot: string, way: { readonly said: Message }): Message {
+  return message('class.lean-at', { spot: { named: spot }, way });
+}
+
+/** Why there is no chalk, where there is none. */
+export function whyNoChalk({ checks }: Exercise, target: string): Message {
+  const ranged = checks.some((check) => check.target === target && isRanged(check));
+  return message(ranged ? 'class.range' : 'class.single');
+}

@@ -1,0 +1,21 @@
+import { useMemo } from 'preact/hooks';
+import type { Sound } from '../book/Book.tsx';
+import { type Opened, useOpened } from '../piece/use-opened.ts';
+import { type TheClass, theClass } from '../the-class.ts';
+import { type ExercisesOnDesk, useExercises } from '../use-exercises.ts';
+
+/** The class whose work lies on the desk, the piece that lies open, and the exercises they are shown by. */
+export interface ClassInHand {
+  readonly sound: readonly Sound[];
+  readonly work: TheClass;
+  readonly opened: Opened;
+  readonly exercises: ExercisesOnDesk;
+}
+
+/** `from` is where they lie, whole, from the page's own address. */
+export function useClass(sound: readonly Sound[], from: string): ClassInHand {
+  const work = useMemo(() => theClass(sound), [sound]);
+  const opened = useOpened(sound);
+  const exercises = useExercises(from, opened.piece);
+  return { sound, work, opened, exercises };
+}

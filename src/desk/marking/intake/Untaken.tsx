@@ -1,0 +1,36 @@
+import type { VNode } from 'preact';
+import type { Say } from '../../../table/say.ts';
+import { spelled } from '../../../words/unseen.ts';
+import type { Taken } from './intake.ts';
+
+interface UntakenProps {
+  readonly taken: readonly Taken[];
+  readonly say: Say;
+  /** Marks what was stopped; null while something is being marked. */
+  readonly onGoOn: (() => void) | null;
+}
+
+/** What could not be read, each with where it was found and why. Nothing is dropped. */
+export function Untaken({ taken, say, onGoOn }: UntakenProps): VNode | null {
+  const refused = taken.flatMap((one) => (one.ok ? [] : [one]));
+  if (refused.length === 0) return null;
+  const waiting = refused.filter(({ message: why }) => 'key' in why && why.key === 'mark.stopped-piece').length;
+  return (
+    <section aria-labelledby="mark-untaken">
+      <h2 id="mark-untaken">{say('mark.untaken', { count: refused.length })}</h2>
+      <ul class="untaken">
+        {refused.map(({ where, message: why }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two pieces may have lain at the same place.
+          <li key={index}>
+            <strong>{spelled(where)}</strong> {spelled(say.message(why))}
+          </li>
+        ))}
+      </ul>
+      {onGoOn !== null && waiting > 0 ? (
+        <button type="button" class="button" data-do="go-on-marking" onClick={onGoOn}>
+          {say('mark.stopped-on', { count: waiting })}
+        </button>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,99 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { loadExercise } from '../../../../src/cli/exercises.ts';
+import type { Sound } from '../../../../src/desk/marking/book/Book.tsx';
+import { classDrawing } from '../../../../src/desk/marking/class/class-drawing.ts';
+import { classSentences, whyNoChalk } from '../../../../src/desk/marking/class/class-sentences.ts';
+import { classSheet } from '../../../../src/desk/marking/class/class-sheet.ts';
+import { classTarget } from '../../../../src/desk/marking/class/class-target.ts';
+import type { Step } from '../../../../src/drafting/step.ts';
+import type { Footing } from '../../../../src/exchange/class/laid/footing.ts';
+import type { UnderSheet } from '../../../../src/exchange/class/laid/under-sheet.ts';
+import { misread } from '../../../../src/grader/misreading.ts';
+import { holds } from '../../../../src/table/drawing/box.ts';
+import { say } from '../../../../src/words/say.ts';
+import { piecesOf } from '../class-pieces.ts';
+
+const roll = loadExercise('roll-line');
+const reader = { language: 'en', unit: 'cm' } as const;
+const throughNeck = roll.misreadings.find(({ id }) => id === 'through-neck-point');
+const wrong = throughNeck ? misread(roll.reference, throughNeck) : [];
+const high: readonly Step[] = roll.reference.map((step) =>
+  step.name === 'break-level' ? ({ ...step, distance: 'break-rise + 20 mm' } as Step) : step,
+);
+
+let pieces: readonly Sound[];
+let under: UnderSheet;
+beforeAll(async () => {
+  const { reference } = roll;
+  pieces = await piecesOf(roll, { Ana: reference, Bo: wrong, Cem: wrong, Dai: high, Efe: reference.slice(0, 1) });
+  const sheet = classSheet(roll, pieces);
+  if (!sheet) throw new Error('The class has no sheet.');
+  under = sheet;
+});
+
+function footingOf(target: string): Footing {
+  const footing = under.footings.get(target);
+  if (!footing) throw new Error(`${target} has no footing.`);
+  return footing;
+}
+
+function drawn(target: string) {
+  const laid = { under, shows: roll.shows, footing: footingOf(target), half: 3, unit: 'cm' } as const;
+  return classDrawing({ ...laid, ...classTarget(pieces, target) });
+}
+
+const told = (target: string): string =>
+  classSentences(classTarget(pieces, target), footingOf(target), pieces.length)
+    .map((sentence) => say(sentence, reader))
+    .join(' ');
+
+describe('a class in one picture', () => {
+  test('has a line for every answer that can be laid there, the right one dotted, and the chalk under it', () => {
+    const { parts, box } = drawn('roll-line');
+    const lines = parts.filter((part) => part.kind === 'line' && part.tone === 'class');
+    expect(lines).toHaveLength(4);
+    for (const line of lines) if (line.kind === 'line') expect(holds(box, line.from) && holds(box, line.to)).toBe(true);
+    expect(parts.filter(({ tone, kind }) => tone === 'right' && kind !== 'band')).toHaveLength(1);
+    expect(parts.filter(({ kind }) => kind === 'band')).toMatchObject([{ half: 3 }]);
+  });
+
+  test('gathers those who went the same wrong way, and writes it beside them with how many they are', () => {
+    const labels = drawn('roll-line').labels.map(({ words }) => say(words, reader));
+    expect(labels).toContain('through neck point: 2');
+    expect(classTarget(pieces, 'roll-line').furthest).toEqual(expect.arrayContaining(['bo', 'cem']));
+  });
+
+  test('says how many, how far off, which way, and where some lie together', () => {
+    expect(told('roll-line')).toMatch(
+      /^4 of 5 can be laid here; 2 are right\. Half of them lie within .+ of the right place; the furthest lies .+ off\. .+ 2 lie where “through neck point” comes out\.$/,
+    );
+    expect(told('break-point')).toBe(
+      '4 of 5 can be laid here; 3 are right. Half of them or more lie on the right place; the furthest lies 2 cm off. The middle of the class lies on it.',
+    );
+    expect(told('overlap-edge')).toBe('5 of 5 can be laid here; 5 are right. All of them lie on it.');
+  });
+
+  test('says which way the middle of the class lies, and at which end of a line where it leans', async () => {
+    const wide = roll.reference.map((step) =>
+      step.name === 'overlap-edge' ? ({ ...step, distance: 'overlap + 8 mm' } as Step) : step,
+    );
+    const wider = await piecesOf(roll, { Ana: wide, Bo: wide, Cem: roll.reference });
+    const of = (all: readonly Sound[], target: string): readonly string[] =>
+      classSentences(classTarget(all, target), footingOf(target), 3).map((sentence) => say(sentence, reader));
+    const sentences = of(wider, 'overlap-edge');
+    expect(of(await piecesOf(roll, { Ana: wrong, Bo: wrong, Cem: roll.reference }), 'roll-line')[2]).toMatch(
+      /^At the stand point the middle of the class lies .+ too far toward the shoulder tip\.$/,
+    );
+    expect(sentences).toContain('The middle of the class lies 0.8 cm too far toward the front edge.');
+  });
+
+  test('says why there is no chalk', () => {
+    expect(say(whyNoChalk(loadExercise('plan-muslin'), 'side-cut'), reader)).toContain('leaves a range');
+    expect(say(whyNoChalk(loadExercise('edge-ease'), 'fall-line'), reader)).toContain('single places');
+  });
+
+  test('is of nobody where there is no work', () => {
+    expect(classSheet(roll, [])).toBeNull();
+    expect(classSentences(classTarget([], 'roll-line'), footingOf('roll-line'), 0)).toHaveLength(1);
+  });
+});
