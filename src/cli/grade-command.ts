@@ -11,6 +11,7 @@ import { unknownName } from '../grader/reading/unknown.ts';
 import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
+import { spelledLines } from '../words/unseen.ts';
 import { readArguments, usageError } from './arguments.ts';
 import { CommandError } from './command-error.ts';
 import { crewOf } from './crew.ts';
@@ -109,7 +110,9 @@ async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number>
   if (manner.form === 'table') await talk.say(headLine());
   const { marked, refused, kept, entries } = await tellAll(work, marks);
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
-  if (manner.form === 'summary') await talk.say(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`);
+  // Students are named in it: what is not seen in a name is spelled, as in the rows.
+  if (manner.form === 'summary')
+    await talk.say(spelledLines(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`));
   if (manner.form === 'csv') await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set), reader));
   if (talk.stopped?.()) return INTERRUPTED;
   return refused === 0 ? 0 : 1;

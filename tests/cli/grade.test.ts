@@ -327,15 +327,19 @@ test('the report on a class asks about drafts that are alike', async () => {
   ];
   const draft = (student: string): string =>
     line({ ...wrongRoll, student, order: { ...wrongRoll.order, figure: { sampled: 'women', seed: student } }, steps });
-  writeFileSync(at('alike.ndjson'), `${draft('Ana')}\n${draft('Bo')}\n${line({ ...wrongRoll, student: 'Cem' })}\n`);
+  writeFileSync(
+    at('alike.ndjson'),
+    `${draft('Ana')}\n${draft('Bo\u202e')}\n${line({ ...wrongRoll, student: 'Cem' })}\n`,
+  );
   const { out } = await runHere(gradeCommand, ['--summary', at('alike.ndjson')]);
+  expect(out).not.toContain('\u202e');
   expect(JSON.parse(out).alike).toEqual([
     {
       exercise: 'roll-line',
       numbers: 4,
       students: [
         { key: 'ana', who: { student: 'Ana', number: '' } },
-        { key: 'bo', who: { student: 'Bo', number: '' } },
+        { key: 'bo\u202e', who: { student: 'Bo\u202e', number: '' } },
       ],
     },
   ]);
