@@ -11,7 +11,8 @@ export interface Crew {
 
 /**
  * A crew with so many hands, each on a core of its own. The first batch is done by this process itself, so that a little
- * work need not wait for others to be called in.
+ * work need not wait for others to be called in; what comes after it is not, even where there is one hand only, because a hand
+ * can be kept from spreading out and this process, which may have a whole class to report on, cannot.
  */
 export function crewOf(manner: Manner, hands: number): Crew {
   let begun = false;
@@ -19,7 +20,7 @@ export function crewOf(manner: Manner, hands: number): Crew {
   return {
     hands,
     do: async (batch) => {
-      if (!begun || hands < 2) {
+      if (!begun) {
         begun = true;
         return batch.map((piece) => tell(piece, manner));
       }
@@ -40,8 +41,14 @@ interface Hand {
   readonly leave: () => Promise<unknown>;
 }
 
+/**
+ * How far the heap of a hand may grow, MB. What a hand holds is some 40 MB; left alone, V8 lets what is no longer used lie
+ * for as long as the machine has memory, and a long stream seems to need more and more of it.
+ */
+const ROOM = { maxOldGenerationSizeMb: 192, maxYoungGenerationSizeMb: 32 };
+
 function hired(manner: Manner): Hand {
-  const worker = new Worker(new URL('grade-worker.ts', import.meta.url), { workerData: manner });
+  const worker = new Worker(new URL('grade-worker.ts', import.meta.url), { workerData: manner, resourceLimits: ROOM });
   const waiting: { readonly done: (told: readonly Told[]) => void; readonly failed: (why: Error) => void }[] = [];
   worker.on('message', (told: readonly Told[]) => waiting.shift()?.done(told));
   worker.on('error', (why) => {
