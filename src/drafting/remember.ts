@@ -32,13 +32,24 @@ const KEPT = 24;
 /** So many patterns are remembered on one table, and then all are forgotten: where somebody draws, each move of the hand may be a new one. */
 const MOST = 500;
 
-const memories = new WeakMap<Givens['shapes'], Memory>();
+/**
+ * So much is remembered on all tables together, in pieces of curves, and then all is forgotten: tables that stay, those of
+ * the other figures, could otherwise be filled by drafts made to fill them until there is no room to mark the next one.
+ */
+const ROOM = 100_000;
+
+let memories = new WeakMap<Givens['shapes'], Memory>();
+let held = 0;
 
 /**
  * What is remembered of a table, for as long as it lies there. The same objects are the same table, whoever looks at it: the
  * learner, or the marker with a measure more.
  */
 export function memoryOf({ shapes }: Givens): Memory {
+  if (held > ROOM) {
+    memories = new WeakMap();
+    held = 0;
+  }
   const memory = memories.get(shapes) ?? new Map<string, readonly Made[]>();
   memories.set(shapes, memory);
   if (memory.size > MOST) memory.clear();
@@ -64,6 +75,7 @@ export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: nu
   if (!done.outcome.ok) return done;
   const made: Made = { ...done, inputs: uses.map((name) => inputNamed(name, scope)) };
   memory.set(pattern, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
+  held += sizeOf(made, pattern);
   return made;
 }
 
@@ -81,6 +93,11 @@ function carryOutWithin(limit: number, { step, form }: Head, scope: Scope): Done
   if (!tried.done) return givenUp(limit);
   const work = tried.spent + 1 + (tried.value.ok ? PIECE_WORK * piecesOf(tried.value.value) : 0);
   return work <= limit ? { outcome: tried.value, work } : givenUp(limit);
+}
+
+/** About how much room it takes, in pieces of curves: a piece is some 250 bytes. */
+function sizeOf({ outcome, inputs }: Made, pattern: string): number {
+  return 1 + (outcome.ok ? piecesOf(outcome.value) : 0) + (pattern.length + 8 * inputs.length) / 250;
 }
 
 function piecesOf(shape: Shape): number {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { HalfStep } from '../../src/drafting/form.ts';
 import { renamed } from '../../src/drafting/references.ts';
+import { memoryOf } from '../../src/drafting/remember.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import { sameShape } from '../../src/drafting/same-shape.ts';
 import type { Shape } from '../../src/drafting/shape.ts';
@@ -85,6 +86,27 @@ test('a draft that names its own measure in capitals is drawn by that measure, a
   const table = fresh();
   replay(table, wide('10 mm'));
   expect(replay(table, wide('50 mm'))).toEqual(replay(fresh(), wide('50 mm')));
+});
+
+test('what is remembered of all tables together has an end, however many drafts are made to fill them', () => {
+  const marks = [0, 1, 2, 3].map((at): Step => ({ verb: 'pencil', name: `m-${at}`, at: [60 * at, (37 * at) % 50] }));
+  const through = Array.from({ length: 60 }, (_, at) => `m-${(at * 3) % 4}`);
+  const curves = (draft: number): readonly Step[] =>
+    Array.from({ length: 100 }, (_, at): Step => {
+      const first = { turn: 0.1 + at / 1000 + draft / 1e6, before: 0.3, after: 0.3 };
+      return { verb: 'curve', name: `c-${at}`, through, shape: [first, ...through.slice(1).map(() => null)] };
+    });
+  const table = fresh();
+  replay(table, marks);
+  expect(memoryOf(table).size).toBe(4);
+  const others: Givens[] = [];
+  while (memoryOf(table).size > 0 && others.length < 50) {
+    const other = fresh();
+    others.push(other);
+    expect(replay(other, [...marks, ...curves(others.length)]).problems).toEqual([]);
+  }
+  expect(others.length).toBeLessThan(50);
+  expect(others.slice(0, -1).every((other) => memoryOf(other).size === 0)).toBe(true);
 });
 
 test('shapes are the same only to the last digit, and of one kind', () => {
