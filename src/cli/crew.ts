@@ -1,4 +1,4 @@
-import { Worker } from 'node:worker_threads';
+import { type Hand, hired } from './hand.ts';
 import { type Manner, type Told, tell } from './tell.ts';
 import type { Work } from './work.ts';
 
@@ -31,36 +31,5 @@ export function crewOf(manner: Manner, hands: number): Crew {
     goHome: async () => {
       await Promise.all(crew.map(({ leave }) => leave()));
     },
-  };
-}
-
-interface Hand {
-  readonly do: (batch: readonly Work[]) => Promise<readonly Told[]>;
-  /** How many batches it has before it. */
-  readonly waiting: () => number;
-  readonly leave: () => Promise<unknown>;
-}
-
-/**
- * How far the heap of a hand may grow, MB. What a hand holds is some 40 MB; left alone, V8 lets what is no longer used lie
- * for as long as the machine has memory, and a long stream seems to need more and more of it.
- */
-const ROOM = { maxOldGenerationSizeMb: 192, maxYoungGenerationSizeMb: 32 };
-
-function hired(manner: Manner): Hand {
-  const worker = new Worker(new URL('grade-worker.ts', import.meta.url), { workerData: manner, resourceLimits: ROOM });
-  const waiting: { readonly done: (told: readonly Told[]) => void; readonly failed: (why: Error) => void }[] = [];
-  worker.on('message', (told: readonly Told[]) => waiting.shift()?.done(told));
-  worker.on('error', (why) => {
-    for (const { failed } of waiting.splice(0)) failed(why);
-  });
-  return {
-    do: (batch) =>
-      new Promise((done, failed) => {
-        waiting.push({ done, failed });
-        worker.postMessage(batch);
-      }),
-    waiting: () => waiting.length,
-    leave: () => worker.terminate(),
   };
 }

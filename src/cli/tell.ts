@@ -51,6 +51,11 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   return { out, err: '', outcome: 'marked', ...nothing };
 }
 
+/** What is said of a piece over which the marking itself broke down. */
+export function refused(piece: Work, why: Error): Told {
+  return aside(piece, say(message('command.stumbled', { why: why.message }), reader), 'refused');
+}
+
 /** What is said beside the work, in one line for standard error. */
 function aside({ where }: Work, said: string, outcome: 'noted' | 'refused'): Told {
   return { out: '', err: `${spelled(where)}: ${spelled(said)}\n`, outcome, ...nothing };
