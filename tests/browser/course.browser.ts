@@ -1,5 +1,4 @@
-import { awakeAll, expect, layoutShift, test } from './fixture.ts';
-import { sitePages } from './site-pages.ts';
+import { awakeAll, expect, test } from './fixture.ts';
 
 test.describe('the reader’s unit', () => {
   test('is chosen once, stays, and turns lengths in the text, the figures and the tape at the top', async ({
@@ -18,15 +17,6 @@ test.describe('the reader’s unit', () => {
     await expect(page.locator('.live-says')).toContainText('1 1/2 in above the waist');
     await page.getByRole('radio', { name: 'cm' }).check();
     await expect(page.locator('.live-says')).toContainText('3.8 cm above the waist');
-  });
-
-  test('moves nothing on a lesson for a reader of inches, before or after its figures wake', async ({ page }) => {
-    await page.addInitScript(() => localStorage.setItem('gorgeline.unit', 'in'));
-    for (const address of sitePages().filter((one) => !one.startsWith('/exercises/'))) {
-      await page.goto(address);
-      await awakeAll(page);
-      expect(await layoutShift(page), address).toBe(0);
-    }
   });
 
   test('is kept for this visit where the browser keeps nothing', async ({ page }) => {

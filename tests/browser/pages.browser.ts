@@ -30,7 +30,9 @@ for (const address of sitePages()) {
       expect(await sidewaysScroll(page)).toBe(0);
     });
 
-    test('fits a phone, nothing moves, and axe finds nothing', { tag: '@phone' }, async ({ page }) => {
+    test('fits a phone, nothing moves for a reader of inches, and axe finds nothing', { tag: '@phone' }, async ({
+      page,
+    }) => {
       await page.goto(`.${address}`);
       await awakeAll(page);
       expect(await sidewaysScroll(page)).toBe(0);
