@@ -1,7 +1,14 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** The test files that take longest, the longest first. */
-const LONGEST: readonly string[] = ['grader/bodies', 'grader/references', 'grader/tolerances'];
+export const LONGEST: readonly string[] = [
+  'grader/bodies/others',
+  'grader/bodies/outer-edge',
+  'grader/bodies/from-draft-to-pattern',
+  'cli/grade-scale',
+  'grader/tolerances',
+  'grader/references',
+];
 
 /** Begins with the longest files: one of them begun last keeps one worker busy long after the other has nothing left to do. */
 export class LongestFirst extends BaseSequencer {
