@@ -1,11 +1,25 @@
-import { awakeAll, expect, moved, test } from './fixture.ts';
+import { awakeAll, expect, moved, type Page, test } from './fixture.ts';
+import { sitePages } from './site-pages.ts';
 
-// The round of the site reads inches on every page of a phone; this is the desktop's layout, on a page of each kind.
-for (const address of ['/', '/lessons/outer-edge/', '/exercises/collar-single/', '/desk/set/']) {
-  test(`nothing moves on ${address} for a reader of inches, before or after it wakes`, async ({ page }) => {
-    await page.addInitScript(() => localStorage.setItem('gorgeline.unit', 'in'));
+// The round of the site reads inches on a phone; this is the desktop's layout.
+const isExercise = (address: string): boolean => address.startsWith('/exercises/');
+
+test('nothing moves on an exercise for a reader of inches, before or after its table wakes', async ({ page }) => {
+  await goRound(page, sitePages().filter(isExercise));
+});
+
+test('nothing moves on any other page for a reader of inches, before or after its figures wake', async ({ page }) => {
+  await goRound(
+    page,
+    sitePages().filter((address) => !isExercise(address)),
+  );
+});
+
+async function goRound(page: Page, addresses: readonly string[]): Promise<void> {
+  await page.addInitScript(() => localStorage.setItem('gorgeline.unit', 'in'));
+  for (const address of addresses) {
     await page.goto(address);
     await awakeAll(page);
-    expect(await moved(page)).toEqual([]);
-  });
+    expect(await moved(page), address).toEqual([]);
+  }
 }
