@@ -8,6 +8,7 @@ import { isOwnOrder } from './own-order.ts';
 import type { Remark } from './remarks.ts';
 import type { ProblemSet } from './set.ts';
 import { scaledMarks } from './set-marks.ts';
+import { dealtTo } from './set-order.ts';
 import { setMark } from './write-set.ts';
 
 /** One check of a piece of work, as programs read it. */
@@ -87,6 +88,8 @@ export interface SetRow {
   readonly marks: number;
   readonly of: number;
   readonly remarks: readonly Remark[];
+  /** By what the student is known to whom the set dealt the figure it was drawn on; null where it dealt that to nobody in particular. */
+  readonly figureOf: string | null;
 }
 
 /** The whole row of a hand-in that was found in a file, marked by itself or in a set. */
@@ -111,7 +114,10 @@ export function workRow(
     saved,
     ownOrder: isOwnOrder(handIn, exercise),
     house,
-    inSet: set === null ? null : { id: setMark(set).id, ...setMarks(set, grade), remarks },
+    inSet:
+      set === null
+        ? null
+        : { id: setMark(set).id, ...setMarks(set, grade), remarks, figureOf: dealtTo(set, handIn.order.figure) },
   };
 }
 

@@ -11,7 +11,9 @@ export type Remark =
   | 'other-set'
   /** Its exercise is not in the set. */
   | 'not-in-set'
-  /** Drawn on another figure, other style measures or other house rules than the set deals this student. */
+  /** Drawn on another figure than the set deals this student. */
+  | 'other-figure'
+  /** Drawn to other style measures or other house rules than the set has. */
   | 'other-order'
   | 'late'
   | 'checks-over'
@@ -23,7 +25,8 @@ export function remarksOn(handIn: HandIn, exercise: Exercise, set: ProblemSet): 
   const found: Readonly<Record<Remark, boolean>> = {
     'other-set': handIn.set?.id !== setMark(set).id,
     'not-in-set': set.exercises.every((one) => one.exercise !== handIn.exercise),
-    'other-order': !isDealt(handIn, exercise, set),
+    'other-figure': !isFigureDealt(handIn, exercise, set),
+    'other-order': !isOrderDealt(handIn, exercise, set),
     late: set.due !== null && handIn.saved !== null && Date.parse(handIn.saved) > Date.parse(set.due),
     'checks-over': set.checks !== null && handIn.checks > set.checks,
     'hints-taken': !set.hints && Object.keys(handIn.hints).length > 0,
@@ -32,12 +35,17 @@ export function remarksOn(handIn: HandIn, exercise: Exercise, set: ProblemSet): 
   return (Object.keys(found) as Remark[]).filter((remark) => found[remark]);
 }
 
-/** Whether it was drawn to the order that the set deals this student. */
-function isDealt(handIn: HandIn, exercise: Exercise, set: ProblemSet): boolean {
+/** Whether it was drawn on the figure that the set deals this student. */
+function isFigureDealt(handIn: HandIn, exercise: Exercise, set: ProblemSet): boolean {
+  const { figure } = setOrder(set, exercise, handIn);
+  return JSON.stringify(Object.entries(handIn.order.figure).sort()) === JSON.stringify(Object.entries(figure).sort());
+}
+
+/** Whether it was drawn to the style measures and house rules of the set. */
+function isOrderDealt(handIn: HandIn, exercise: Exercise, set: ProblemSet): boolean {
   const dealt = setOrder(set, exercise, handIn);
-  const { figure, style, house } = handIn.order;
+  const { style, house } = handIn.order;
   return (
-    JSON.stringify(Object.entries(figure).sort()) === JSON.stringify(Object.entries(dealt.figure).sort()) &&
     Object.entries(style).every(([name, value]) => isSameLength(value, exercise.style[name]?.value)) &&
     Object.keys(exercise.house).every(
       (rule) => (house[rule] ?? exercise.house[rule]) === (dealt.house[rule] ?? exercise.house[rule]),

@@ -25,3 +25,13 @@ export function isOwn({ figures, seed }: ProblemSet, figure: FigureRecipe, stude
   if (typeof figures !== 'object' || !('each' in figures)) return true;
   return 'sampled' in figure && figure.sampled === figures.each && figure.seed === ownSeed(seed, student);
 }
+
+/**
+ * By what the student is known for whom a set dealt this figure: its seed tells. Null where a set does not deal each student
+ * one, or the figure is nobody's in it.
+ */
+export function dealtTo({ figures, seed }: ProblemSet, figure: FigureRecipe): string | null {
+  if (typeof figures !== 'object' || !('each' in figures)) return null;
+  if (!('sampled' in figure) || figure.sampled !== figures.each || !figure.seed.startsWith(`${seed}/`)) return null;
+  return figure.seed.slice(seed.length + 1);
+}

@@ -147,10 +147,12 @@ describe('marking a folder', () => {
     expect(row.inSet).toMatchObject({
       of: 50,
       marks: (row.marks / row.of) * 50,
-      remarks: ['other-set', 'other-order'],
+      remarks: ['other-set', 'other-figure'],
     });
     const table = await runHere(gradeCommand, ['--set', set, at('class', 'b.json')], '', true);
-    expect(table.out).toMatch(/ \/ 50 .*\n {2}handed in for another set; drawn for another figure or order/);
+    expect(table.out).toMatch(
+      / \/ 50 .*\n {2}handed in for another set; drawn for another figure than the set gives this student\n/,
+    );
     const refused = await runHere(gradeCommand, ['--set', notSet, at('class')]);
     expect(refused).toMatchObject({ status: 1, out: '' });
     expect(refused.err).toMatch(/^The set in .*b\.json cannot be used\. This is not a problem set/);

@@ -6,6 +6,7 @@ import { type Marking, markWork } from '../../src/exchange/mark-work.ts';
 import { remarksOn } from '../../src/exchange/remarks.ts';
 import type { ProblemSet } from '../../src/exchange/set.ts';
 import { setOrder } from '../../src/exchange/set-order.ts';
+import { studentKey } from '../../src/exchange/student.ts';
 import { writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { setMark } from '../../src/exchange/write-set.ts';
 import { say } from '../../src/words/say.ts';
@@ -35,7 +36,7 @@ describe('work marked in a set', () => {
   test('counts what the set says it is worth, and keeps its own marks beside that', () => {
     const row = rowIn(dealt, set);
     expect(row).toMatchObject({ marks: row.of, strictness: 'workroom' });
-    expect(row.inSet).toEqual({ id: setMark(set).id, marks: 30, of: 30, remarks: [] });
+    expect(row.inSet).toEqual({ id: setMark(set).id, marks: 30, of: 30, remarks: [], figureOf: studentKey(dealt) });
   });
 
   test('is marked by the set’s strictness, whatever it says itself', () => {
@@ -56,8 +57,8 @@ describe('what is told of work in a set', () => {
     [[], {}, {}],
     [['other-set'], { set: null }, {}],
     [['other-set'], { set: { title: set.title, id: '00000000' } }, {}],
-    [['other-order'], { order: { ...dealt.order, figure: { named: 'amara' } } }, {}],
-    [['other-order'], { student: 'Tam Okoro', number: '' }, {}],
+    [['other-figure'], { order: { ...dealt.order, figure: { named: 'amara' } } }, {}],
+    [['other-figure'], { student: 'Tam Okoro', number: '' }, {}],
     [['other-order'], { order: { ...dealt.order, style: { overlap: '2 in' } } }, {}],
     [[], { order: { ...dealt.order, style: { overlap: overlap.style['overlap']?.value ?? '' } } }, {}],
     [['late'], { saved: '2026-03-06T17:00:00.001Z' }, {}],
@@ -71,6 +72,16 @@ describe('what is told of work in a set', () => {
     const asked = { ...set, ...changedSet };
     const handIn = { ...dealt, set: setMark(asked), ...change };
     expect(remarksOn(handIn, overlap, asked)).toEqual(remarks);
+  });
+
+  test('is to whom the set dealt the figure, whoever hands it in, and of any other figure nobody', () => {
+    const of = (change: Partial<HandIn>, by = set): unknown => rowIn({ ...dealt, ...change }, by).inSet?.figureOf;
+    const figured = (figure: HandIn['order']['figure']) => ({ order: { ...dealt.order, figure } });
+    expect(of({ student: 'Tam Okoro', number: '' })).toBe(studentKey(rightOverlap));
+    expect(of(figured({ named: 'amara' }))).toBeNull();
+    expect(of(figured({ sampled: 'men', seed: `${set.seed}/tam` }))).toBeNull();
+    expect(of(figured({ sampled: 'women', seed: 'tam' }))).toBeNull();
+    expect(of({}, { ...set, figures: 'stated' })).toBeNull();
   });
 
   test('is the order where a house rule of the set was not kept', () => {

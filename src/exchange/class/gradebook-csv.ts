@@ -2,6 +2,7 @@ import papa from 'papaparse';
 import { message } from '../../words/message.ts';
 import { type Reader, say } from '../../words/say.ts';
 import type { Entry, Gradebook } from './gradebook.ts';
+import { remarksTold } from './remarks-told.ts';
 
 /**
  * A gradebook as CSV (RFC 4180: lines end in CR LF, cells are quoted where they have to be): a line a student, a column an
@@ -22,9 +23,9 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
     of,
     [...entries.values()]
       .filter(({ remarks }) => remarks.length > 0)
-      .map(({ exercise, remarks }) => {
-        const all = remarks.map((remark) => say(message(`remark.${remark}`), reader)).join(', ');
-        return `${exercise}: ${all}`;
+      .map((entry) => {
+        const all = remarksTold(entry, lines).map((remark) => say(remark, reader));
+        return `${entry.exercise}: ${all.join(', ')}`;
       })
       .join('; '),
     ...(changed ? [byHand([...entries.values()], reader)] : []),

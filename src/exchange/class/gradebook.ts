@@ -13,6 +13,8 @@ export interface Entry extends Student {
   readonly of: number;
   readonly saved: string | null;
   readonly remarks: readonly Remark[];
+  /** By what the student is known to whom the set dealt the figure; null where it dealt that to nobody in particular. */
+  readonly figureOf: string | null;
   /** What the grader gave, where a teacher's marks count instead. */
   readonly grader?: number;
 }
@@ -37,9 +39,9 @@ export interface Gradebook {
 }
 
 export function entryOf({ student, number, exercise, marks, of, saved, inSet }: WorkRow): Entry {
-  const counted = inSet ?? { marks, of, remarks: [] };
-  const { remarks } = counted;
-  return { student, number, exercise, marks: counted.marks, of: counted.of, saved, remarks };
+  const counted = inSet ?? { marks, of, remarks: [], figureOf: null };
+  const { remarks, figureOf } = counted;
+  return { student, number, exercise, marks: counted.marks, of: counted.of, saved, remarks, figureOf };
 }
 
 /** The gradebook of a class. Work that is not of the set has a column of its own behind those of the set. */

@@ -2,6 +2,8 @@ import papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { type Entry, gradebookOf } from '../../../src/exchange/class/gradebook.ts';
 import { gradebookCsv } from '../../../src/exchange/class/gradebook-csv.ts';
+import { remarksTold } from '../../../src/exchange/class/remarks-told.ts';
+import { say } from '../../../src/words/say.ts';
 import { weekTwo } from '../sets.ts';
 
 const reader = { language: 'en', unit: 'cm' } as const;
@@ -13,6 +15,7 @@ const entry = (student: string, exercise: string, marks: number, more: Partial<E
   of: 10,
   saved: null,
   remarks: [],
+  figureOf: null,
   ...more,
 });
 
@@ -86,4 +89,35 @@ test('the CSV says what the grader gave where a teacher changed a mark, and has 
     ['Ilse', '', '', '7', '7', '20', '', `swing: the grader gave ${10 / 3}`],
     ['Tam', '', '1', '', '1', '20', '', ''],
   ]);
+});
+
+describe('of a figure that is not the student’s own, a teacher is told', () => {
+  const told = (handedIn: Partial<Entry>): string => {
+    const copied = entry('Tam', 'swing', 7, { number: '12', remarks: ['other-figure'], ...handedIn });
+    const { lines } = gradebookOf(
+      [entry('Ilse Maringa', 'swing', 5), entry('', 'swing', 5, { number: '7' }), copied],
+      null,
+    );
+    return remarksTold(copied, lines)
+      .map((remark) => say(remark, reader))
+      .join();
+  };
+
+  test.each([
+    ['ilse maringa', 'drawn for the figure that the set gives Ilse Maringa, and not for this student’s own'],
+    ['#7', 'drawn for the figure that the set gives number 7, and not for this student’s own'],
+    ['tam', 'drawn for the figure that goes with this name without a number'],
+    ['bo', 'drawn for another figure than the set gives this student'],
+    [null, 'drawn for another figure than the set gives this student'],
+  ])('of %j: %s', (figureOf, sentence) => {
+    expect(told({ figureOf })).toBe(sentence);
+  });
+
+  test('in the CSV too', () => {
+    const book = gradebookOf(
+      [entry('Ilse', 'swing', 5), entry('Tam', 'swing', 5, { remarks: ['late', 'other-figure'], figureOf: 'ilse' })],
+      null,
+    );
+    expect(gradebookCsv(book, reader)).toContain('"swing: late, drawn for the figure that the set gives Ilse, and not');
+  });
 });

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookLine, Entry } from '../../../exchange/class/gradebook.ts';
+import { remarksTold } from '../../../exchange/class/remarks-told.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { tidyMarks } from '../tidy-marks.ts';
@@ -7,6 +8,8 @@ import { gridRoles } from './grid-roles.ts';
 
 interface BookRowProps {
   readonly line: BookLine;
+  /** The whole class, to know in it whose figure a piece was drawn for. */
+  readonly lines: readonly BookLine[];
   /** Which line of the table it is, counted from 1 with the heads. */
   readonly index: number;
   readonly exercises: readonly string[];
@@ -17,14 +20,14 @@ interface BookRowProps {
 }
 
 /** A student's line of the gradebook. */
-export function BookRow({ line, index, exercises, standing, say, onOpen }: BookRowProps): VNode {
+export function BookRow({ line, lines, index, exercises, standing, say, onOpen }: BookRowProps): VNode {
   const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
   const stop = (col: number): 0 | -1 => (col === standing ? 0 : -1);
   return (
     <tr {...gridRoles.line} aria-rowindex={index} data-line={line.key}>
       <th {...gridRoles.name} tabIndex={stop(0)}>
         {name} <span class="book-number">{spelled(line.number)}</span>
-        <Remarks entries={[...line.entries.values()]} say={say} />
+        <Remarks entries={[...line.entries.values()]} lines={lines} say={say} />
       </th>
       {exercises.map((exercise, at) => {
         const entry = line.entries.get(exercise);
@@ -66,8 +69,12 @@ function marksSaid(entry: Entry, say: Say): string {
 }
 
 /** What is not as the set has it, each remark once. */
-function Remarks({ entries, say }: { readonly entries: readonly Entry[]; readonly say: Say }): VNode | null {
-  const remarks = [...new Set(entries.flatMap((entry) => entry.remarks))];
+function Remarks({ entries, lines, say }: RemarksProps): VNode | null {
+  const remarks = [...new Set(entries.flatMap((entry) => remarksTold(entry, lines)).map(say.message))];
   if (remarks.length === 0) return null;
-  return <span class="book-remarks">{remarks.map((remark) => say(`remark.${remark}`)).join('; ')}</span>;
+  return <span class="book-remarks">{spelled(remarks.join('; '))}</span>;
+}
+
+interface RemarksProps extends Pick<BookRowProps, 'lines' | 'say'> {
+  readonly entries: readonly Entry[];
 }

@@ -29,12 +29,12 @@ export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode 
   const open = useCallback((student: string, exercise: string) => latest.current(student, exercise), []);
   const rowOf = (index: number, standing: number | null): VNode | null => {
     const line = lines[index];
-    const places = { exercises: book.exercises, index: index + 2, standing, say, onOpen: open };
+    const places = { lines: book.lines, exercises: book.exercises, index: index + 2, standing, say, onOpen: open };
     return line ? <BookRow key={line.key} line={line} {...places} /> : null;
   };
   // A thousand lines are put together once, and not at every step through them: only the line one stands in is made anew.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the lines stand for themselves.
-  const rows = useMemo(() => lines.map((_, index) => rowOf(index, null)), [lines, book.exercises, say]);
+  const rows = useMemo(() => lines.map((_, index) => rowOf(index, null)), [lines, book.lines, book.exercises, say]);
   const here = placeOf(at.line, lines);
   const columns = book.exercises.length + 2;
   const col = Math.min(at.col, columns - 1);

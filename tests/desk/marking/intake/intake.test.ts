@@ -109,7 +109,7 @@ describe('what lies on the desk', () => {
 
 describe('the gradebook on the desk', () => {
   const entry = (student: string, exercise: string, marks: number, remarks: readonly 'late'[] = []) => ({
-    ...{ student, number: '', exercise, marks, of: 10, saved: null, remarks },
+    ...{ student, number: '', exercise, marks, of: 10, saved: null, remarks, figureOf: null },
   });
   const { lines } = gradebookOf(
     [entry('Zoë', 'swing', 9), entry('Ana', 'swing', 4, ['late']), entry('Bo', 'overlap', 5)],
