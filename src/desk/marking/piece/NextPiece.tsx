@@ -13,8 +13,8 @@ interface NextPieceProps {
 export function NextPiece({ next, say, onOpen }: NextPieceProps): VNode {
   const go = (): void => {
     // Closed, the next piece goes back to its own place in the gradebook and not to the first one's.
-    const place = JSON.stringify(`${next.kept.student}/${next.kept.exercise}`);
-    document.querySelector<HTMLElement>(`[data-cell=${place}]`)?.focus({ preventScroll: true });
+    const place = CSS.escape(`${next.kept.student}/${next.kept.exercise}`);
+    document.querySelector<HTMLElement>(`[data-cell="${place}"]`)?.focus({ preventScroll: true });
     onOpen(next);
   };
   return (
