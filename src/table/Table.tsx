@@ -1,30 +1,18 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { gradeRow } from '../exchange/grade-row.ts';
-import type { HandIn } from '../exchange/hand-in.ts';
-import { usualWorn } from '../garment/collar/worn-plan.ts';
 import type { Exercise } from '../grader/exercise.ts';
-import type { Grade } from '../grader/result.ts';
+import type { Onward } from './onward.ts';
 import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
 import { Damaged } from './parts/Damaged.tsx';
 import { Elsewhere } from './parts/Elsewhere.tsx';
-import { Files } from './parts/Files.tsx';
-import { Hints } from './parts/Hints.tsx';
-import { InSet } from './parts/InSet.tsx';
-import { Reminder } from './parts/Reminder.tsx';
-import { Report } from './parts/Report.tsx';
-import { Sentence } from './parts/Sentence.tsx';
-import { Setup } from './parts/Setup.tsx';
-import { Sheet } from './parts/Sheet.tsx';
-import { Tools } from './parts/Tools.tsx';
 import { Working } from './parts/Working.tsx';
 import './table.css';
 import type { SetInHand } from './set-in-hand.ts';
+import { TableAids } from './TableAids.tsx';
+import { TableBench } from './TableBench.tsx';
+import { TableReport } from './TableReport.tsx';
 import { useKeptFocus } from './use-kept-focus.ts';
-import { useTable } from './use-table.ts';
-import { useViews } from './views/use-views.ts';
-import { ViewPanel } from './views/ViewPanel.tsx';
-import { ViewRow } from './views/ViewRow.tsx';
+import { type TableInHand, useTable } from './use-table.ts';
 
 export interface TableProps {
   readonly exercise: Exercise;
@@ -32,6 +20,8 @@ export interface TableProps {
   readonly inSet?: SetInHand | null;
   /** Where the set lies, from the page's own address. */
   readonly wayBack?: string;
+  /** What comes next; null where nothing does. */
+  readonly onward?: Onward | null;
   /** Decides the figure of an exercise that samples one. */
   readonly seed?: string;
   readonly language?: string;
@@ -44,13 +34,8 @@ export interface TableProps {
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
   const onFocusIn = useKeptFocus();
-  const { exercise, inSet = null, wayBack = '' } = props;
-  const { say, bench, marking, record, room } = table;
-  const { sheet, light } = table.sheet;
-  const { setting } = bench.about;
-  const { measures } = room.givens;
-  const looks = useViews(sheet, exercise.worn ?? usualWorn);
-  const panel = `view-${exercise.id}`;
+  const { exercise, inSet = null, wayBack = '', onward = null } = props;
+  const { say, record } = table;
   const { brief, working, order } = useStill(table, exercise);
   return (
     <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
@@ -62,70 +47,13 @@ export function Table(props: TableProps): VNode {
       ) : null}
       {brief}
       <div class="table-main">
-        <div class="table-bench">
-          <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
-          <Sheet
-            {...table.sheet.sheetProps}
-            bar={table.bar}
-            below={
-              <>
-                <Reminder {...table.reminder} say={say} onCheck={table.checkNow} />
-                <ViewRow {...looks} panel={panel} say={say} />
-              </>
-            }
-          />
-          {looks.open ? (
-            <ViewPanel
-              view={looks.open}
-              sheet={sheet}
-              plan={exercise.worn ?? usualWorn}
-              strictness={setting.strictness}
-              id={panel}
-              say={say}
-            />
-          ) : null}
-          <Sentence {...table.sheet.sentenceProps} onLight={light} />
-        </div>
-        {marking.marked ? (
-          <Report
-            grade={marking.marked.grade}
-            stale={table.stale}
-            shown={marking.showsRight}
-            feedback={marking.feedback}
-            row={inSet ? undefined : rowOf(record.handIn(null), marking.marked.grade)}
-            say={say}
-            onShow={table.toggleRight}
-            onAgain={marking.rubOut}
-          />
-        ) : null}
+        <TableBench table={table} exercise={exercise} />
+        <TableReport table={table} inSet={inSet} onward={onward} />
         {working}
       </div>
       <div class="table-order">
         {order}
-        {inSet?.set.hints === false ? null : (
-          <Hints
-            targets={exercise.targets}
-            measures={measures}
-            open={record.hints}
-            say={say}
-            onOpen={record.openHint}
-          />
-        )}
-        {inSet ? (
-          <InSet title={inSet.set.title} wayBack={wayBack} keeping={record.keeping} say={say} />
-        ) : (
-          <>
-            <Setup
-              exercise={exercise}
-              setting={setting}
-              figure={room.order.figure}
-              say={say}
-              onSetting={table.setSetting}
-              freshFigure={table.freshFigure}
-            />
-            <Files {...table.files} />
-          </>
-        )}
+        <TableAids table={table} exercise={exercise} inSet={inSet} wayBack={wayBack} />
       </div>
       <p class="unseen" role="status" aria-live="polite" data-spoken>
         {table.spoken}
@@ -135,10 +63,7 @@ export function Table(props: TableProps): VNode {
 }
 
 /** A move of the pointer changes the sheet and the sentence. What is long and stays as it is keeps its nodes, and is passed over. */
-function useStill(
-  { say, bench, dispatch, room, sheet: { sheet, shown, light } }: ReturnType<typeof useTable>,
-  exercise: Exercise,
-) {
+function useStill({ say, bench, dispatch, room, sheet: { sheet, shown, light } }: TableInHand, exercise: Exercise) {
   const { setting } = bench.about;
   const { measures } = room.givens;
   const brief = useMemo(
@@ -156,9 +81,4 @@ function useStill(
     [exercise, setting, sheet, measures, say],
   );
   return { brief, working, order };
-}
-
-function rowOf(handIn: HandIn, grade: Grade): string {
-  const { checks, otherFigures } = gradeRow(handIn, grade);
-  return JSON.stringify({ checks, otherFigures });
 }

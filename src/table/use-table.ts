@@ -67,6 +67,8 @@ export function useTable(props: TableProps) {
   return { ...state, ...actionsOn(state) };
 }
 
+export type TableInHand = ReturnType<typeof useTable>;
+
 function actionsOn({
   exercise,
   left,

@@ -104,6 +104,10 @@ test.describe('a student', () => {
     await expect(page.locator('.report h2')).toHaveText('1 of 1 right');
     await expect(page.locator('.report .note p, .report [data-do="show-right"]')).toHaveCount(0);
     await expect(act(page, 'check')).toBeDisabled();
+    // All is right: what comes next stands first, and leads to it in the set.
+    const onward = page.locator('.report-ends :first-child');
+    await expect(onward).toHaveText('Next in the set: Break level and break point');
+    await expect(onward).toHaveAttribute('href', `../break-point/#in=${setMark(set).id}`);
     await axe(page);
     await page.reload();
     await awakeTable(page);

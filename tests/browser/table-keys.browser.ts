@@ -45,6 +45,9 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   await tabTo(page, '[data-do="check"]');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeFocused();
+  // All is right: what comes next is the first thing that Tab reaches.
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.report :focus')).toHaveText(/^Next (at the table|lesson): /);
 });
 
 test('a few letters and Enter take the only entry there is, and names are typed with spaces', async ({ page }) => {
@@ -113,6 +116,8 @@ test('a curve is drawn by keyboard: marks one by one, the last taken out again, 
   await page.keyboard.press('Enter');
   await fill(page, 'square to centre front');
   await expect(page.locator('.step')).toContainText('leaving square to centre front');
+  // The keyboard stays where it mended the sentence.
+  await expect(leave).toBeFocused();
   await expect(page.locator('.step-problem')).toHaveCount(0);
   await axe(page);
 });

@@ -2,8 +2,10 @@ import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Feedback } from '../../exchange/set.ts';
 import type { Grade, TargetReport } from '../../grader/result.ts';
+import type { Onward } from '../onward.ts';
 import type { Say } from '../say.ts';
 import { targetsBy } from '../use-marking.ts';
+import { ReportEnds } from './ReportEnds.tsx';
 
 interface ReportProps {
   readonly grade: Grade;
@@ -13,19 +15,21 @@ interface ReportProps {
   readonly feedback: Feedback;
   /** The marks as programs read them, so that the page can be held against the command. */
   readonly row: string | undefined;
+  /** What comes next; null where nothing does. */
+  readonly onward: Onward | null;
   readonly say: Say;
   readonly onShow: () => void;
   readonly onAgain: () => void;
 }
 
 /** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
-export function Report({ grade, stale, shown, feedback, row, say, onShow, onAgain }: ReportProps): VNode {
+export function Report(props: ReportProps): VNode {
+  const { grade, stale, feedback, row, say } = props;
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
   useEffect(() => head.current?.focus(), [grade]);
   const right = targetsBy(grade, 'right');
   const rest = grade.reports.filter(({ status }) => status !== 'within');
-  const allRight = rest.length === 0;
   const tells = feedback !== 'verdict';
   return (
     <section class="report" data-row={row} aria-labelledby="report-title">
@@ -34,36 +38,27 @@ export function Report({ grade, stale, shown, feedback, row, say, onShow, onAgai
           ? say('table.right-of', { right: right.length, of: grade.reports.length })
           : say('table.marks-of', { marks: grade.marks, of: grade.of })}
       </h2>
-      <p class="report-right">{rightWords(right, allRight, tells, say)}</p>
+      <p class="report-right">{rightWords(right, rest.length === 0, tells, say)}</p>
       {stale ? <p class="report-stale">{say('table.stale')}</p> : null}
-      {grade.problems.length > 0 ? (
-        <ul class="report-problems">
-          {grade.problems.map((problem) => (
-            <li key={say.message(problem)}>{say.message(problem)}</li>
-          ))}
-        </ul>
-      ) : null}
-      {rest.map((report) => (
+      <Problems grade={grade} say={say} />
+      {[...rest, ...grade.reports.filter(({ status }) => status === 'within')].map((report) => (
         <Note key={report.target} report={report} tells={tells} say={say} />
       ))}
-      {grade.reports
-        .filter(({ status }) => status === 'within')
-        .map((report) => (
-          <Note key={report.target} report={report} tells={tells} say={say} />
-        ))}
       {tells ? <Others grade={grade} say={say} /> : null}
-      <div class="report-ends">
-        <button type="button" class="button button--first" data-do="again" onClick={onAgain}>
-          {say('table.again')}
-        </button>
-        {allRight || feedback !== 'place' ? null : (
-          <button type="button" class="button" data-do="show-right" aria-pressed={shown} onClick={onShow}>
-            {shown ? say('table.hide-right') : say('table.show-right')}
-          </button>
-        )}
-        {allRight || feedback !== 'place' ? null : <p class="report-note">{say('table.show-right-note')}</p>}
-      </div>
+      <ReportEnds allRight={rest.length === 0} {...props} />
     </section>
+  );
+}
+
+/** Steps that could not be carried out. */
+function Problems({ grade, say }: { readonly grade: Grade; readonly say: Say }): VNode | null {
+  if (grade.problems.length === 0) return null;
+  return (
+    <ul class="report-problems">
+      {grade.problems.map((problem) => (
+        <li key={say.message(problem)}>{say.message(problem)}</li>
+      ))}
+    </ul>
   );
 }
 

@@ -256,6 +256,7 @@ export const table = {
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
   'table.shown-right': plain('The right places are drawn dotted in red.'),
   'table.again': plain('Try again'),
+  'table.rub-out-notes': plain('Rub out the notes'),
   'table.checked-right': entry(['right', 'of'], 'Checked: {right} of {of} right.'),
   'table.checks-left': entry(
     ['left'],
@@ -264,6 +265,7 @@ export const table = {
 
   // In a problem set
   'table.in-set': entry(['title'], 'Drawn for the set “{title}”. It is handed in with the set.'),
+  'table.next-in-set': entry(['title'], 'Next in the set: {title}'),
   'table.back-to-set': plain('Back to the set'),
   'table.set-elsewhere': plain(
     'This way leads to an exercise of a set that is not open in this browser. Open the set first; what you draw here is practice.',
