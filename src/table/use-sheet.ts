@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo } from 'preact/hooks';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
@@ -7,13 +7,15 @@ import type { Bench, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
 import { pictureOf } from './model/picture.ts';
 import { type Pointed, pointAt, takenUp } from './model/point-at.ts';
-import { drawnOf, type Preview, previewOf } from './model/preview.ts';
+import { type Preview, previewOf } from './model/preview.ts';
 import { noPencil, redPencil } from './model/red-pencil.ts';
 import { sheetOf } from './model/reduce.ts';
 import { rightPlaces } from './model/right-places.ts';
 import { sayWhere } from './model/say-change.ts';
 import { homeOf, shownOn } from './model/sheet-box.ts';
+import type { Looks } from './parts/Ahead.tsx';
 import type { Say } from './say.ts';
+import { UnderPointer } from './under-pointer.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Marking, targetsBy } from './use-marking.ts';
 
@@ -31,61 +33,60 @@ interface SheetInputs {
 /** The sheet as it looks and as it is pointed at, and the sentence beside it. */
 export function useSheet(inputs: SheetInputs) {
   const { exercise, room, bench, dispatch, say, speak, toFirst } = inputs;
-  const [lit, setLit] = useState<readonly Name[]>([]);
-  const [pointed, setPointed] = useState<Pointed | null>(null);
+  const pointer = useMemo(() => new UnderPointer(), []);
   const { hand, steps, upTo } = bench;
   const sheet = useMemo(() => sheetOf({ steps, upTo }, room), [steps, upTo, room]);
   const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
-  // What the step would make if the pointer pressed here, or as far as the blanks are filled.
-  const tried = useMemo(() => (hand && pointed ? takenUp(hand, pointed) : hand), [hand, pointed]);
-  const ahead = useMemo(() => previewOf({ steps, upTo }, tried, sheet, room), [steps, upTo, tried, sheet, room]);
-  const { drawing, home } = usePicture(inputs, { sheet, shown, lit, ahead });
+  const looks = useLooks(pointer, inputs, sheet);
+  const { drawing, home } = usePicture(inputs, sheet, shown);
   // With a tool in hand marks are pointed at, not held.
   const free = hand === null;
   const grips = useMemo(() => (free ? gripsOf({ steps, upTo }, sheet) : []), [free, steps, upTo, sheet]);
-  const hover = (to: Pointed | null): void => {
-    setPointed(to);
-    setLit((before) => (to ? to.caught : before.length > 0 ? [] : before));
-  };
-  const light = useCallback((name: Name | null): void => setLit(name === null ? [] : [name]), []);
-  const hands = handsOn({ ...inputs, sheet, shown, hover });
+  const hands = handsOn({ ...inputs, sheet, shown });
   return {
     sheet,
     shown,
-    light,
+    light: pointer.light,
     sheetProps: {
       id: `sheet-${exercise.id}`,
       drawing,
       home,
       grips,
       say,
+      looks,
       holding: hand !== null,
+      onHover: pointer.point,
       onSay: speak,
       ...hands,
     },
     sentenceProps: {
       hand,
       sheet,
-      preview: ahead,
+      looks,
       targets: exercise.targets,
       shown,
       say,
       dispatch,
       toFirst,
-      onDrawn: () => setPointed(null),
+      onDrawn: () => pointer.point(null),
     },
   };
 }
 
-interface Looks {
-  readonly sheet: Sheet;
-  readonly shown: (name: Name) => boolean;
-  readonly lit: readonly Name[];
-  readonly ahead: Preview;
+/** What the step would make if the pointer pressed where it is, or as far as the blanks are filled. */
+function useLooks(pointer: UnderPointer, { bench: { hand, steps, upTo }, room }: SheetInputs, sheet: Sheet): Looks {
+  // What was pointed at was meant for the tool and the blank of that moment.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of hand that counts.
+  useLayoutEffect(() => pointer.point(null), [pointer, hand]);
+  return useMemo(() => {
+    const ahead = (pointed: Pointed | null): Preview =>
+      previewOf({ steps, upTo }, hand && pointed ? takenUp(hand, pointed) : hand, sheet, room);
+    return { pointer, ahead: keepLast(ahead), sheet };
+  }, [pointer, hand, steps, upTo, sheet, room]);
 }
 
-/** The picture on the table: the draft, what is ahead, and the red pencil. */
-function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, shown, lit, ahead }: Looks) {
+/** The picture on the table: the draft and the red pencil. */
+function usePicture({ exercise, room, say, marking }: SheetInputs, sheet: Sheet, shown: (name: Name) => boolean) {
   const { marked, feedback, showsRight } = marking;
   const { unit } = say.reader;
   const home = useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]);
@@ -105,12 +106,10 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, show
         shows: exercise.shows,
         box: home,
         unit,
-        lit,
-        ahead: drawnOf(ahead),
         red,
         right,
       }),
-    [sheet, room, exercise, home, unit, lit, ahead, red, right],
+    [sheet, room, exercise, home, unit, red, right],
   );
   return { drawing, home };
 }
@@ -118,11 +117,10 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, { sheet, show
 interface Hands extends SheetInputs {
   readonly sheet: Sheet;
   readonly shown: (name: Name) => boolean;
-  readonly hover: (to: Pointed | null) => void;
 }
 
 /** What pointing at the sheet and dragging on it do. */
-function handsOn({ room, bench, dispatch, say, speak, sheet, shown, hover }: Hands) {
+function handsOn({ room, bench, dispatch, say, speak, sheet, shown }: Hands) {
   const { hand, steps, upTo } = bench;
   const { unit } = say.reader;
   return {
@@ -132,7 +130,6 @@ function handsOn({ room, bench, dispatch, say, speak, sheet, shown, hover }: Han
       for (const { field, value } of to.also ? [to, to.also] : [to]) dispatch({ do: 'fill', field, value });
       if (to.caught.length > 0) speak(say('table.pointed', { what: { namedAll: to.caught } }));
     },
-    onHover: hover,
     onDrag: (held: Held, to: Point): void => {
       const action = dragged(held, to, steps, sheet);
       if (action) dispatch(action);
@@ -140,5 +137,14 @@ function handsOn({ room, bench, dispatch, say, speak, sheet, shown, hover }: Han
     onLetGo: (): void => dispatch({ do: 'let-go' }),
     where: (p: Point) => say.message(sayWhere('', p, { ...sheet, shapes: new Map() })),
     called: (names: readonly Name[]) => say('table.label', { name: { namedAll: names } }),
+  };
+}
+
+/** The same answer for what was asked last: two parts of the table ask at each move. */
+function keepLast<Asked, Given>(of: (asked: Asked) => Given): (asked: Asked) => Given {
+  let last: { readonly asked: Asked; readonly given: Given } | null = null;
+  return (asked) => {
+    if (last === null || last.asked !== asked) last = { asked, given: of(asked) };
+    return last.given;
   };
 }

@@ -80,12 +80,12 @@ test('a step shows ahead of being drawn, and pointing is snapped and said', asyn
   await tool(page, 'parallel').click();
   const { x, y } = await onScreen(page, { x: 3, y: 200 });
   await page.mouse.move(x, y);
-  await expect(page.locator('.sheet-board .ink--cue')).toHaveCount(1);
+  await expect(page.locator('.sheet-ahead .ink--cue')).toHaveCount(1);
   await page.mouse.click(x, y);
   await expect(spoken(page)).toHaveText(/^centre front taken\./);
   await page.locator('.chip', { hasText: 'overlap' }).click();
   const side = await onScreen(page, { x: -80, y: 200 });
   await page.mouse.move(side.x, side.y);
-  await expect(page.locator('.sheet-board .ink--preview')).toHaveCount(1);
+  await expect(page.locator('.sheet-ahead .ink--preview')).toHaveCount(1);
   await expect(page.locator('.step')).toHaveCount(0);
 });

@@ -37,8 +37,6 @@ function tableFor(id: string, person: string, size: Size) {
     shows: exercise.shows,
     box,
     unit: 'cm',
-    lit: [],
-    ahead: null,
     red: noPencil,
     right: [],
   });

@@ -54,7 +54,8 @@ function Paper({ box, id }: { readonly box: Box; readonly id: string }): VNode {
   );
 }
 
-function InkPart({ part, id }: { readonly part: Part; readonly id: string }): VNode | null {
+/** A part that scales with the sheet; null for one that keeps its size. */
+export function InkPart({ part, id }: { readonly part: Part; readonly id: string }): VNode | null {
   switch (part.kind) {
     case 'line':
       return (

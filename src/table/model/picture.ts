@@ -1,10 +1,10 @@
-import { type Drawn, isDrawn } from '../../drafting/shape.ts';
+import type { Drawn } from '../../drafting/shape.ts';
 import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Unit } from '../../words/unit.ts';
 import type { Box } from '../drawing/box.ts';
 import { draw } from '../drawing/draw.ts';
-import type { Drawing, Part } from '../drawing/drawing.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import { shapeParts } from '../drawing/parts.ts';
 import type { RedPencil } from './red-pencil.ts';
 
@@ -16,10 +16,6 @@ export interface Picture {
   readonly shows: readonly Name[];
   readonly box: Box;
   readonly unit: Unit;
-  /** Objects that the pointer has caught, or a list's entry names. */
-  readonly lit: readonly Name[];
-  /** What the step in hand would make. */
-  readonly ahead: Drawn | null;
   readonly red: RedPencil;
   /** Right places that the learner asked to be shown. */
   readonly right: readonly Drawn[];
@@ -28,18 +24,14 @@ export interface Picture {
 /** How far lines go on past the sheet, mm, so that they can be pointed at anywhere. */
 const REACH = 1500;
 
-/** The picture on the table. */
-export function pictureOf({ sheet, givens, shows, box, unit, lit, ahead, red, right }: Picture): Drawing {
+/** The picture on the table: what lasts. What shows only while one points is drawn over it. */
+export function pictureOf({ sheet, givens, shows, box, unit, red, right }: Picture): Drawing {
   const given = new Set(givens.shapes.keys());
   const made = [...sheet.shapes.keys()].filter((name) => !given.has(name));
   const wide = {
     min: { x: box.min.x - REACH, y: box.min.y - REACH },
     max: { x: box.max.x + REACH, y: box.max.y + REACH },
   };
-  const lights = lit.flatMap((name): Part[] => {
-    const shape = sheet.shapes.get(name);
-    return shape && isDrawn(shape) ? shapeParts(shape, 'cue', wide, name) : [];
-  });
   return draw(sheet, {
     given,
     shows,
@@ -49,10 +41,6 @@ export function pictureOf({ sheet, givens, shows, box, unit, lit, ahead, red, ri
     reach: REACH,
     red: red.marks,
     notes: red.notes,
-    more: [
-      ...lights,
-      ...right.flatMap((shape) => shapeParts(shape, 'right', wide)),
-      ...(ahead ? shapeParts(ahead, 'preview', wide) : []),
-    ],
+    more: right.flatMap((shape) => shapeParts(shape, 'right', wide)),
   });
 }

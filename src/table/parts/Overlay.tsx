@@ -4,7 +4,6 @@ import type { Point } from '../../geometry/point.ts';
 import { boxIn, fitView, type Size, toPixels, type View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { type Placed, placeLabels } from '../drawing/labels.ts';
-import { lasts } from '../drawing/obstacles.ts';
 import { figure } from '../drawing/path-data.ts';
 import { keyOfWords, Words } from '../drawing/Words.tsx';
 import type { Held } from '../model/grips.ts';
@@ -15,19 +14,17 @@ interface OverlayProps {
   readonly view: View;
   /** Of the frame: words stand where it shows them at first. */
   readonly size: Size;
-  readonly cross: Point | null;
-  readonly caught: Point | null;
   readonly grips: readonly Held[];
   readonly say: Say;
 }
 
-/** Words, arrow heads and the pointer of the arrow keys, over the awake board, in pixels. */
-export function Overlay({ drawing, view, size: { width, height }, cross, caught, grips, say }: OverlayProps): VNode {
+/** Words and arrow heads over the awake board, in pixels. */
+export function Overlay({ drawing, view, size: { width, height }, grips, say }: OverlayProps): VNode {
   const steady = steadyScale(view.scale);
   const stood = useRef<readonly Placed[]>([]);
-  const rings = grips.map(({ at }) => at);
-  // Seats are sought again only when something that lasts has changed, not at every move of the pointer.
-  const lasting = JSON.stringify([drawing.box, drawing.parts.filter(lasts), drawing.labels, rings]);
+  // Seats are sought again only when something has changed that is seen.
+  const rings = useMemo(() => grips.map(({ at }) => at), [grips]);
+  const lasting = useMemo(() => JSON.stringify([drawing.box, drawing.parts, drawing.labels, rings]), [drawing, rings]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what of the drawing and its rings matters is in `lasting`.
   const placed = useMemo(() => {
     const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
@@ -62,8 +59,6 @@ export function Overlay({ drawing, view, size: { width, height }, cross, caught,
           </g>
         );
       })}
-      {caught ? <Ring at={toPixels(view, caught)} /> : null}
-      {cross ? <Cross at={toPixels(view, cross)} /> : null}
     </svg>
   );
 }
@@ -88,18 +83,4 @@ function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; re
 /** What a handle of a curve hangs on. */
 function Stem({ from, to }: { readonly from: Point; readonly to: Point }): VNode {
   return <path class="grip-stem" d={`M${figure(from.x)} ${figure(from.y)}L${figure(to.x)} ${figure(to.y)}`} />;
-}
-
-function Ring({ at }: { readonly at: Point }): VNode {
-  return <circle class="cue-ring" cx={figure(at.x)} cy={figure(at.y)} r="10" />;
-}
-
-function Cross({ at }: { readonly at: Point }): VNode {
-  return (
-    <path
-      class="cue-cross"
-      transform={`translate(${figure(at.x)} ${figure(at.y)})`}
-      d="M-14 0H-4M4 0H14M0-14V-4M0 4V14"
-    />
-  );
 }

@@ -7,11 +7,12 @@ import type { Target } from '../../grader/exercise.ts';
 import type { Hand } from '../model/bench.ts';
 import { kindMade, missing, takesMore } from '../model/hand.ts';
 import { type Option, optionsFor } from '../model/options.ts';
-import type { Preview } from '../model/preview.ts';
 import { readingOf } from '../model/reading.ts';
 import { fieldsOf, toolFor } from '../model/tools.ts';
 import type { Say } from '../say.ts';
+import { useUnder } from '../under-pointer.ts';
 import type { Dispatch } from '../use-bench.ts';
+import type { Looks } from './Ahead.tsx';
 import { AnyBlank } from './AnyBlank.tsx';
 import { blankFor } from './blank-for.ts';
 import { wantedIn } from './blank-words.ts';
@@ -22,7 +23,7 @@ import { TargetSelect } from './TargetSelect.tsx';
 interface SentenceProps {
   readonly hand: Hand | null;
   readonly sheet: Sheet;
-  readonly preview: Preview;
+  readonly looks: Looks;
   readonly targets: readonly Target[];
   readonly shown: (name: Name) => boolean;
   readonly say: Say;
@@ -96,7 +97,7 @@ function InHand(props: InHandProps): VNode {
         {reading ? <output class="sentence-reading">{say.message(reading)}</output> : null}
       </p>
       <Chips hand={hand} options={chipOptions(props)} say={say} dispatch={dispatch} onLight={props.onLight} />
-      <p class="sentence-note">{noteOf(props, complete)}</p>
+      <Note {...props} complete={complete} />
       <div class="sentence-ends">
         {hand.tool === 'measure' ? null : <CallIt {...props} />}
         {hand.tool === 'measure' ? null : (
@@ -186,8 +187,18 @@ function isInRow({ takes }: Blank): boolean {
   return takes === 'length' || takes === 'angle' || takes === 'toward' || takes === 'turn' || takes === 'near';
 }
 
-function noteOf({ hand, preview, say }: InHandProps, complete: boolean): string {
-  if (preview.kind === 'problem') return say.message(preview.message);
+/** What to do next; or why the step, as it is pointed out, could not be carried out. */
+function Note({ looks, hand, say, complete }: InHandProps & { readonly complete: boolean }): VNode {
+  const { pointed } = useUnder(looks.pointer);
+  const preview = looks.ahead(pointed);
+  return (
+    <p class="sentence-note">
+      {preview.kind === 'problem' ? say.message(preview.message) : nextFor(hand, say, complete)}
+    </p>
+  );
+}
+
+function nextFor(hand: Hand, say: Say, complete: boolean): string {
   const field = fieldsOf(hand.tool).find((one) => one.field === hand.at);
   if (complete && hand.tool !== 'measure')
     return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');

@@ -9,6 +9,7 @@ import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import type { Held } from '../model/grips.ts';
 import type { Pointed } from '../model/point-at.ts';
 import type { Say } from '../say.ts';
+import { Ahead, type Looks } from './Ahead.tsx';
 import { GripKeys } from './GripKeys.tsx';
 import { Overlay } from './Overlay.tsx';
 import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
@@ -21,6 +22,7 @@ export interface SheetProps {
   readonly home: Box;
   readonly grips: readonly Held[];
   readonly holding: boolean;
+  readonly looks: Looks;
   readonly say: Say;
   /** Reads a place as a filling of the blank in hand. */
   readonly read: (p: Point, radius: number) => Pointed | null;
@@ -89,15 +91,10 @@ export function Sheet(props: SheetProps): VNode {
         ) : null}
         <div class="sheet-board" ref={host} />
         {view && board.sheet ? (
-          <Overlay
-            drawing={drawing}
-            view={view}
-            size={board.sheet.size()}
-            cross={gestures.cross}
-            caught={gestures.caught}
-            grips={grips}
-            say={say}
-          />
+          <>
+            <Ahead {...props.looks} id={id} view={view} size={board.sheet.size()} cross={gestures.cross} />
+            <Overlay drawing={drawing} view={view} size={board.sheet.size()} grips={grips} say={say} />
+          </>
         ) : null}
         {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
       </div>

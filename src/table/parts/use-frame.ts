@@ -17,8 +17,6 @@ interface FrameInputs
 interface FrameGestures {
   /** The pointer that the arrow keys move, on the sheet; null until they are used. */
   readonly cross: Point | null;
-  /** What was caught last, to ring it. */
-  readonly caught: Point | null;
   readonly handlers: Readonly<Record<string, (event: never) => void>>;
 }
 
@@ -35,26 +33,21 @@ const WHEEL_STEP = 1.0015;
 /** Pointing at the sheet: by mouse or finger, or by the arrow keys. All of them end in `onPoint`. */
 export function useFrame(inputs: FrameInputs): FrameGestures {
   const [cross, setCross] = useState<Point | null>(null);
-  const [caught, setCaught] = useState<Point | null>(null);
   const press = useRef<Press | null>(null);
   const { view, read, onHover, onPoint } = inputs;
   const look = (p: Point, reach: number): Pointed | null => {
     const pointed = view ? read(p, reach / view.scale) : null;
     onHover(pointed);
-    setCaught(pointed?.at ?? null);
     return pointed;
   };
-  const away = (): void => {
-    onHover(null);
-    setCaught(null);
-  };
+  const away = (): void => onHover(null);
   const point = (p: Point, reach: number): void => {
     const pointed = look(p, reach);
     away();
     if (pointed) onPoint(pointed);
   };
   const frame: Frame = { ...inputs, cross, setCross, press, look, away, point };
-  return { cross, caught, handlers: { ...pointerHandlers(frame), ...keyHandlers(frame) } as never };
+  return { cross, handlers: { ...pointerHandlers(frame), ...keyHandlers(frame) } as never };
 }
 
 interface Press {

@@ -28,8 +28,6 @@ export function markedDrawing(
     shows: exercise.shows,
     box: homeOf(learner, whole, shownOn(exercise.shows, learner)),
     unit,
-    lit: [],
-    ahead: null,
     red: upTo === steps.length ? redPencil(grade.checks, targets) : noPencil,
     right: [],
   });
