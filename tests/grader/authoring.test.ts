@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { asName } from '../../src/grader/authoring/file-name-faults.ts';
 import { placeOf, placeText } from '../../src/grader/reading/fault.ts';
 import { authored, faultsAfter, faultsIn } from './authored.ts';
 
@@ -133,6 +134,30 @@ describe('names', () => {
       targets[4].name: Two targets are called “break-point”. Give each its own name.
       reference[1].answers: No target of this exercise is called “break-levl”. Did you mean “break-level”?"
     `);
+  });
+
+  test('of exercises, targets and misreadings are none that every object has, nor anything but lower-case words', () => {
+    const called = (name: string) => {
+      const text = JSON.stringify(authored('break-point')).replaceAll('"break-level"', `"${name}"`);
+      const data = JSON.parse(text);
+      data.misreadings[0].id = name;
+      return faultsIn('break-point', data);
+    };
+    for (const name of ['constructor', 'prototype'])
+      expect(called(name)).toBe(
+        ['targets[1].name', 'misreadings[0].id']
+          .map(
+            (at) =>
+              `${at}: “${name}” is a word that every program keeps for itself, and cannot name an exercise, a target or a misreading. Choose another name.`,
+          )
+          .join('\n'),
+      );
+    for (const name of ['__proto__', 'toString'])
+      expect(called(name)).toContain(
+        `targets[1].name: This should be a name: lower-case words and numbers joined by hyphens, beginning with a letter; “${name}” was found.`,
+      );
+    expect(faultsIn('constructor', authored('break-point'))).toMatch(/^\(file\): “constructor” is a word/);
+    expect(asName('Constructor')).toBe('my-exercise');
   });
 
   test('in checks have to be there, and of the kind that is measured', () => {

@@ -3,6 +3,7 @@ import type { Step } from '../../drafting/step.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise, Misreading } from '../exercise.ts';
 import type { Fault } from '../reading/fault.ts';
+import { isStrange } from '../reading/strange-keys.ts';
 import { unknownName } from '../reading/unknown.ts';
 import { strayAnswer } from './target-faults.ts';
 
@@ -15,6 +16,9 @@ function faultsOf(exercise: Exercise, misreading: Misreading, index: number): re
   const at = ['misreadings', index];
   const targets = exercise.targets.map(({ name }) => name);
   const faults: Fault[] = [];
+  if (isStrange(misreading.id)) {
+    faults.push({ at: [...at, 'id'], message: message('author.name-strange', { name: misreading.id }) });
+  }
   // Is it the only one of its name?
   if (exercise.misreadings.findIndex(({ id }) => id === misreading.id) !== index) {
     faults.push({ at: [...at, 'id'], message: message('author.misreading-twice', { id: misreading.id }) });

@@ -3,9 +3,10 @@ import type { Step } from '../../drafting/step.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Fault } from '../reading/fault.ts';
+import { isStrange } from '../reading/strange-keys.ts';
 import { unknownName } from '../reading/unknown.ts';
 
-/** Targets that are named twice, that no check looks at, that the reference does not answer, or that stand in the wrong order. */
+/** Targets that cannot be called so, that are named twice, that no check looks at, that the reference does not answer, or that stand in the wrong order. */
 export function targetFaults(exercise: Exercise): readonly Fault[] {
   const names = exercise.targets.map(({ name }) => name);
   return [
@@ -18,6 +19,8 @@ function faultsOfTarget(exercise: Exercise, name: string, index: number): readon
   const at = ['targets', index, 'name'];
   const names = exercise.targets.map((target) => target.name);
   const answering = exercise.reference.flatMap((step, position) => (step.answers === name ? [{ step, position }] : []));
+  // Can it be called so?
+  if (isStrange(name)) return [{ at, message: message('author.name-strange', { name }) }];
   // Is it the only one of its name?
   if (names.indexOf(name) !== index) return [{ at, message: message('author.target-twice', { name }) }];
   const unchecked = exercise.checks.every(({ target }) => target !== name);

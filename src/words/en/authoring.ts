@@ -47,6 +47,10 @@ export const authoring = {
   ),
 
   // Targets, reference, checks
+  'author.name-strange': entry(
+    ['name'],
+    '“{name}” is a word that every program keeps for itself, and cannot name an exercise, a target or a misreading. Choose another name.',
+  ),
   'author.target-twice': entry(['name'], 'Two targets are called “{name}”. Give each its own name.'),
   'author.target-unchecked': entry(
     ['name'],
