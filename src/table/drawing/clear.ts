@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/point.ts';
 import type { Label } from './drawing.ts';
 import type { Obstacle } from './obstacles.ts';
-import { gapBetween, gapTo, type Rectangle } from './rectangle.ts';
+import { gapBetween, gapTo, gapToPoint, type Rectangle } from './rectangle.ts';
 import type { Seat } from './seats.ts';
 
 /** Words are this much nearer to what they name than to anything else, px. */
@@ -23,6 +23,8 @@ export interface Surroundings {
   /** What is near by its nature: it runs through the mark that is named, or lies on the line that is. */
   readonly touching: readonly Obstacle[];
   readonly others: readonly Obstacle[];
+  /** All three. */
+  readonly all: readonly Obstacle[];
   readonly namesMark: boolean;
 }
 
@@ -42,6 +44,7 @@ export function surroundingsOf(
     own,
     touching: rest.filter(touches),
     others: rest.filter((one) => !touches(one)),
+    all: firm,
     namesMark: mark !== null,
   };
 }
@@ -79,7 +82,7 @@ function leastTouching({ mark, room }: Obstacle, namesMark: boolean): number {
 }
 
 function liesAt({ from, to }: Obstacle, p: Point): boolean {
-  return gapTo({ at: p, halfWide: 0, halfHigh: 0 }, from, to) < SAME;
+  return gapToPoint(p, from, to) < SAME;
 }
 
 /** Whether a line lies in the same place as the named one, where the words would stand. */

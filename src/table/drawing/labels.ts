@@ -7,7 +7,7 @@ import { costOfLeader, leaderOf } from './led.ts';
 import { type Obstacle, obstaclesOf, roomAbout } from './obstacles.ts';
 import { overlap, type Rectangle, runWithin } from './rectangle.ts';
 import type { Run } from './runs.ts';
-import { type Seat, seatsOf } from './seats.ts';
+import { LEAST_LED, type Seat, type Seats, seatsOf } from './seats.ts';
 
 /** Words with a place: about an anchor of the sheet in mm, their middle moved by so many pixels (y down). */
 export interface Placed {
@@ -62,7 +62,7 @@ export function placeLabels(
     const seats = seatsOf(label, text, room, toPixels);
     const found = best(seats, label, field, stood.get(text) ?? null);
     if (found === null) continue;
-    const seat = seats[found] as Seat;
+    const { seat, index } = found;
     field.taken.push(seat.rectangle);
     const { anchor, shift } = seat;
     placed.push({
@@ -72,7 +72,7 @@ export function placeLabels(
       shift,
       leader: lead(seat, room, field),
       onLine: !('x' in label.by),
-      seat: found,
+      seat: index,
     });
   }
   return placed;
@@ -116,20 +116,36 @@ function hardestFirst(labels: readonly Label[]): readonly Label[] {
   return labels.toSorted((a, b) => rank(a) - rank(b));
 }
 
+/** A seat, and which of a label's seats it is: those with a leader are counted after those without. */
+interface Found {
+  readonly seat: Seat;
+  readonly index: number;
+}
+
 /** The seat to take: the one it had, unless it may not or there is a much better one; else the best. Null when there is none. */
-function best(seats: readonly Seat[], label: Label, field: Field, had: number | null): number | null {
+function best(seats: Seats, label: Label, field: Field, had: number | null): Found | null {
   const faint = field.obstacles.filter((one) => one.faint);
   const about = label.of === undefined ? null : surroundingsOf(label, field.obstacles, field.toPixels);
   const costOf = (seat: Seat): number => cost(seat, about, faint, field);
-  const stays = had !== null && seats[had] ? costOf(seats[had]) : NOT_AT_ALL;
-  let found = Number.isFinite(stays) ? had : null;
+  const stood = had === null ? null : seatOf(seats, had);
+  const stays = stood === null ? NOT_AT_ALL : costOf(stood.seat);
+  let found = Number.isFinite(stays) ? stood : null;
   let least = found === null ? NOT_AT_ALL : stays - STAYS;
-  for (const [index, seat] of seats.entries()) {
-    if (seat.dislike >= least) continue;
-    const now = costOf(seat);
-    if (now < least) [found, least] = [index, now];
-  }
+  const look = (among: readonly Seat[], first: number): void => {
+    for (const [rank, seat] of among.entries()) {
+      if (seat.dislike >= least) continue;
+      const now = costOf(seat);
+      if (now < least) [found, least] = [{ seat, index: first + rank }, now];
+    }
+  };
+  look(seats.near, 0);
+  if (least > LEAST_LED) look(seats.led(), seats.near.length);
   return found;
+}
+
+function seatOf({ near, led }: Seats, index: number): Found | null {
+  const seat = index < near.length ? near[index] : led()[index - near.length];
+  return seat ? { seat, index } : null;
 }
 
 /** How little a seat is liked; without end where it may not be taken. */

@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/point.ts';
 import { isWithin, type Surroundings } from './clear.ts';
 import type { Obstacle } from './obstacles.ts';
-import { gapTo, nearestIn, type Rectangle, runWithin } from './rectangle.ts';
+import { gapTo, gapToPoint, nearestIn, type Rectangle, runWithin } from './rectangle.ts';
 import type { Run } from './runs.ts';
 import type { Seat } from './seats.ts';
 
@@ -26,22 +26,17 @@ export function leaderOf({ rectangle }: Pick<Seat, 'rectangle'>, at: Point, clea
 export function costOfLeader(
   rectangle: Rectangle,
   leader: Run,
-  { own, touching, others }: Surroundings,
+  { all, others }: Surroundings,
   taken: readonly Rectangle[],
   leaders: readonly Run[],
 ): number | null {
-  const all = [...own, ...touching, ...others];
   if (all.some((one) => isWithin(rectangle, one, one.room))) return null;
   if (leaders.some((run) => gapTo(rectangle, run.from, run.to) < 2 || cross(run, leader))) return null;
   if (taken.some((words) => runWithin(words, leader.from, leader.to) > 0)) return null;
-  const missed = ({ mark, from }: Obstacle) => mark && distanceTo(from, leader) < PAST_MARK;
+  const missed = ({ mark, from }: Obstacle) => mark && gapToPoint(from, leader.from, leader.to) < PAST_MARK;
   if (others.some(missed)) return null;
   const crossed = others.filter((one) => !one.mark && cross(one, leader)).length;
   return crossed > MOST_CROSSED ? null : crossed * CROSSED;
-}
-
-function distanceTo(p: Point, { from, to }: Run): number {
-  return gapTo({ at: p, halfWide: 0, halfHigh: 0 }, from, to);
 }
 
 function cross(a: Run, b: Run): boolean {

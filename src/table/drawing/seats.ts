@@ -56,15 +56,24 @@ const DIRECTIONS = 16;
 /** They are liked less than any that need none. */
 const LED = 60;
 
+/** The seats of a label: those that need no leader, and, made only where they are asked for, the many that do. */
+export interface Seats {
+  readonly near: readonly Seat[];
+  readonly led: () => readonly Seat[];
+}
+
+/** The least that a seat with a leader is disliked, px. */
+export const LEAST_LED = LED + Math.min(...OFF);
+
 /** The seats of a label. `room` is how far words stay from a mark it names. */
-export function seatsOf(label: Label, text: string, room: number, toPixels: (p: Point) => Point): readonly Seat[] {
+export function seatsOf(label: Label, text: string, room: number, toPixels: (p: Point) => Point): Seats {
   const halfWide = (text.length * CHARACTER) / 2;
   const seatAt = (anchor: Point, shift: Point, dislike: number, led = false): Seat => {
     const at = toPixels(anchor);
     const rectangle = { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH };
     return { anchor, shift, rectangle, dislike, led };
   };
-  return [...nearSeats(label, halfWide, room, seatAt), ...ledSeats(label, halfWide, seatAt)];
+  return { near: nearSeats(label, halfWide, room, seatAt), led: () => ledSeats(label, halfWide, seatAt) };
 }
 
 type SeatAt = (anchor: Point, shift: Point, dislike: number, led?: boolean) => Seat;
