@@ -1,4 +1,5 @@
 import type { Expression } from '../drafting/step.ts';
+import { SAME_CROSSING } from '../geometry/epsilon.ts';
 import type { Check } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import type { Status } from './result.ts';
@@ -33,10 +34,13 @@ export function offOf(reading: Reading, bounds: Bounds): number {
   return Math.abs(reading.measured - expectedOf(reading, bounds));
 }
 
-/** All marks within the tolerance, half within twice, none beyond. */
+/** What is off by no more than this beyond a tolerance, mm or degrees, is off by just as much: the geometry tells no finer. */
+const EXACTLY = SAME_CROSSING;
+
+/** All marks within the tolerance, half within twice, none beyond; what is off by just as much is within it. */
 export function statusOf(off: number, tolerance: number): Status {
-  if (off <= tolerance) return 'within';
-  return off <= 2 * tolerance ? 'near' : 'beyond';
+  if (off <= tolerance + EXACTLY) return 'within';
+  return off <= 2 * tolerance + EXACTLY ? 'near' : 'beyond';
 }
 
 /** The share of a check's marks that a status earns. */

@@ -44,7 +44,7 @@ interface CheckCommon {
 export interface PositionCheck extends CheckCommon {
   readonly measure: 'position';
 }
-/** A point: its distance from a named point or line, mm. */
+/** A point: its distance from a named point or line, mm, signed: what lies on the wrong side of either is that much further off. */
 export interface DistanceCheck extends CheckCommon {
   readonly measure: 'distance';
   readonly from: Name;

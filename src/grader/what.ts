@@ -53,7 +53,7 @@ function distanceOff(
   }
   const measured = { mm: Math.abs(reading.measured) };
   const expected = { mm: Math.abs(reading.expected) };
-  if (reading.measured * reading.expected < 0 && !isNothing(reading.measured) && !isNothing(reading.expected)) {
+  if (isAcross(reading.measured, reading.expected)) {
     return message('grader.distance-across', { target, from, measured, expected });
   }
   const isBeyond = Math.abs(reading.measured) > Math.abs(reading.expected);
@@ -61,6 +61,11 @@ function distanceOff(
   return check.measure === 'parallel' && reading.spot !== null && typeof check.at !== 'string'
     ? message('grader.distance-at', { target, from, spot: { named: reading.spot }, measured, expected, way })
     : message('grader.distance', { target, from, measured, expected, way });
+}
+
+/** Whether what was measured lies on the other side from what was wanted. */
+function isAcross(measured: number, wanted: number): boolean {
+  return measured * wanted < 0 && !isNothing(measured) && !isNothing(wanted);
 }
 
 /** How far off a reading is, so that it agrees with the two figures shown beside it. */
@@ -119,11 +124,11 @@ function angleOff({ target: { name }, right }: JudgedTarget, to: Name, reading: 
   return message('grader.angle', { ...values, ...angles });
 }
 
+/** For readings that a range was stated for; only what is read in mm can have one. */
 function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Message {
-  const shown = (value: number): Value => (reading.unit === 'mm' ? { mm: value } : degrees(value));
   const bound = expectedOf(reading, judged.bounds);
   const tooLittle = judged.bounds.least !== null && reading.measured < judged.bounds.least;
-  const amounts = { measured: shown(Math.abs(reading.measured)), bound: shown(Math.abs(bound)) };
+  const amounts = { measured: { mm: Math.abs(reading.measured) }, bound: { mm: Math.abs(bound) } };
   const { check } = judged;
   if (check.measure === 'bow' && isNothing(bound)) {
     return message('grader.bow-side', { target, measured: amounts.measured });
@@ -132,12 +137,19 @@ function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Messa
     return message('grader.bow-range', { target, ...amounts });
   if (check.measure === 'through')
     return message('grader.through-range', { target, spot: { named: check.point }, ...amounts });
-  if (check.measure === 'distance' || check.measure === 'parallel') {
-    const from = { named: check.from };
-    return message(tooLittle ? 'grader.from-least' : 'grader.from-most', { target, from, ...amounts });
-  }
-  const plain = { target, measured: shown(reading.measured) };
+  if (check.measure === 'distance' || check.measure === 'parallel')
+    return distanceOutOfRange(target, { named: check.from }, reading.measured, bound);
+  const plain = { target, measured: { mm: reading.measured } };
   return tooLittle
-    ? message('grader.least', { ...plain, least: shown(bound) })
-    : message('grader.most', { ...plain, most: shown(bound) });
+    ? message('grader.least', { ...plain, least: { mm: bound } })
+    : message('grader.most', { ...plain, most: { mm: bound } });
+}
+
+/** Which side is meant is said by a sentence of its own; on it, distances have no sign. */
+function distanceOutOfRange(target: Value, from: Value, distance: number, bound: number): Message {
+  const values = { target, from, measured: { mm: Math.abs(distance) } };
+  const wanted = { mm: Math.abs(bound) };
+  if (isAcross(distance, bound)) return message('grader.distance-across', { ...values, expected: wanted });
+  const isNear = Math.abs(distance) < Math.abs(bound);
+  return message(isNear ? 'grader.from-least' : 'grader.from-most', { ...values, bound: wanted });
 }

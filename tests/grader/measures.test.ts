@@ -44,7 +44,25 @@ test('a distance from a line is signed to the right, however the line was drawn'
   }
 });
 
-test('a distance from a point is plain, and has no direction when the mark lies on the point itself', () => {
+test('a distance from a point knows the side on which the right mark lies from the one behind the point', () => {
+  const named = { peg: mark(0, 0) };
+  const check = { measure: 'distance', from: 'peg' } as const;
+  expect(read(check, mark(3, 27), mark(0, 28), named)?.measured).toBeCloseTo(Math.hypot(3, 27), 12);
+  expect(read(check, mark(0, -28), mark(0, 28), named)).toMatchObject({
+    measured: -28,
+    expected: 28,
+    displacement: { y: -56 },
+    arrow: { from: { y: -28 }, to: { y: 28 } },
+  });
+  // A mark that belongs on the point itself has no side to be on.
+  expect(read(check, mark(0, -2), mark(0, 0), named)).toMatchObject({
+    measured: 2,
+    expected: 0,
+    displacement: { y: -2 },
+  });
+});
+
+test('a distance from a point has no direction when the mark lies on the point itself', () => {
   const named = { peg: mark(0, 0) };
   expect(read({ measure: 'distance', from: 'peg' }, mark(0, 30), mark(28, 0), named)).toMatchObject({
     measured: 30,

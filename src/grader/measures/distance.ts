@@ -1,10 +1,13 @@
 import type { Line } from '../../geometry/line.ts';
-import { add, distance, dot, type Point, scale, subtract } from '../../geometry/point.ts';
+import { add, distance, dot, norm, type Point, scale, subtract } from '../../geometry/point.ts';
 import type { DistanceCheck } from '../exercise.ts';
 import { outwardNormal, shapeNamed } from './lookup.ts';
 import type { Take } from './reading.ts';
 
-/** From a line the distance is signed, positive to the right or up; from a point it is plain. */
+/**
+ * The distance is signed, so that as far off on the wrong side is not right: from a line positive to the right or up, from a
+ * point positive on the side of it where the right mark lies.
+ */
 export const takeDistance: Take<DistanceCheck> = (check, { answer, right, reference }) => {
   const from = shapeNamed(reference, check.from);
   if (answer.kind !== 'point' || right.kind !== 'point' || from === null) return null;
@@ -29,9 +32,11 @@ function fromLine(line: Line, answer: Point, right: Point) {
 }
 
 function fromPoint(centre: Point, answer: Point, right: Point) {
-  const measured = distance(answer, centre);
+  const reach = subtract(answer, centre);
+  const isBehind = dot(reach, subtract(right, centre)) < 0;
+  const measured = isBehind ? -norm(reach) : norm(reach);
   const expected = distance(right, centre);
-  const displacement = measured === 0 ? null : scale(subtract(answer, centre), (measured - expected) / measured);
+  const displacement = measured === 0 ? null : scale(reach, (measured - expected) / measured);
   return {
     measured,
     expected,
