@@ -58,7 +58,7 @@ function located({ at, message: said }: Fault, index: number, name: Name | null)
     name === null ? message('read.step', { step: index + 1 }) : message('read.step-named', { step: index + 1, name });
   const whole =
     at === ''
-      ? message('read.in-step', { step: { said: step }, said: { said } })
-      : message('read.in-field', { step: { said: step }, field: at, said: { said } });
+      ? message('read.in-step', { step: { said: step }, said: { sentence: said } })
+      : message('read.in-field', { step: { said: step }, field: at, said: { sentence: said } });
   return { path, message: whole };
 }

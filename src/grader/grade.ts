@@ -57,7 +57,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
 
 function problemsOf(sheet: Sheet): Grade['problems'] {
   return sheet.problems.map(({ step, message: said }) =>
-    message('grader.problem', { step: step + 1, problem: { said } }),
+    message('grader.problem', { step: step + 1, problem: { sentence: said } }),
   );
 }
 

@@ -123,7 +123,7 @@ function groundFaults(exercise: Exercise): readonly Fault[] {
   const ungiven = givenGroundFaults(exercise, [order]);
   if (ungiven.length > 0) return ungiven;
   const dealt = layOut(exercise, order);
-  if (!dealt.ok) return [{ at: [], message: message('author.order', { why: { said: dealt.message } }) }];
+  if (!dealt.ok) return [{ at: [], message: message('author.order', { why: { sentence: dealt.message } }) }];
   const { givens } = dealt;
   const reference = replay(givens, exercise.reference);
   const shown = exercise.shows.flatMap((name, index) =>

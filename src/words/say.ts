@@ -53,6 +53,11 @@ export function say(message: Message, reader: Reader): string {
   return format.format(values) as string;
 }
 
+/** The message as a sentence of its own, which begins with a capital though it begin with a name. */
+export function saySentence(message: Message, reader: Reader): string {
+  return capitalised(say(message, reader), reader.language);
+}
+
 /** ICU argument names have no hyphens, the names of measures do: `{break-rise}` is spelt `{break_rise}` inside. */
 function argument(name: string): string {
   return name.replaceAll('-', '_');
@@ -76,7 +81,7 @@ export function valueText(value: Value, reader: Reader): string | number {
     return listText(names, reader.language);
   }
   if ('listed' in value) return listText(value.listed, reader.language);
-  if ('sentence' in value) return capitalised(say(value.sentence, reader), reader.language);
+  if ('sentence' in value) return saySentence(value.sentence, reader);
   return say(value.said, reader);
 }
 

@@ -41,7 +41,7 @@ describe('what an author is told', () => {
     const bare = { order: orderOf('amara', {}), shows: [], labels: [], box };
     const steps = [{ verb: 'cross', name: 'nowhere', one: 'waist', other: 'collarbone-level' }] as const;
     expect(() => sceneSheet({ id: 'broken', ...bare, steps })).toThrowErrorMatchingInlineSnapshot(
-      '[AuthoringError: Step 1 (nowhere) of the figure “broken” cannot be carried out. waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.]',
+      '[AuthoringError: Step 1 (nowhere) of the figure “broken” cannot be carried out. Waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.]',
     );
   });
 

@@ -301,7 +301,7 @@ describe('what only a replay shows', () => {
       exercise.misreadings[6].instead[0].one = 'waist';
     };
     expect(faultsAfter('break-point', change)).toMatchInlineSnapshot(
-      `"misreadings[6].instead[0].other: Done this way, nothing comes out for the target “break-point”. waist and break level run parallel, so they do not cross. Choose lines that lean toward each other."`,
+      `"misreadings[6].instead[0].other: Done this way, nothing comes out for the target “break-point”. Waist and break level run parallel, so they do not cross. Choose lines that lean toward each other."`,
     );
   });
 });

@@ -51,3 +51,10 @@ test('an answer to a target there is none of is told, with the one that was mean
     'Step 3: No target of this exercise is called “brake-point”. Did you mean “break-point”?',
   ]);
 });
+
+test('what is wrong with a step begins with a capital behind its number, though it begin with a name', () => {
+  const beside = { verb: 'cross', name: 'nowhere', one: 'waist', other: 'collarbone-level' } as const;
+  expect(graded([beside]).problems).toEqual([
+    'Step 1: Waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.',
+  ]);
+});

@@ -6,7 +6,7 @@ import type { Order } from '../../grader/order.ts';
 import type { Drawing } from '../../table/drawing/drawing.ts';
 import { atRest, type LiveHandle, type LiveScene } from '../../table/live/live-scene.ts';
 import { liveDrawing, liveSheet } from '../../table/live/live-sheet.ts';
-import { say } from '../../words/say.ts';
+import { say, saySentence } from '../../words/say.ts';
 import type { Unit } from '../../words/unit.ts';
 import { AuthoringError } from '../authoring-error.ts';
 import { builtReader } from '../reader.ts';
@@ -65,7 +65,7 @@ export function sceneSheet(scene: Scene): Sheet {
   const problem = sheet.problems[0];
   if (problem) {
     const where = `Step ${problem.step + 1} (${problem.name}) of the figure “${scene.id}”`;
-    throw new AuthoringError(`${where} cannot be carried out. ${say(problem.message, builtReader)}`);
+    throw new AuthoringError(`${where} cannot be carried out. ${saySentence(problem.message, builtReader)}`);
   }
   return sheet;
 }

@@ -49,7 +49,7 @@ export function givenGroundFaults(exercise: Exercise, orders: readonly Order[]):
 
 function undrawn({ step, field, message: why }: Problem): Fault {
   const at = field === null ? ['given', step] : ['given', step, field];
-  return { at, message: message('author.given-problem', { why: { said: why } }) };
+  return { at, message: message('author.given-problem', { why: { sentence: why } }) };
 }
 
 function notAPoint(sheet: Sheet, name: Name, index: number): readonly Fault[] {

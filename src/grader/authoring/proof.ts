@@ -54,7 +54,7 @@ function misreadingFault(exercise: Exercise, misreading: Misreading, givens: Giv
     const [problem] = sheet.problems;
     const why = problem?.message ?? message('author.no-why');
     const at = problem === undefined ? [] : placeOf(steps[problem.step], problem.field, misreading);
-    return { at, message: message('author.misreading-empty', { target, why: { said: why } }) };
+    return { at, message: message('author.misreading-empty', { target, why: { sentence: why } }) };
   }
   if (judged.checks.some(({ status }) => status !== 'within')) return null;
   return { at: [], message: message('author.misreading-right', { target, ...worstOf(judged) }) };

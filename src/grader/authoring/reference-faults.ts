@@ -28,7 +28,7 @@ function ownProblems(problems: readonly Problem[]): readonly Problem[] {
 /** A problem of a replay, at its step and field. */
 export function problemFault({ step, field, message: why }: Problem, list: Place): Fault {
   const at = field === null ? [...list, step] : [...list, step, field];
-  return { at, message: message('author.reference-problem', { why: { said: unstated(why) ?? why } }) };
+  return { at, message: message('author.reference-problem', { why: { sentence: unstated(why) ?? why } }) };
 }
 
 /** What to say of a measure that there is and that the order does not state, or has no rule for: no other name was meant. */

@@ -193,7 +193,7 @@ function Note({ looks, hand, say, complete }: InHandProps & { readonly complete:
   const preview = looks.ahead(pointed);
   return (
     <p class="sentence-note">
-      {preview.kind === 'problem' ? say.message(preview.message) : nextFor(hand, say, complete)}
+      {preview.kind === 'problem' ? say.sentence(preview.message) : nextFor(hand, say, complete)}
     </p>
   );
 }

@@ -52,7 +52,7 @@ export function StepLine(props: StepLineProps): VNode {
           <StepWords {...props} />
           <StepLength name={step.name} sheet={sheet} say={say} />
         </p>
-        {problem ? <p class="step-problem">{say.message(problem.message)}</p> : null}
+        {problem ? <p class="step-problem">{say.sentence(problem.message)}</p> : null}
         {stays ? <p class="step-stays">{say.message(stays)}</p> : null}
         <div class="step-ends">
           <NameBox
