@@ -4,6 +4,7 @@ import { type Message, message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Laid } from '../lay-out.ts';
 import type { Fault, Place } from '../reading/fault.ts';
+import { loneLength } from './one-unit.ts';
 
 /** What feedback may say besides the measures of the order. */
 const readings = ['off', 'measured', 'expected'];
@@ -16,7 +17,7 @@ interface Text {
   readonly early?: boolean;
 }
 
-/** Texts that cannot be read, and texts that use a value there is none of: what the learner reads beforehand has no more than the learner's own measures. */
+/** Texts that cannot be read, that give a length in one unit, or that use a value there is none of: what the learner reads beforehand has no more than the learner's own measures. */
 export function textFaults(exercise: Exercise, { givens, learner }: Laid): readonly Fault[] {
   const [all, own] = [givens, learner].map(({ measures }) => [...measures.keys()]);
   return textsOf(exercise, all ?? [], own ?? []).flatMap(faultsIn);
@@ -52,9 +53,11 @@ function faultsIn({ at, text, values, early }: Text): readonly Fault[] {
   }
   const [first] = read.uses;
   if (early && first !== undefined) return [{ at, message: message('author.hint-early', { name: first }) }];
-  return read.uses
-    .filter((name) => !values.includes(name))
-    .map((name) => ({ at, message: unknownValue(name, values) }));
+  const lone = loneLength(text);
+  return [
+    ...read.uses.filter((name) => !values.includes(name)).map((name) => ({ at, message: unknownValue(name, values) })),
+    ...(lone === null ? [] : [{ at, message: message('author.text-one-unit', { ...lone }) }]),
+  ];
 }
 
 function unknownValue(name: string, values: readonly string[]): Message {

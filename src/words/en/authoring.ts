@@ -117,6 +117,10 @@ export const authoring = {
     ['name'],
     'This text uses “{name}” in braces, and it can use no values. Write the words themselves.',
   ),
+  'author.text-one-unit': entry(
+    ['found', 'both'],
+    '“{found}” stands here in one unit, and some readers work in the other. Write both, {both}; or, where the order states this length, its name in braces.',
+  ),
   'author.hint-early': entry(
     ['name'],
     'The first hint gives “{name}” away. It says where to look; keep measures for the third.',
