@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { loadExercise } from '../../src/cli/exercises.ts';
+import type { Step } from '../../src/drafting/step.ts';
+import { gradeDraft } from '../../src/grader/grade.ts';
+import { invented, orderOn } from './tables.ts';
+
+/** Checks of a target that are lost on some invented figure where steps of the reference are put otherwise. */
+function lostWith(id: string, target: string, instead: readonly Step[]): readonly string[] {
+  const exercise = loadExercise(id);
+  const steps = exercise.reference.map((step) => instead.find(({ name }) => name === step.name) ?? step);
+  const lost = invented.flatMap((figure) =>
+    gradeDraft(exercise, orderOn(exercise, figure), steps, 'workroom').checks.filter(
+      (check) => check.target === target && check.status !== 'within',
+    ),
+  );
+  return [...new Set(lost.map(({ check }) => check))];
+}
+
+const collars = ['collar-single', 'collar-double', 'shawl'] as const;
+
+describe('an edge that is right at its ends only', () => {
+  test.each(collars)('%s: a neck edge drawn without the swing is seen to run beside the swung line', (id) => {
+    const unswung: Step = { verb: 'parallel', name: 'edge-line', to: 'neck-line', through: 'neck-point' };
+    expect(lostWith(id, 'collar-neck-edge', [unswung])).toEqual(expect.arrayContaining(['through', 'squareness']));
+  });
+
+  test('neck-edge: likewise', () => {
+    const unswung: Step[] = [
+      {
+        verb: 'along',
+        name: 'past-back',
+        on: 'neck-line',
+        from: 'neck-point',
+        distance: 'back-neck + 1 in',
+        toward: 'up',
+      },
+      { verb: 'along', name: 'mid-back', on: 'neck-line', from: 'neck-point', distance: 'back-neck / 2', toward: 'up' },
+      {
+        verb: 'curve',
+        name: 'back-edge',
+        through: ['past-back', 'mid-back', 'neck-point'],
+        leave: { along: 'neck-line' },
+        arrive: { along: 'neck-line' },
+      },
+    ];
+    expect(lostWith('neck-edge', 'collar-neck-edge', unswung)).toContain('through');
+  });
+
+  test.each(['collar-single', 'collar-double', 'collar-outline'])(
+    '%s: an outer edge with a corner is no smooth one',
+    (id) => {
+      const cornered: Step = {
+        verb: 'seam',
+        name: 'outer-edge',
+        run: ['outer-back', 'over-shoulder', 'collar-point'],
+        answers: 'outer-edge',
+      };
+      expect(lostWith(id, 'outer-edge', [cornered])).toContain('smoothness');
+    },
+  );
+
+  test('true-draped: an outer edge begun beyond the centre back is seen', () => {
+    const instead: Step[] = [
+      { verb: 'parallel', name: 'past-line', to: 'collar-centre-back', distance: '1 in', side: 'up' },
+      {
+        verb: 'curve',
+        name: 'outer-edge',
+        through: ['beyond', 'outer-mark-2', 'outer-mark-3', 'outer-mark-4'],
+        leave: { square: 'collar-centre-back' },
+        answers: 'outer-edge',
+      },
+    ];
+    const exercise = loadExercise('true-draped');
+    const before = exercise.reference.slice(0, -1);
+    const steps: Step[] = [
+      ...before,
+      instead[0] as Step,
+      { verb: 'foot', name: 'beyond', from: 'outer-start', on: 'past-line' },
+      instead[1] as Step,
+    ];
+    for (const figure of invented) {
+      const { checks } = gradeDraft(exercise, orderOn(exercise, figure), steps, 'workroom');
+      const lost = checks.filter(({ target, status }) => target === 'outer-edge' && status !== 'within');
+      expect(lost.map(({ check, marks }) => [check, marks])).toContainEqual(['through', 0]);
+    }
+  });
+});
