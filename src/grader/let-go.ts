@@ -3,14 +3,12 @@ import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
+import { isAlike } from './alike.ts';
 import { applied } from './applied.ts';
 import type { Laid } from './lay-out.ts';
 import type { LetGo } from './result.ts';
 import { stepFields } from './step-fields.ts';
 import { lostOn, type Trial } from './trial.ts';
-
-/** How near a name's value must come to a typed number to be what it may have stood for, mm. */
-const ALIKE = 0.6;
 
 /**
  * The step at which a target lets go: among the steps it is made from, the first mark made by eye or number typed that
@@ -110,11 +108,7 @@ function measuresLike(typed: string, target: Name, { exercise, order, learner }:
   ];
   return tries.filter((text) => {
     const theirs = evaluate(text, learner.measures);
-    return (
-      theirs.ok &&
-      theirs.quantity.dimension === wanted.dimension &&
-      Math.abs(theirs.quantity.value - wanted.value) <= ALIKE
-    );
+    return theirs.ok && isAlike(theirs.quantity, wanted);
   });
 }
 

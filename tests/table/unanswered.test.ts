@@ -27,7 +27,7 @@ describe('before a draft is checked', () => {
 describe('the working says what stays as it is when the figure changes', () => {
   const said = (actions: Parameters<typeof benchAfter>[0]) => {
     const [first] = benchAfter(actions).steps;
-    const stays = first ? whatStays(first) : null;
+    const stays = first ? whatStays(first, room.givens.measures) : null;
     return stays && say(stays, { language: 'en', unit: 'cm' });
   };
 
@@ -37,11 +37,25 @@ describe('the working says what stays as it is when the figure changes', () => {
     );
   });
 
-  test('a number, but not a name, nor nothing', () => {
-    expect(said(level)).toMatchInlineSnapshot(
-      `"The number 4 cm stays the same when the figure changes. If a measure is meant, write its name."`,
+  test('a number that comes to a measure, in either unit, but not the name itself', () => {
+    const away = (distance: string) => said(step('parallel', { to: 'waist', distance, side: 'up' }));
+    expect(away('3 cm')).toMatchInlineSnapshot(
+      `"On this figure 3 cm comes to the overlap, but it stays 3 cm on every other. If the overlap is meant, write the name."`,
     );
+    expect(away('1 3/16 in')).toContain('On this figure 1 3/16 in comes to the overlap');
+    expect(away('3.1 cm')).toBeNull();
     expect(said(edge)).toBeNull();
-    expect(said(step('parallel', { to: 'waist', distance: '0 mm', side: 'up' }))).toBeNull();
+  });
+
+  test('no number that the trade lays off on every figure, nor nothing, nor an angle five degrees off', () => {
+    const away = (distance: string) => said(step('parallel', { to: 'waist', distance, side: 'up' }));
+    expect(away('1/4 in')).toBeNull();
+    expect(said(level)).toBeNull();
+    expect(away('0 mm')).toBeNull();
+    const slope = room.givens.measures.get('shoulder-slope')?.value ?? 0;
+    const turned = (angle: string) =>
+      said(step('slant', { to: 'waist', angle, through: 'neck-point', turn: 'clockwise' }));
+    expect(turned(`${(slope * 180) / Math.PI + 5} deg`)).toBeNull();
+    expect(turned(`${(slope * 180) / Math.PI} deg`)).toContain('comes to the shoulder slope');
   });
 });

@@ -33,7 +33,7 @@ interface StepLineProps {
 export function StepLine(props: StepLineProps): VNode {
   const { index, step, bench, sheet, say, dispatch, onLight } = props;
   const problem = sheet.problems.find((one) => one.step === index);
-  const stays = whatStays(step);
+  const stays = whatStays(step, measuresBefore(bench.steps, index, sheet));
   const done = index < bench.upTo;
   const name = { named: step.name };
   return (
@@ -74,6 +74,12 @@ export function StepLine(props: StepLineProps): VNode {
       </div>
     </li>
   );
+}
+
+/** What a step could have named: the measures, and what was taped before it. */
+function measuresBefore(steps: readonly Step[], index: number, { measures }: Sheet): Sheet['measures'] {
+  const later = new Set(steps.slice(index).map(({ name }) => name));
+  return new Map([...measures].filter(([name]) => !later.has(name)));
 }
 
 function StepLength({

@@ -193,8 +193,8 @@ export const table = {
     'Made by eye: {name} stays here when the figure changes. Laid off from the block, it would follow.',
   ),
   'table.stays-number': entry(
-    ['typed'],
-    'The number {typed} stays the same when the figure changes. If a measure is meant, write its name.',
+    ['typed', 'name'],
+    'On this figure {typed} comes to the {name}, but it stays {typed} on every other. If the {name} is meant, write the name.',
   ),
 
   // The brief
