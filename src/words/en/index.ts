@@ -4,17 +4,22 @@ import { classWords } from './class.ts';
 import { commands } from './commands.ts';
 import { course } from './course.ts';
 import { desk } from './desk.ts';
+import { expressions } from './expressions.ts';
 import { feedback } from './feedback.ts';
 import { figures } from './figures.ts';
 import { files } from './files.ts';
 import { garment } from './garment.ts';
 import { grader } from './grader.ts';
+import { keeping } from './keeping.ts';
+import { marked } from './marked.ts';
 import { names } from './names.ts';
 import { problems } from './problems.ts';
+import { reading } from './reading.ts';
 import { sets } from './sets.ts';
 import { steps } from './steps.ts';
 import { table } from './table.ts';
 import { teacherMarks } from './teacher-marks.ts';
+import { tools } from './tools.ts';
 import { views } from './views.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
@@ -22,7 +27,9 @@ export const en = {
   ...names,
   ...garment,
   ...steps,
+  ...expressions,
   ...problems,
+  ...reading,
   ...grader,
   ...files,
   ...sets,
@@ -30,6 +37,9 @@ export const en = {
   ...authoringYaml,
   ...commands,
   ...table,
+  ...tools,
+  ...marked,
+  ...keeping,
   ...views,
   ...course,
   ...figures,
