@@ -1,3 +1,4 @@
+import { SEEN_PATTERN } from '../words/unseen.ts';
 import {
   DRAFT_LENGTH,
   EXPRESSION_LENGTH,
@@ -65,6 +66,7 @@ const shared: Readonly<Record<string, Schema>> = {
     type: 'string',
     minLength: 1,
     maxLength: EXPRESSION_LENGTH,
+    pattern: SEEN_PATTERN,
   },
   place: {
     description: 'Across and up from where the centre front crosses the waist, in mm.',

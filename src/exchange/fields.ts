@@ -21,9 +21,16 @@ export function whole(least: number, most: number, wanted: Wanted) {
   return v.pipe(v.number(wanted), v.integer(wanted), v.minValue(least, wanted), v.maxValue(most, wanted));
 }
 
-/** A date and time in UTC, or null. */
+/** A date and time in UTC, or null. A day that no month has is none: machines take 30 February for 2 March. */
 export function moment(wanted: Wanted) {
-  return v.nullable(v.pipe(v.string(wanted), v.isoTimestamp(wanted)));
+  return v.nullable(v.pipe(v.string(wanted), v.isoTimestamp(wanted), v.check(isOnCalendar, wanted)));
+}
+
+function isOnCalendar(moment: string): boolean {
+  const day = moment.slice(0, 'YYYY-MM-DD'.length);
+  const found = new Date(`${day}T00:00:00Z`);
+  // What is no day at all is the business of the form before.
+  return Number.isNaN(found.valueOf()) || found.toISOString().startsWith(day);
 }
 
 export const strictnesses = Object.keys(strictnessFactor) as [Strictness, ...Strictness[]];

@@ -4,6 +4,9 @@
  */
 const UNSEEN = /[\p{Cc}\p{Bidi_Control}\u2028\u2029]/gu;
 
+/** A whole text that `hasUnseen` finds nothing in, as a JSON Schema states it. */
+export const SEEN_PATTERN = '^[^\\p{Cc}\\p{Bidi_Control}\\u2028\\u2029]*$';
+
 /** Whether there is anything in a text that is not seen and changes what is. */
 export function hasUnseen(text: string): boolean {
   return text.search(UNSEEN) >= 0;

@@ -56,6 +56,8 @@ describe('the JSON Schema of a draft', () => {
     ['a name of 61 letters', { ...edge, name: 'x'.repeat(61) }, false],
     ['an expression of 200 wide characters', { ...edge, distance: '😀'.repeat(200) }, true],
     ['an expression of 201 characters', { ...edge, distance: '1'.repeat(201) }, false],
+    ['an expression that turns the direction of writing', { ...edge, distance: '3 \u202ecm' }, false],
+    ['an expression in two lines', { ...edge, distance: 'stand\n+ fall' }, false],
     ['an empty expression', { ...edge, distance: '' }, false],
     ['a field that is null', { ...edge, answers: null }, false],
     ['a heading of two kinds', { ...curve, leave: { along: 'a', square: 'b' } }, false],

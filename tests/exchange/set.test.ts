@@ -101,6 +101,16 @@ describe('what does not fit', () => {
     expect(faultsAfter(change)).toMatchSnapshot();
   });
 
+  test.each([
+    ['2026-02-30T17:00:00.000Z', false],
+    ['2026-04-31T17:00:00Z', false],
+    ['2025-02-29T17:00:00Z', false],
+    ['2028-02-29T17:00:00Z', true],
+    ['2026-12-31T23:59:59.999Z', true],
+  ])('a day is one of the calendar: %s, %s', (due, isDay) => {
+    expect(readSetJson({ ...setJson(weekTwo), due }, exercises).ok).toBe(isDay);
+  });
+
   test('is refused in a sentence, whatever is written where', () => {
     const paths = Object.keys(setJson(weekTwo));
     fc.assert(
