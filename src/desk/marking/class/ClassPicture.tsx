@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useId, useMemo, useRef } from 'preact/hooks';
 import { bandOf } from '../../../exchange/class/laid/band.ts';
 import type { Footing } from '../../../exchange/class/laid/footing.ts';
+import { usualStrictness } from '../../../exchange/class/laid/strictness.ts';
 import type { UnderSheet } from '../../../exchange/class/laid/under-sheet.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
@@ -10,7 +11,7 @@ import type { Sound } from '../book/Book.tsx';
 import { Names } from '../Names.tsx';
 import type { Opened } from '../piece/use-opened.ts';
 import type { TheClass } from '../the-class.ts';
-import { classDrawing } from './class-drawing.ts';
+import { ASPECT, classDrawing } from './class-drawing.ts';
 import { classSentences, whyNoChalk } from './class-sentences.ts';
 import { type ClassTarget, classTarget } from './class-target.ts';
 import { useSeen } from './use-seen.ts';
@@ -26,6 +27,10 @@ interface ClassPictureProps {
   readonly say: Say;
 }
 
+/** How wide a picture is at most before its words are seated for more room, and at least, two beside one another on A4; px. */
+const WIDTHS = [460, 302] as const;
+const HEIGHTS = [WIDTHS[0] / ASPECT, WIDTHS[1] / ASPECT] as const;
+
 /** So many of those who are furthest off are named. */
 const NAMED = 5;
 
@@ -35,7 +40,8 @@ export function ClassPicture(props: ClassPictureProps): VNode {
   const frame = useRef<HTMLElement>(null);
   const seen = useSeen(frame);
   const class_ = useMemo(() => classTarget(pieces, target), [pieces, target]);
-  const half = bandOf(exercise, target, pieces[0]?.row.strictness ?? 'workroom');
+  const by = useMemo(() => usualStrictness(pieces.map(({ row }) => row)), [pieces]);
+  const half = by && bandOf(exercise, target, by.strictness);
   const says = classSentences(class_, footing, pieces.length).map(say.message).join(' ');
   const title = say('table.label', { name: { named: target } });
   const spoken = `${title}. ${says}`;
@@ -55,7 +61,7 @@ export function ClassPicture(props: ClassPictureProps): VNode {
         <div class="class-unseen" role="img" aria-label={spoken} />
       )}
       <figcaption>
-        <strong>{title}:</strong> {says} {half === null ? say.message(whyNoChalk(exercise, target)) : null}
+        <strong>{title}:</strong> {says} {chalkWords(half, by, props)}
         {class_.furthest.length === 0 ? null : (
           <div class="class-furthest">
             {say('class.furthest')}
@@ -74,6 +80,18 @@ export function ClassPicture(props: ClassPictureProps): VNode {
   );
 }
 
+/** Why there is no chalk, or by what it is drawn where the class was not marked by one and the same. */
+function chalkWords(
+  half: number | null,
+  by: ReturnType<typeof usualStrictness>,
+  { exercise, target, pieces, say }: ClassPictureProps,
+): string | null {
+  if (half === null) return say.message(whyNoChalk(exercise, target));
+  if (by === null || by.count === pieces.length) return null;
+  const strictness = say(`class.chalk.${by.strictness}`);
+  return say('class.chalk-by', { strictness, count: by.count, worked: pieces.length });
+}
+
 interface ClassDrawingProps extends Pick<ClassPictureProps, 'exercise' | 'under' | 'footing' | 'say'> {
   readonly target: ClassTarget;
   readonly half: number | null;
@@ -86,5 +104,5 @@ function ClassDrawing({ exercise, under, footing, target, half, says, say }: Cla
     () => classDrawing({ under, shows: exercise.shows, footing, half, unit, ...target }),
     [under, exercise, footing, half, unit, target],
   );
-  return <SheetDrawing drawing={drawing} reader={say.reader} id={useId()} says={says} />;
+  return <SheetDrawing drawing={drawing} reader={say.reader} id={useId()} says={says} heights={HEIGHTS} />;
 }

@@ -35,7 +35,7 @@ const MARGIN = 14;
 /** At least so much of the sheet is shown to each side of a mark, mm. */
 const LEAST = 34;
 /** Every picture is so many times as wide as high. */
-const ASPECT = 0.9;
+export const ASPECT = 0.9;
 
 /** The answers of a class over the right one, true to the sheet's scale. */
 export function classDrawing({ under, shows, footing, strays, gathered, half, unit }: ClassLaid): Drawing {

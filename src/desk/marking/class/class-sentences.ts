@@ -18,22 +18,27 @@ export function classSentences(
   const spread = spreadOf(strays, footing);
   return [
     message('class.made', { made: strays.length, worked, right }),
-    ...(spread === null ? [] : spreadSentences(spread)),
+    ...(spread === null ? [] : spreadSentences(spread, strays.length)),
     ...gathered.map(({ way, strays: all }) => message('class.gathered', { count: all.length, way })),
   ];
 }
 
-function spreadSentences({ half, furthest, at, lean }: Spread): readonly Message[] {
+function spreadSentences(spread: Spread, count: number): readonly Message[] {
+  const { furthest, at, lean } = spread;
   if (furthest < ON_IT) return [message('class.all-on')];
-  const most = { mm: furthest };
-  const far =
-    half < ON_IT
-      ? message('class.half-on', { furthest: most })
-      : message('class.half', { half: { mm: half }, furthest: most });
+  const far = farSentence(spread, count);
   if (Math.hypot(lean.x, lean.y) < ON_IT) return [far, message('class.lean-not')];
   const way = { said: wayOf(lean) };
   if (at === null) return [far, message('class.lean', { way })];
   return [far, at.name === null ? message('class.lean-most', { way }) : leanAt(at.name, way)];
+}
+
+function farSentence({ nearest, half, furthest }: Spread, count: number): Message {
+  const most = { mm: furthest };
+  // Do they all lie as far off, or is there one only?
+  if (furthest - nearest < ON_IT) return message('class.all-off', { count, furthest: most });
+  if (half < ON_IT) return message('class.half-on', { furthest: most });
+  return message('class.half', { half: { mm: half }, furthest: most });
 }
 
 function leanAt(spot: string, way: { readonly said: Message }): Message {

@@ -63,10 +63,14 @@ describe('a class in one picture', () => {
     expect(classTarget(pieces, 'roll-line').furthest).toEqual(expect.arrayContaining(['bo', 'cem']));
   });
 
-  test('says how many, how far off, which way, and where some lie together', () => {
+  test('says how many, how far off, which way, and where some lie together', async () => {
+    // Where two are right and two are not, nobody lies half way.
     expect(told('roll-line')).toMatch(
-      /^4 of 5 can be laid here; 2 are right\. Half of them lie within .+ of the right place; the furthest lies .+ off\. .+ 2 lie where “through neck point” comes out\.$/,
+      /^4 of 5 can be laid here; 2 are right\. Half of them or more lie on the right place; the furthest lies .+ off\. The middle of the class lies on it\. 2 lie where “through neck point” comes out\.$/,
     );
+    const wronger = await piecesOf(roll, { Ana: roll.reference, Bo: wrong, Cem: wrong });
+    const [, far] = classSentences(classTarget(wronger, 'roll-line'), footingOf('roll-line'), 3);
+    expect(far && say(far, reader)).toMatch(/^Half of them lie within 3\.\d cm of the right place; the furthest/);
     expect(told('break-point')).toBe(
       '4 of 5 can be laid here; 3 are right. Half of them or more lie on the right place; the furthest lies 2 cm off. The middle of the class lies on it.',
     );
@@ -85,6 +89,17 @@ describe('a class in one picture', () => {
       /^At the stand point the middle of the class lies .+ too far toward the shoulder tip\.$/,
     );
     expect(sentences).toContain('The middle of the class lies 0.8 cm too far toward the front edge.');
+  });
+
+  test('says one distance of one answer, and of answers that are as far off', async () => {
+    const saidOf = async (...names: readonly string[]): Promise<string> => {
+      const all = await piecesOf(roll, Object.fromEntries(names.map((name) => [name, high])));
+      return classSentences(classTarget(all, 'break-point'), footingOf('break-point'), names.length)
+        .map((sentence) => say(sentence, reader))
+        .join(' ');
+    };
+    expect(await saidOf('Dai')).toContain('It lies 2 cm off the right place.');
+    expect(await saidOf('Dai', 'Eli')).toContain('All of them lie 2 cm off the right place.');
   });
 
   test('says why there is no chalk', () => {

@@ -23,6 +23,13 @@ describe('the spread of a class', () => {
     expect(spread?.lean.y).toBeCloseTo(2, 12);
   });
 
+  test('says no distance at which nobody lies, where half of the class is right and half far off', () => {
+    const spread = spreadOf([off(0, 0), off(0.2, 0), off(20, 0), off(21, 0)], mark);
+    expect(spread).toMatchObject({ nearest: 0, half: 0.2, furthest: 21 });
+    expect(spread?.lean.y).toBeCloseTo(0.2, 12);
+    expect(spreadOf([off(-20, 0), off(-20, 0), off(0, 0)], mark)).toMatchObject({ half: 20, lean: { y: -20 } });
+  });
+
   test('leans where the middle of the class is furthest off', () => {
     const edge: Footing = {
       ...mark,
