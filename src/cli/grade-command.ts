@@ -4,6 +4,7 @@ import type { ClassWork } from '../exchange/class/class-work.ts';
 import { type Entry, gradebookOf } from '../exchange/class/gradebook.ts';
 import { gradebookCsv } from '../exchange/class/gradebook-csv.ts';
 import { classReport } from '../exchange/class/report.ts';
+import type { UnreadPiece } from '../exchange/class/unread.ts';
 import { readSet } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import type { ProblemSet } from '../exchange/set.ts';
@@ -108,12 +109,12 @@ interface Marks {
 async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number> {
   const { manner, talk } = marks;
   if (manner.form === 'table') await talk.say(headLine());
-  const { marked, refused, kept, entries } = await tellAll(work, marks);
+  const { marked, refused, kept, entries, unread } = await tellAll(work, marks);
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
   // Students are named in it: what is not seen in a name is spelled, as in the rows.
   if (manner.form === 'summary')
     await talk.say(spelledLines(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`));
-  if (manner.form === 'csv') await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set), reader));
+  if (manner.form === 'csv') await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set, unread), reader));
   if (talk.stopped?.()) return INTERRUPTED;
   return refused === 0 ? 0 : 1;
 }
@@ -123,6 +124,7 @@ interface Tally {
   readonly refused: number;
   readonly kept: readonly ClassWork[];
   readonly entries: readonly Entry[];
+  readonly unread: readonly UnreadPiece[];
 }
 
 /** Tells of each piece in the order they came, until there are no more or the person has told it to stop. */
@@ -131,11 +133,13 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   const count = { marked: 0, refused: 0, noted: 0 };
   const kept: ClassWork[] = [];
   const entries: Entry[] = [];
+  const unread: UnreadPiece[] = [];
   const crew = crewOf(manner, hands);
   for await (const told of inOrder(work, crew)) {
     count[told.outcome] += 1;
     kept.push(...told.kept);
     entries.push(...told.entries);
+    unread.push(...told.unread);
     if (told.err !== '') await talk.complain(told.err);
     if (told.out !== '') await talk.say(told.out);
     talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));
@@ -143,5 +147,5 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   }
   talk.progress?.('');
   await crew.goHome();
-  return { ...count, kept, entries };
+  return { ...count, kept, entries, unread };
 }

@@ -1,9 +1,12 @@
+import { begunText } from '../exchange/beginning.ts';
 import { freeHandOf } from '../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../exchange/class/gradebook.ts';
+import { type UnreadPiece, unreadPiece } from '../exchange/class/unread.ts';
 import type { Marking } from '../exchange/mark-work.ts';
 import { readSet, type SetReading } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
+import { saysSet } from '../exchange/says-set.ts';
 import { setMark } from '../exchange/write-set.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
@@ -11,7 +14,6 @@ import { spelled } from '../words/unseen.ts';
 import { exerciseNames } from './exercises.ts';
 import { gradePiece, type Marked } from './grade-piece.ts';
 import { workLines } from './grade-table.ts';
-import { saysSet } from './set-among.ts';
 import type { Work } from './work.ts';
 
 /** A table for people, a JSON line for programs, or nothing but what is made of all of it: the report on the class, the gradebook. */
@@ -31,9 +33,11 @@ export interface Told {
   /** What the report on the class keeps of it, and the gradebook: nothing where there is none to be made. */
   readonly kept: readonly ClassWork[];
   readonly entries: readonly Entry[];
+  /** What the gradebook keeps of work that could not be read. */
+  readonly unread: readonly UnreadPiece[];
 }
 
-const nothing = { kept: [], entries: [] } as const;
+const nothing = { kept: [], entries: [], unread: [] } as const;
 
 const reader = { language: 'en', unit: 'in' } as const;
 
@@ -42,7 +46,10 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   const note = noteOn(piece, by);
   if (note !== null) return aside(piece, say(note, reader), 'noted');
   const result = resultOf(piece, by);
-  if (!result.ok) return aside(piece, result.reason, 'refused');
+  if (!result.ok) {
+    const unread = form === 'csv' ? [unreadPiece(piece.where, 'text' in piece ? begunText(piece.text) : '')] : [];
+    return { ...aside(piece, result.reason, 'refused'), unread };
+  }
   const silent = { out: '', err: '', outcome: 'marked' } as const;
   if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
   if (form === 'csv') return { ...silent, ...nothing, entries: [entryOf(result.row)] };

@@ -5,7 +5,8 @@ import { HAND_IN_FORMAT, HAND_IN_VERSION } from './hand-in.ts';
 
 /** The form of a hand-in file. What its fields name is looked up afterwards. */
 
-const NUMBER_LENGTH = 40;
+/** Longest number of a student, in characters. */
+export const NUMBER_LENGTH = 40;
 
 /** Room for a set's seed and a student's name. */
 const SEED_LENGTH = 300;

@@ -95,7 +95,8 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await axe(page);
   await expect.poll(() => kept(page)).toContain('onerror');
 
-  // The page opened again offers to go on.
+  // What was written in the very moment before the page is left is kept too. The page opened again offers to go on.
+  await page.getByLabel('Your comment on this work').pressSequentially(' It is high.', { delay: 0 });
   await page.reload();
   await awakeAll(page);
   await expect(page.locator('[data-keeping="offered"]')).toContainText(
@@ -104,6 +105,7 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await axe(page);
   await act(page, 'kept-go-on').click();
   await expect(bo(page)).toHaveText('46.4');
+  await expect(page.locator('#mark-book')).toBeFocused();
 
   // From one student to the next; closed, each goes back to its own place.
   await bo(page).click();
@@ -112,6 +114,15 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await expect(page.locator('#piece-title')).toBeFocused();
   await page.keyboard.press('Escape');
   await expect(ilse(page)).toBeFocused();
+
+  // From an open piece to its student's sheet and back.
+  await ilse(page).click();
+  await act(page, 'piece-sheet').click();
+  await expect(page.locator('#sheets-title')).toBeFocused();
+  await expect(page.locator('.feedback h3')).toHaveText('Ilse');
+  await act(page, 'close-sheets').click();
+  await expect(act(page, 'piece-sheet')).toBeFocused();
+  await page.keyboard.press('Escape');
 
   // Another tab takes it up and changes it: this one says so, puts both together, and shows it where it lies open.
   await ilse(page).click();
@@ -128,7 +139,7 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await expect(page.locator('[data-keeping]')).toHaveCount(0);
   await expect(page.getByLabel('Your comment on this work')).toHaveValue('A clean draft.');
   await bo(page).click();
-  await expect(page.getByLabel('Your comment on this work')).toHaveValue('Look again at the stand.');
+  await expect(page.getByLabel('Your comment on this work')).toHaveValue('Look again at the stand. It is high.');
 
   const [csv] = await Promise.all([page.waitForEvent('download'), act(page, 'csv').click()]);
   expect(readFileSync(await csv.path(), 'utf8')).toMatch(

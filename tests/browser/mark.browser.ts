@@ -89,9 +89,12 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await awakeAll(page);
   await page.locator('.intray input[type=file]').nth(1).setInputFiles(folder);
   await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
-  await expect(page.locator('.book tbody tr')).toHaveCount(3);
+  await expect(page.locator('.book tbody tr')).toHaveCount(4);
   await expect(page.locator('.intray progress')).toHaveCount(0);
   await expect(page.locator('.book tbody tr').filter({ hasText: '=Tam' })).toContainText('late');
+  const ana = page.locator('.book tbody tr').filter({ hasText: 'Ana' });
+  await expect(ana).toContainText('a piece could not be read');
+  await expect(ana).toContainText('not read');
   await expect(page.locator('.untaken li')).toHaveCount(1);
   await expect(page.locator('.untaken')).toContainText('cut.json');
   await expect(page.locator('.marking')).toContainText('One piece more was handed in earlier');
@@ -132,6 +135,8 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await expect(page.locator('.piece-working li')).toHaveCount(2);
   await page.locator('.versions button', { hasText: 'counts' }).click();
   await expect(page.locator('.piece-working li')).toHaveCount(roll.reference.length);
+  // Escape closes from the row of versions, too.
+  await page.locator('.versions button').first().focus();
   await page.keyboard.press('Escape');
   await expect(page.locator('.earlier button')).toBeFocused();
 
@@ -154,10 +159,10 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
 
   await page.getByRole('button', { name: /^Of 60 marks/ }).click();
   await expect(page.locator('.book tbody tr').first()).toContainText('Ilse');
-  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '4');
+  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '5');
   await page.getByLabel('Only those with a remark').check();
-  await expect(page.locator('.book tbody tr')).toHaveCount(1);
-  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '2');
+  await expect(page.locator('.book tbody tr')).toHaveCount(2);
+  await expect(page.locator('.book')).toHaveAttribute('aria-rowcount', '3');
 
   const [download] = await Promise.all([page.waitForEvent('download'), act(page, 'csv').click()]);
   expect(download.suggestedFilename()).toBe('week-2.csv');
@@ -166,6 +171,29 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   // The command, whose exit status says that one piece could not be read, comes to the same to the last digit.
   const words = ['src/cli/grade.ts', '--csv', '--set', path.join(folder, 'week-2.set.json'), folder];
   expect(csv).toBe(outputOf(words));
+
+  // The desk is cleared by two presses of one mind: whoever turns to something else has thought better of it.
+  const sure = page.getByText('Press again to clear it.');
+  for (const turn of [() => page.keyboard.press('Escape'), () => page.locator('#mark-class').click()]) {
+    await act(page, 'clear').click();
+    await expect(sure).toBeVisible();
+    await turn();
+    await expect(sure).toHaveCount(0);
+  }
+  await act(page, 'clear').click();
+  await expect(page.locator('.book')).toBeVisible();
+
+  // What was cut off is laid down whole, and is told of no more.
+  const whole = {
+    name: 'ana (1).json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(line('Ana', roll, roll.reference)),
+  };
+  await page.locator('.intray input[type=file]').first().setInputFiles(whole);
+  await expect(page.locator('.untaken')).toHaveCount(0);
+  await page.getByLabel('Only those with a remark').uncheck();
+  await expect(ana.locator('.book-sum')).toHaveText('50');
+  await expect(ana).not.toContainText('not read');
 });
 
 function outputOf(words: readonly string[]): string {

@@ -128,7 +128,7 @@ function markingAt(turn: number): MarkingFile {
       { found: 'class.ndjson:2', handIn: second, marks: {}, comment: '' },
     ],
     students: [{ student: 'Ilse Maringa', number: '', comment: 'Go on so.' }],
-    unread: ['cut.json'],
+    unread: [{ found: 'cut.json', begun: '' }],
     saved: '2026-03-08T09:00:00.000Z',
   };
 }

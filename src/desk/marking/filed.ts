@@ -20,7 +20,9 @@ export function filed({ set, taken, waiting, notes }: Held, saved: string | null
     const { marks, comment } = notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED;
     return { found, handIn, marks, comment };
   });
-  const unread = taken.flatMap((one) => (one.ok || one.handIn !== null ? [] : [one.where]));
+  const unread = taken.flatMap((one) =>
+    one.ok || one.handIn !== null ? [] : [{ found: one.where, begun: one.begun }],
+  );
   return { set, work, students: [...notes.students.values()], unread, saved };
 }
 

@@ -3,8 +3,11 @@ import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
 import { atLeisure } from './intake/at-leisure.ts';
 import { type DeskState, EMPTY_DESK, type Files, PileRunner } from './intake/pile-runner.ts';
+import type { Held } from './intake/piles.ts';
 
 export interface MarkingDesk extends DeskState {
+  /** What lies there at this moment: what is shown may be a little behind. */
+  readonly now: () => Held;
   readonly takeIn: (files: Files) => void;
   /** Lays down a marking file that was read already. */
   readonly open: (file: MarkingFile) => void;
@@ -12,6 +15,8 @@ export interface MarkingDesk extends DeskState {
   /** Marks what was stopped before it was marked. */
   readonly goOn: () => void;
   readonly clear: () => void;
+  /** Tells no more of what could not be read at a place. */
+  readonly leaveOut: (where: string) => void;
   /** Changes what the teacher wrote, as it is by then. */
   readonly write: (change: (now: Notes) => Notes) => void;
 }
@@ -30,11 +35,13 @@ export function useMarkingDesk(exercises: string): MarkingDesk {
   }, [exercises]);
   return {
     ...state,
+    now: () => runner.current?.held() ?? EMPTY_DESK.held,
     takeIn: (files) => runner.current?.takeIn(files),
     open: (file) => runner.current?.open(file),
     cancel: () => runner.current?.stop(),
     goOn: () => runner.current?.goOn(),
     clear: () => runner.current?.clear(),
+    leaveOut: (where) => runner.current?.leaveOut(where),
     write: (change) => runner.current?.write(change),
   };
 }

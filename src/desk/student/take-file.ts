@@ -1,10 +1,9 @@
-import { isRecord } from '../../drafting/record.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { HandIn } from '../../exchange/hand-in.ts';
 import { readHandIn } from '../../exchange/read-hand-in.ts';
 import { readSet } from '../../exchange/read-set.ts';
 import { refusalOf } from '../../exchange/refusal.ts';
-import { SET_FORMAT } from '../../exchange/set.ts';
+import { saysSet } from '../../exchange/says-set.ts';
 import { type Student, studentKey } from '../../exchange/student.ts';
 import { setMark } from '../../exchange/write-set.ts';
 import { keyOf, printRecord } from '../../table/store/record.ts';
@@ -13,7 +12,7 @@ import { local, type Work } from './use-work.ts';
 
 /** Takes up a file a student opens: a set, or a hand-in of the set that is open. Says what came of it. */
 export function takeFile(text: string, exercises: readonly Name[], work: Work): Message {
-  if (isSet(text)) {
+  if (saysSet(text)) {
     const read = readSet(text, exercises);
     if (!read.ok) return failed(refusalOf(read.faults));
     work.open(read.set);
@@ -47,13 +46,4 @@ function takeName(handIns: readonly HandIn[], written: Student, setStudent: Work
 
 function failed(why: Message): Message {
   return message('desk.open-failed', { why: { said: why } });
-}
-
-function isSet(text: string): boolean {
-  try {
-    const json: unknown = JSON.parse(text);
-    return isRecord(json) && json['format'] === SET_FORMAT;
-  } catch {
-    return false;
-  }
 }

@@ -1,7 +1,7 @@
 import papa from 'papaparse';
 import { message } from '../../words/message.ts';
 import { type Reader, say } from '../../words/say.ts';
-import type { Entry, Gradebook } from './gradebook.ts';
+import type { BookLine, Entry, Gradebook } from './gradebook.ts';
 import { remarksTold } from './remarks-told.ts';
 
 /**
@@ -15,23 +15,31 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
     say(message(`csv.${key}`), reader);
   const changed = lines.some(({ entries }) => [...entries.values()].some(({ grader }) => grader !== undefined));
   const head = [said('student'), said('number'), ...exercises, said('sum'), said('of'), said('remarks')];
-  const body = lines.map(({ student, number, entries, marks }) => [
-    student,
-    number,
-    ...exercises.map((exercise) => entries.get(exercise)?.marks ?? ''),
-    marks,
+  const body = lines.map((line) => [
+    line.student,
+    line.number,
+    ...exercises.map((exercise) => line.entries.get(exercise)?.marks ?? ''),
+    line.marks,
     of,
-    [...entries.values()]
-      .filter(({ remarks }) => remarks.length > 0)
-      .map((entry) => {
-        const all = remarksTold(entry, lines).map((remark) => say(remark, reader));
-        return `${entry.exercise}: ${all.join(', ')}`;
-      })
-      .join('; '),
-    ...(changed ? [byHand([...entries.values()], reader)] : []),
+    remarked(line, lines, reader),
+    ...(changed ? [byHand([...line.entries.values()], reader)] : []),
   ]);
   const heads = changed ? [...head, said('by-hand')] : head;
   return `${papa.unparse([heads, ...body], { newline: '\r\n', escapeFormulae: true })}\r\n`;
+}
+
+/** What is not as the set has it, exercise by exercise, and what could not be read. */
+function remarked({ entries, unread }: BookLine, lines: readonly BookLine[], reader: Reader): string {
+  const remarks = [...entries.values()]
+    .filter((entry) => entry.remarks.length > 0)
+    .map((entry) => {
+      const all = remarksTold(entry, lines).map((remark) => say(remark, reader));
+      return `${entry.exercise}: ${all.join(', ')}`;
+    });
+  const lost = unread.map(({ exercise }) =>
+    say(exercise === null ? message('csv.unread') : message('csv.unread-of', { exercise }), reader),
+  );
+  return [...remarks, ...new Set(lost)].join('; ');
 }
 
 /** What the grader gave where a teacher's marks count. */

@@ -4,6 +4,7 @@ import type { Remark } from '../remarks.ts';
 import type { ProblemSet } from '../set.ts';
 import { type Student, studentKey } from '../student.ts';
 import { latestOf } from './class-work.ts';
+import { type UnreadPiece, unreadByStudent } from './unread.ts';
 
 /** What a gradebook keeps of a marked piece of work. */
 export interface Entry extends Student {
@@ -25,6 +26,8 @@ export interface BookLine extends Student {
   /** Exercise to the work that counts: the last that was saved. */
   readonly entries: ReadonlyMap<Name, Entry>;
   readonly marks: number;
+  /** What of the student's could not be read. */
+  readonly unread: readonly UnreadPiece[];
 }
 
 export interface Gradebook {
@@ -44,14 +47,28 @@ export function entryOf({ student, number, exercise, marks, of, saved, inSet }: 
   return { student, number, exercise, marks: counted.marks, of: counted.of, saved, remarks, figureOf };
 }
 
-/** The gradebook of a class. Work that is not of the set has a column of its own behind those of the set. */
-export function gradebookOf(entries: readonly Entry[], set: ProblemSet | null): Gradebook {
+/**
+ * The gradebook of a class. Work that is not of the set has a column of its own behind those of the set. Whoever handed in
+ * nothing that could be read has a line all the same.
+ */
+export function gradebookOf(
+  entries: readonly Entry[],
+  set: ProblemSet | null,
+  unread: readonly UnreadPiece[] = [],
+): Gradebook {
   const keyed = entries.map((entry) => ({ ...entry, name: entry.student, student: studentKey(entry) }));
   const counted = latestOf(keyed);
   const own = set?.exercises.map(({ exercise }) => exercise) ?? [];
   const others = [...new Set(counted.map(({ exercise }) => exercise))].filter((name) => !own.includes(name)).sort();
   const exercises = [...own, ...others];
-  const lines = [...Map.groupBy(counted, ({ student }) => student)].map(([key, work]) => lineOf(key, work));
+  const worked = Map.groupBy(counted, ({ student }) => student);
+  const lost = unreadByStudent(
+    unread,
+    counted.map(({ name, number }) => ({ student: name, number })),
+  );
+  const lines = [...new Set([...worked.keys(), ...lost.keys()])].map((key) =>
+    lineOf(key, worked.get(key) ?? [], lost.get(key) ?? []),
+  );
   return {
     exercises,
     of: set?.exercises.reduce((sum, { marks }) => sum + marks, 0) ?? sumOf(mostOf(counted)),
@@ -65,15 +82,21 @@ const byName = new Intl.Collator('en');
 
 type Keyed = Entry & { readonly name: string };
 
-function lineOf(key: string, work: readonly Keyed[]): BookLine {
+function lineOf(
+  key: string,
+  work: readonly Keyed[],
+  unread: readonly (UnreadPiece & { readonly who: Student })[],
+): BookLine {
   const entries = new Map(work.map(({ name, ...entry }) => [entry.exercise, { ...entry, student: name }] as const));
   const last = work.at(-1);
+  const who = last === undefined ? unread.at(-1)?.who : { student: last.name, number: last.number };
   return {
     key,
-    student: last?.name ?? '',
-    number: last?.number ?? '',
+    student: who?.student ?? '',
+    number: who?.number ?? '',
     entries,
     marks: sumOf(work.map(({ marks }) => marks)),
+    unread,
   };
 }
 

@@ -17,14 +17,21 @@ export interface FiledPiece extends PieceNotes {
   readonly handIn: HandIn;
 }
 
+/** Something that could not be read. */
+export interface FiledUnread {
+  /** Where it lay. */
+  readonly found: string;
+  /** How it begins, where it begins as a hand-in (`begunText`); empty otherwise. */
+  readonly begun: string;
+}
+
 /** All the work on a marking desk. It holds drafts and what a teacher wrote, and nothing that the grader found. */
 export interface MarkingFile {
   /** The set by which the work is marked; null where each piece is marked by itself. */
   readonly set: ProblemSet | null;
   readonly work: readonly FiledPiece[];
   readonly students: readonly StudentNote[];
-  /** Where something lay that could not be read. */
-  readonly unread: readonly string[];
+  readonly unread: readonly FiledUnread[];
   /** When it was saved; ISO 8601, null where that is not told. */
   readonly saved: string | null;
 }

@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import { isRecord } from '../../drafting/record.ts';
 import { fields, named } from '../../grader/reading/fields.ts';
 import { line, lines, moment } from '../fields.ts';
+import { NUMBER_LENGTH } from '../hand-in-form.ts';
+import { FILE_LENGTH } from '../json.ts';
 import { COMMENT_LENGTH, REASON_LENGTH } from '../notes/notes.ts';
 import { MARKING_FORMAT, MARKING_VERSION, MARKING_WORK } from './marking-file.ts';
 
@@ -37,8 +39,20 @@ const piece = fields(
 );
 
 const student = fields(
-  { student: line('wants.student'), number: line('wants.number', 40), comment },
+  { student: line('wants.student'), number: line('wants.number', NUMBER_LENGTH), comment },
   'wants.student-comment',
+);
+
+/** Only its place, where it says nothing of itself. */
+const unread = v.union(
+  [
+    found,
+    fields(
+      { found, begun: v.pipe(v.string('wants.begun'), v.maxLength(FILE_LENGTH, 'wants.begun')) },
+      'wants.filed-unread',
+    ),
+  ],
+  'wants.filed-unread',
 );
 
 export const markingForm = fields(
@@ -49,7 +63,7 @@ export const markingForm = fields(
     set: v.nullable(v.custom<Readonly<Record<string, unknown>>>(isRecord, 'wants.filed-set')),
     work: many(piece, 'wants.filed-work'),
     students: many(student, 'wants.student-comments'),
-    unread: many(found, 'wants.unread'),
+    unread: many(unread, 'wants.unread'),
   },
   'wants.marking',
 );

@@ -11,7 +11,7 @@ import { readHandInJson } from '../read-hand-in.ts';
 import { readSetJson } from '../read-set.ts';
 import type { ProblemSet } from '../set.ts';
 import { studentKey } from '../student.ts';
-import { MARKING_FORMAT, MARKING_LENGTH, MARKING_VERSION, type MarkingFile } from './marking-file.ts';
+import { type FiledUnread, MARKING_FORMAT, MARKING_LENGTH, MARKING_VERSION, type MarkingFile } from './marking-file.ts';
 import { markingForm } from './marking-form.ts';
 
 export type MarkingReading =
@@ -49,7 +49,11 @@ export function readMarkingJson(json: unknown, exercises: readonly string[]): Ma
     const handIn = handIns[index]?.handIn ?? null;
     return handIn === null ? [] : [{ found, handIn, marks, comment }];
   });
-  return { ok: true, file: { set: set.set, work: pieces, students, unread, saved } };
+  return { ok: true, file: { set: set.set, work: pieces, students, unread: unread.map(unreadIn), saved } };
+}
+
+function unreadIn(written: string | FiledUnread): FiledUnread {
+  return typeof written === 'string' ? { found: written, begun: '' } : written;
 }
 
 function setIn(

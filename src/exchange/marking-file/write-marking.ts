@@ -1,7 +1,13 @@
 import { spelled } from '../../words/unseen.ts';
 import { handInLine } from '../notes/draft-key.ts';
 import { setJson } from '../write-set.ts';
-import { type FiledPiece, MARKING_FORMAT, MARKING_VERSION, type MarkingFile } from './marking-file.ts';
+import {
+  type FiledPiece,
+  type FiledUnread,
+  MARKING_FORMAT,
+  MARKING_VERSION,
+  type MarkingFile,
+} from './marking-file.ts';
 import { FOUND_LENGTH } from './marking-form.ts';
 
 /**
@@ -16,7 +22,7 @@ export function writeMarking({ set, work, students, unread, saved }: MarkingFile
     ['set', set === null ? 'null' : JSON.stringify(setJson(set))],
     ['work', listed(work.map(pieceText))],
     ['students', listed(students.map(({ student, number, comment }) => JSON.stringify({ student, number, comment })))],
-    ['unread', listed(unread.map((where) => JSON.stringify(written(where))))],
+    ['unread', listed(unread.map(unreadText))],
   ];
   return `{\n${fields.map(([name, text]) => `  "${name}": ${text}`).join(',\n')}\n}\n`;
 }
@@ -29,6 +35,10 @@ function pieceText({ found, handIn, marks, comment }: FiledPiece): string {
   const after = JSON.stringify({ marks: Object.fromEntries(own), comment }).slice(1);
   // A hand-in's line is remembered: of a whole class only what changed is written out again.
   return `{"found":${JSON.stringify(written(found))},"handIn":${handInLine(handIn)},${after}`;
+}
+
+function unreadText({ found, begun }: FiledUnread): string {
+  return JSON.stringify(begun === '' ? written(found) : { found: written(found), begun });
 }
 
 function listed(texts: readonly string[]): string {

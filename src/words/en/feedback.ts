@@ -18,6 +18,13 @@ export const feedback = {
   'feedback.saved': entry(['saved'], 'Saved on {saved}.'),
   'feedback.remarks': entry(['remarks'], 'Noted: {remarks}.'),
   'feedback.total': entry(['marks', 'of'], '{marks} of {of} marks'),
+  'feedback.unread': entry(
+    ['count'],
+    '{count, plural, one {A piece of your work} other {# pieces of your work}} could not be read. Ask your teacher whether it has to be handed in again.',
+  ),
+  'feedback.not-read': plain('What was handed in for this exercise could not be read.'),
+  'feedback.one': plain('Feedback sheet'),
+  'feedback.one-of': entry(['student'], 'Feedback sheet of {student}'),
   'feedback.nothing': plain('Nothing was handed in for this exercise.'),
   'feedback.all-right': plain('Everything is right.'),
   'feedback.right': entry(['targets'], 'Right: {targets}.'),

@@ -49,6 +49,8 @@ An exercise without marks is worth as many as its checks.
   'csv.remarks': plain('remarks'),
   'csv.by-hand': plain('changed by hand'),
   'csv.grader-gave': entry(['exercise', 'marks'], '{exercise}: the grader gave {marks}'),
+  'csv.unread': plain('a piece could not be read'),
+  'csv.unread-of': entry(['exercise'], '{exercise}: could not be read'),
   'remark.other-set': plain('handed in for another set'),
   'remark.not-in-set': plain('not an exercise of the set'),
   'remark.other-figure': plain('drawn for another figure than the set gives this student'),

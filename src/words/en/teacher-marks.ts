@@ -44,7 +44,11 @@ export const teacherMarks = {
   'wants.comment': plain('a comment of at most 4000 characters; it may be empty'),
   'wants.student-comments': plain('a list of students, each with a comment'),
   'wants.student-comment': plain('a comment to a student: student, number and comment'),
-  'wants.unread': plain('a list of the names of files that could not be read'),
+  'wants.unread': plain('a list of at most 20000 pieces that could not be read'),
+  'wants.filed-unread': plain(
+    'the name of a file that could not be read, in one line of at most 1000 characters; or a group: found, its name, and begun',
+  ),
+  'wants.begun': plain('the beginning of a hand-in, at most 524288 characters'),
 
   'mark.save': plain('Save all the work'),
   'mark.saved': entry(

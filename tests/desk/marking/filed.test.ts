@@ -3,6 +3,7 @@ import { exerciseNames, loadExercise } from '../../../src/cli/exercises.ts';
 import { filed, filedText } from '../../../src/desk/marking/filed.ts';
 import { type Dropped, type Intake, takeIn } from '../../../src/desk/marking/intake/intake.ts';
 import { added, type Held, NOTHING, opened, stopped } from '../../../src/desk/marking/intake/piles.ts';
+import { unreadAmong } from '../../../src/desk/marking/intake/refused.ts';
 import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
 import { withMark, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
 import { writeHandIn } from '../../../src/exchange/write-hand-in.ts';
@@ -67,6 +68,16 @@ describe('all the work on the desk, filed and opened', () => {
     expect(again.notes).toEqual(held.notes);
     // Before it is marked, too, and after marking was stopped, nothing of it would be lost.
     for (const one of [again, stopped(again, [])]) expect(filed(one, SAVED)).toEqual(filed(held, SAVED));
+  });
+
+  test('keeps of what was cut off whose it is', async () => {
+    const text = writeHandIn(bo);
+    const held = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, text.indexOf('"side"')))));
+    const { held: again } = await openedOn(NOTHING, filedText(held, SAVED) ?? '');
+    expect(unreadAmong(again.taken)).toEqual([
+      { file: 'cut.json', who: { student: 'Bo', number: '' }, exercise: 'overlap' },
+    ]);
+    expect(added(again, await intakeOf(file('bo.json', text))).taken).toMatchObject([{ ok: true }]);
   });
 
   test('adds nothing to a desk on which it lies already, and says so', async () => {

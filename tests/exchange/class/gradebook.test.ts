@@ -48,6 +48,42 @@ describe('a gradebook', () => {
   });
 });
 
+describe('what could not be read, in a gradebook', () => {
+  const who = (student: string, number = '') => ({ student, number });
+  const book = gradebookOf(
+    [entry('Ilse Maringa', 'roll-line', 20), entry('Bo', 'roll-line', 5), entry('Bo', 'roll-line', 5, { number: '7' })],
+    weekTwo,
+    [
+      { file: 'x.json', who: who('ilse maringa'), exercise: 'notch-level' },
+      { file: 'mail/Ilse-Maringa.week-2.hand-in (1).ndjson', who: null, exercise: null },
+      { file: 'x.json', who: who('=Tam', '3'), exercise: null },
+      // Nobody's: two students have this name, and a picture may be of anything.
+      { file: 'bo.week-2.hand-in.ndjson', who: null, exercise: null },
+      { file: 'ilse-maringa.jpg', who: null, exercise: null },
+    ],
+  );
+
+  test('stands in the line of whom its beginning or its file names, also where nothing else does', () => {
+    expect(book.lines.map(({ student, number, marks, unread }) => [student, number, marks, unread.length])).toEqual([
+      ['=Tam', '3', 0, 1],
+      ['Bo', '7', 5, 0],
+      ['Bo', '', 5, 0],
+      ['Ilse Maringa', '', 20, 2],
+    ]);
+  });
+
+  test('is said in the CSV', () => {
+    const rows = papa.parse<string[]>(gradebookCsv(book, reader), { skipEmptyLines: true }).data;
+    expect(rows.map((row) => row.at(-1))).toEqual([
+      'remarks',
+      'a piece could not be read',
+      '',
+      '',
+      'notch-level: could not be read; a piece could not be read',
+    ]);
+  });
+});
+
 describe('the gradebook as CSV', () => {
   const book = gradebookOf(
     [

@@ -13,6 +13,12 @@ export const evening: MarkingFile = {
     },
   ],
   students: [{ student: 'Ilse Maringa', number: '17', comment: 'Next week: the roll line.\nBring your own measures.' }],
-  unread: ['week 2/photo.jpg'],
+  unread: [
+    { found: 'week 2/photo.jpg', begun: '' },
+    {
+      found: 'week 2/bo.json',
+      begun: '{"format":"gorgeline hand-in","version":1,"student":"Bo","number":"","set":null,"exercise":"overl',
+    },
+  ],
   saved: '2026-02-15T18:00:00.000Z',
 };

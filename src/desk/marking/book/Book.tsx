@@ -4,6 +4,7 @@ import { draftKey, handInLine } from '../../../exchange/notes/draft-key.ts';
 import { type Notes, UNTOUCHED, withPiece, withStudent } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import { studentKey } from '../../../exchange/student.ts';
+import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
 import type { ClassInHand } from '../class/use-class.ts';
 import type { Taken } from '../intake/intake.ts';
@@ -25,14 +26,16 @@ interface BookProps {
   readonly notes: Notes;
   /** Changes what the teacher wrote, as it is by then. */
   readonly onWrite: (change: (now: Notes) => Notes) => void;
+  /** Opens the feedback sheet of a student, known by a key. */
+  readonly onSheet: (student: string) => void;
   readonly say: Say;
 }
 
 /** The gradebook, and under it the piece of work that lies open. */
-export function Book({ book, inHand, set, titles, notes, onWrite, say }: BookProps): VNode {
+export function Book(props: BookProps): VNode {
+  const { book, inHand, titles, say } = props;
   const { work, exercises } = inHand;
-  const { piece, open, close } = inHand.opened;
-  const next = piece && nextPiece(book.lines, work, piece);
+  const { piece, open } = inHand.opened;
   const exercise = piece && exercises.known?.[piece.row.exercise];
   return (
     <>
@@ -47,29 +50,50 @@ export function Book({ book, inHand, set, titles, notes, onWrite, say }: BookPro
       />
       <EarlierWork earlier={work.earlier} titles={titles} say={say} onOpen={open} />
       {piece && exercises.missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
-      {piece && exercise ? (
-        <div class="piece-open">
-          <Versions
-            versions={versionsOf(work, piece)}
-            open={piece}
-            counts={work.pieceOf(piece.kept.student, piece.row.exercise)}
-            say={say}
-            onOpen={open}
-          />
-          <PieceView
-            key={handInLine(piece.handIn)}
-            handIn={piece.handIn}
-            row={piece.row}
-            exercise={exercise}
-            set={set}
-            piece={pieceInHand(piece, notes, onWrite)}
-            say={say}
-            onClose={close}
-          />
-          {next ? <NextPiece next={next} say={say} onOpen={open} /> : null}
-        </div>
-      ) : null}
+      {piece && exercise ? <OpenPiece {...props} piece={piece} exercise={exercise} /> : null}
     </>
+  );
+}
+
+interface OpenPieceProps extends BookProps {
+  readonly piece: Sound;
+  readonly exercise: Exercise;
+}
+
+/** The piece that lies open, with the others of its student's and the way to the next student. Escape closes it from anywhere in it. */
+function OpenPiece({ piece, exercise, book, inHand, set, notes, onWrite, onSheet, say }: OpenPieceProps): VNode {
+  const { work, opened } = inHand;
+  const { open, close } = opened;
+  const { student } = piece.kept;
+  const next = nextPiece(book.lines, work, piece);
+  return (
+    <section
+      class="piece-open"
+      aria-labelledby="piece-title"
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') close();
+      }}
+    >
+      <Versions
+        versions={versionsOf(work, piece)}
+        open={piece}
+        counts={work.pieceOf(student, piece.row.exercise)}
+        say={say}
+        onOpen={open}
+      />
+      <PieceView
+        key={handInLine(piece.handIn)}
+        handIn={piece.handIn}
+        row={piece.row}
+        exercise={exercise}
+        set={set}
+        piece={pieceInHand(piece, notes, onWrite)}
+        say={say}
+        onSheet={() => onSheet(student)}
+        onClose={close}
+      />
+      {next ? <NextPiece next={next} say={say} onOpen={open} /> : null}
+    </section>
   );
 }
 

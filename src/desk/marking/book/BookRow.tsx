@@ -3,6 +3,7 @@ import type { BookLine, Entry } from '../../../exchange/class/gradebook.ts';
 import { remarksTold } from '../../../exchange/class/remarks-told.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
+import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { gridRoles } from './grid-roles.ts';
 
@@ -21,13 +22,13 @@ interface BookRowProps {
 
 /** A student's line of the gradebook. */
 export function BookRow({ line, lines, index, exercises, standing, say, onOpen }: BookRowProps): VNode {
-  const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
+  const name = nameAlone(line, say);
   const stop = (col: number): 0 | -1 => (col === standing ? 0 : -1);
   return (
     <tr {...gridRoles.line} aria-rowindex={index} data-line={line.key}>
       <th {...gridRoles.name} tabIndex={stop(0)}>
         {name} <span class="book-number">{spelled(line.number)}</span>
-        <Remarks entries={[...line.entries.values()]} lines={lines} say={say} />
+        <Remarks line={line} lines={lines} say={say} />
       </th>
       {exercises.map((exercise, at) => {
         const entry = line.entries.get(exercise);
@@ -48,7 +49,7 @@ export function BookRow({ line, lines, index, exercises, standing, say, onOpen }
           </td>
         ) : (
           <td {...gridRoles.cell} key={exercise} class="book-none" tabIndex={stop(at + 1)}>
-            {say('mark.none')}
+            {say(line.unread.some((one) => one.exercise === exercise) ? 'mark.not-read' : 'mark.none')}
           </td>
         );
       })}
@@ -68,13 +69,12 @@ function marksSaid(entry: Entry, say: Say): string {
   return [String(tidyMarks(entry.marks)), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
 }
 
-/** What is not as the set has it, each remark once. */
-function Remarks({ entries, lines, say }: RemarksProps): VNode | null {
-  const remarks = [...new Set(entries.flatMap((entry) => remarksTold(entry, lines)).map(say.message))];
+/** What is not as the set has it, each remark once, and what could not be read. */
+function Remarks({ line, lines, say }: Pick<BookRowProps, 'line' | 'lines' | 'say'>): VNode | null {
+  const { entries, unread } = line;
+  const told = [...entries.values()].flatMap((entry) => remarksTold(entry, lines));
+  const lost = unread.length === 0 ? [] : [say('mark.unread-here', { count: unread.length })];
+  const remarks = [...new Set(told.map(say.message)), ...lost];
   if (remarks.length === 0) return null;
   return <span class="book-remarks">{spelled(remarks.join('; '))}</span>;
-}
-
-interface RemarksProps extends Pick<BookRowProps, 'lines' | 'say'> {
-  readonly entries: readonly Entry[];
 }

@@ -8,21 +8,34 @@ interface UntakenProps {
   readonly say: Say;
   /** Marks what was stopped; null while something is being marked. */
   readonly onGoOn: (() => void) | null;
+  readonly onLeaveOut: (where: string) => void;
 }
 
-/** What could not be read, each with where it was found and why. Nothing is dropped. */
-export function Untaken({ taken, say, onGoOn }: UntakenProps): VNode | null {
+/** What could not be read, each with where it was found and why. Nothing goes but what has come whole, or the teacher takes off. */
+export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode | null {
   const refused = taken.flatMap((one) => (one.ok ? [] : [one]));
   if (refused.length === 0) return null;
   const waiting = refused.filter(({ message: why }) => 'key' in why && why.key === 'mark.stopped-piece').length;
   return (
     <section aria-labelledby="mark-untaken">
       <h2 id="mark-untaken">{say('mark.untaken', { count: refused.length })}</h2>
+      <p class="small">{say('mark.untaken-why')}</p>
       <ul class="untaken">
-        {refused.map(({ where, message: why }, index) => (
+        {refused.map(({ where, message: why, handIn }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two pieces may have lain at the same place.
           <li key={index}>
-            <strong>{spelled(where)}</strong> {spelled(say.message(why))}
+            <strong>{spelled(where)}</strong> {spelled(say.message(why))}{' '}
+            {handIn === null ? (
+              <button
+                type="button"
+                class="button button--quiet"
+                data-do="leave-out"
+                aria-label={say('mark.leave-out-what', { where: spelled(where) })}
+                onClick={() => onLeaveOut(where)}
+              >
+                {say('mark.leave-out')}
+              </button>
+            ) : null}
           </li>
         ))}
       </ul>

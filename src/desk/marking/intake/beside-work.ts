@@ -1,20 +1,17 @@
-import { isRecord } from '../../../drafting/record.ts';
 import { MARKING_FORMAT } from '../../../exchange/marking-file/marking-file.ts';
 import { readMarking } from '../../../exchange/marking-file/read-marking.ts';
 import { readSet } from '../../../exchange/read-set.ts';
 import { refusalOf } from '../../../exchange/refusal.ts';
-import { SET_FORMAT } from '../../../exchange/set.ts';
+import { SET_LENGTH, saysSet } from '../../../exchange/says-set.ts';
 import type { Message } from '../../../words/message.ts';
 import type { Dropped, Intake } from './intake.ts';
-
-/** No set's file is larger. */
-const SET_SIZE = 64 * 1024;
+import { refusedAt } from './refused.ts';
 
 /** What lies among hand-ins and is none: a set, or a marking file with its set. Null for any other file. */
 export async function besideWork(file: Dropped, exercises: readonly string[]): Promise<readonly Intake[] | null> {
   const marking = await markingIn(file, exercises);
   if (marking !== null) return marking;
-  return file.size <= SET_SIZE ? await setIn(file, exercises) : null;
+  return file.size <= SET_LENGTH ? await setIn(file, exercises) : null;
 }
 
 /** What a file gives; null where the system would not let it be read. */
@@ -47,15 +44,6 @@ async function setIn(file: Dropped, exercises: readonly string[]): Promise<reado
   return read.ok ? [{ kind: 'set', set: read.set }] : refused(file, refusalOf(read.faults));
 }
 
-function saysSet(text: string): boolean {
-  try {
-    const json: unknown = JSON.parse(text);
-    return isRecord(json) && json['format'] === SET_FORMAT;
-  } catch {
-    return false;
-  }
-}
-
 function refused({ name }: Dropped, why: Message): readonly Intake[] {
-  return [{ kind: 'taken', taken: { ok: false, where: name, message: why, handIn: null } }];
+  return [{ kind: 'taken', taken: refusedAt(name, why) }];
 }

@@ -1,6 +1,7 @@
 import type { Task } from './marking-worker.ts';
 
-type Files = Task['files'];
+/** Files with the folders they lie in. */
+export type Files = Task['files'];
 
 /** Files that were chosen, with the folders they lie in where a folder was. Hidden ones are left out. */
 export function chosenFiles(list: FileList): Files {

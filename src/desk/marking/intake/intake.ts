@@ -1,3 +1,4 @@
+import { begunText } from '../../../exchange/beginning.ts';
 import { freeHandOf } from '../../../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../../../exchange/class/class-work.ts';
 import { type Entry, entryOf } from '../../../exchange/class/gradebook.ts';
@@ -10,8 +11,9 @@ import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import { piecesIn } from '../../../exchange/pieces.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
-import { type Message, message } from '../../../words/message.ts';
+import { message } from '../../../words/message.ts';
 import { besideWork, givenBy } from './beside-work.ts';
+import { type Refused, refusedAt } from './refused.ts';
 
 /** A file as it was dropped on the desk. */
 export interface Dropped {
@@ -46,8 +48,7 @@ export type Taken =
       readonly sketch: Sketch;
       readonly ways: readonly WayGone[];
     }
-  /** `handIn` is what could be read though it could not be marked. */
-  | { readonly ok: false; readonly where: string; readonly message: Message; readonly handIn: HandIn | null };
+  | Refused;
 
 /** What becomes of a pile: the set it is marked by, if one lies among the files, then piece after piece. */
 export type Intake =
@@ -90,18 +91,23 @@ export async function* takeIn(
 async function* workIn(file: Dropped, by: Marking): AsyncGenerator<Taken> {
   const text = await givenBy(file.text);
   if (text === null) {
-    yield { ok: false, where: file.name, message: message('mark.unreadable'), handIn: null };
+    yield refusedAt(file.name, message('mark.unreadable'));
     return;
   }
   for await (const piece of piecesIn(once(text))) {
     const where = piece.line === null ? file.name : `${file.name}:${piece.line}`;
-    if ('refused' in piece) yield { ok: false, where, message: piece.refused, handIn: null };
-    else yield takenOf(markWork(piece.text, by), where, by.set);
+    if ('refused' in piece) yield refusedAt(where, piece.refused);
+    else yield takenFrom(piece.text, where, by);
   }
 }
 
+function takenFrom(text: string, where: string, by: Marking): Taken {
+  const taken = takenOf(markWork(text, by), where, by.set);
+  return taken.ok ? taken : { ...taken, begun: begunText(text) };
+}
+
 function takenOf(marked: WorkMarking, where: string, set: ProblemSet | null): Taken {
-  if (!marked.ok) return { ...marked, where };
+  if (!marked.ok) return { ...refusedAt(where, marked.message), handIn: marked.handIn };
   const row = workRow(where, marked, set);
   return {
     ok: true,

@@ -3,7 +3,7 @@ import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../../exchange/notes/notes.ts';
 import type { Intake, Laid, Taken } from './intake.ts';
 import type { Answer, Task } from './marking-worker.ts';
-import { added, byOtherSet, type Held, NOTHING, opened, stopped, takenUp } from './piles.ts';
+import { added, begunOn, byOtherSet, type Held, leftOut, NOTHING, opened, stopped, takenUp } from './piles.ts';
 
 export type Files = Task['files'];
 
@@ -82,6 +82,16 @@ export class PileRunner {
     this.put(EMPTY_DESK);
   }
 
+  /** What lies there at this moment, of which the page may be told a little later. */
+  held(): Held {
+    return this.state.held;
+  }
+
+  /** Tells no more of what could not be read at a place. */
+  leaveOut(where: string): void {
+    this.put({ held: leftOut(this.state.held, where) });
+  }
+
   /** Changes what the teacher wrote. */
   write(change: (now: Notes) => Notes): void {
     const { held } = this.state;
@@ -112,6 +122,7 @@ export class PileRunner {
 
   private begin(pile: Waiting): void {
     this.undone = pile.files.map(({ name }) => name);
+    if (pile.files.length > 0) this.put({ held: begunOn(this.state.held) });
     const worker = new Worker(new URL('./marking-worker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => this.hear(data));
     worker.addEventListener('error', () => this.hear({ failed: true }));

@@ -1,11 +1,14 @@
+import { beginningOf, isWholeOf } from '../../../exchange/beginning.ts';
 import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import { mergedNotes } from '../../../exchange/notes/merge-notes.ts';
 import { NO_NOTES, type Notes } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
+import { studentKey } from '../../../exchange/student.ts';
 import { setMark } from '../../../exchange/write-set.ts';
 import { message } from '../../../words/message.ts';
 import type { Intake, Laid, Taken } from './intake.ts';
+import { type Refused, refusedAt } from './refused.ts';
 
 /** What lies on the marking desk. */
 export interface Held {
@@ -20,9 +23,19 @@ export interface Held {
   readonly notes: Notes;
   /** On how many drafts a marking file said something else than what was written here. */
   readonly clashes: number;
+  /** Where something lay that could not be read, and was told of before the pile under way was laid down. */
+  readonly told: ReadonlySet<string>;
 }
 
-export const NOTHING: Held = { set: null, taken: [], waiting: [], again: 0, notes: NO_NOTES, clashes: 0 };
+export const NOTHING: Held = {
+  ...{ set: null, taken: [], waiting: [], again: 0 },
+  ...{ notes: NO_NOTES, clashes: 0, told: new Set() },
+};
+
+/** What lies there as another pile is begun. */
+export function begunOn(held: Held): Held {
+  return { ...held, told: new Set(held.taken.filter(isUnread).map(({ where }) => where)) };
+}
 
 /** What lies there after some more was taken in. */
 export function added(held: Held, answer: readonly Intake[]): Held {
@@ -40,10 +53,45 @@ export function added(held: Held, answer: readonly Intake[]): Held {
   return {
     ...held,
     set: sets.at(-1) ?? held.set,
-    taken: [...lying.values()],
+    taken: withoutGood([...lying.values()], cameNow(found, held), held.told),
     waiting: held.waiting.filter(({ handIn }) => !lying.has(handInLine(handIn))),
     again: held.again + again,
   };
+}
+
+type Sound = Extract<Taken, { readonly ok: true }>;
+
+/** What was laid down, and not only marked again. */
+function cameNow(found: readonly Taken[], { waiting, told }: Held): readonly Sound[] {
+  // Is there anything it could make good?
+  if (told.size === 0) return [];
+  const lay = new Set(waiting.map(({ handIn }) => handInLine(handIn)));
+  return found.flatMap((one) => (one.ok && !lay.has(handInLine(one.handIn)) ? [one] : []));
+}
+
+function withoutGood(taken: readonly Taken[], came: readonly Sound[], told: ReadonlySet<string>): readonly Taken[] {
+  if (came.length === 0) return taken;
+  return taken.filter((one) => !(isUnread(one) && told.has(one.where) && came.some((whole) => isGood(one, whole))));
+}
+
+/** Whether nothing of it could be read: it is kept by where it lay. */
+function isUnread(taken: Taken): taken is Refused {
+  return !taken.ok && taken.handIn === null;
+}
+
+/**
+ * Whether what could not be read is made good by what came later: the whole of it, or what stands now at its place and is
+ * nobody else's. Another draft of the same student could be an earlier one, and the one that counts would be forgotten.
+ */
+function isGood({ where, begun }: Refused, { handIn, row }: Sound): boolean {
+  const beginning = beginningOf(begun);
+  const isOfOther = beginning !== null && studentKey(beginning) !== studentKey(handIn);
+  return isWholeOf(handIn, begun) || (!isOfOther && (row.file === where || row.file.startsWith(`${where}:`)));
+}
+
+/** What lies there without what could not be read at a place: the teacher needs to be told of it no more. */
+export function leftOut(held: Held, where: string): Held {
+  return { ...held, taken: held.taken.filter((one) => !(isUnread(one) && one.where === where)) };
 }
 
 /** The same piece, wherever it was found; what could not be read is known by where it lay. */
@@ -56,7 +104,7 @@ function identityOf(taken: Taken): string {
 export function opened(held: Held, file: MarkingFile): { readonly held: Held; readonly pieces: readonly Laid[] } {
   const lying = new Set([...held.taken.map(identityOf), ...held.waiting.map(({ handIn }) => handInLine(handIn))]);
   const pieces = file.work.filter(({ handIn }) => !lying.has(handInLine(handIn)));
-  const unread = file.unread.map((where) => refused(where, 'mark.was-unread'));
+  const unread = file.unread.map(({ found, begun }) => refusedAt(found, message('mark.was-unread'), begun));
   const { notes, clashes } = mergedNotes(held.notes, file);
   const now = added(
     held,
@@ -70,6 +118,7 @@ export function opened(held: Held, file: MarkingFile): { readonly held: Held; re
       again: held.again + file.work.length - pieces.length,
       notes,
       clashes: held.clashes + clashes,
+      told: new Set([...held.told, ...unread.map(({ where }) => where).filter((where) => !lying.has(where))]),
     },
     pieces,
   };
@@ -95,14 +144,13 @@ export function takenUp(
 
 /** Marking was stopped: files that were not marked to their end are told, and pieces that waited stay, not marked. */
 export function stopped(held: Held, names: readonly string[]): Held {
-  const files = names.map((where) => refused(where, 'mark.stopped'));
-  const pieces = held.waiting.map(({ found, handIn }) => ({ ...refused(found, 'mark.stopped-piece'), handIn }));
+  const files = names.map((where) => refusedAt(where, message('mark.stopped')));
+  const pieces = held.waiting.map(({ found, handIn }) => ({
+    ...refusedAt(found, message('mark.stopped-piece')),
+    handIn,
+  }));
   return added(
     { ...held, waiting: [] },
     [...files, ...pieces].map((taken) => ({ kind: 'taken', taken })),
   );
-}
-
-function refused(where: string, why: 'mark.stopped' | 'mark.stopped-piece' | 'mark.was-unread') {
-  return { ok: false, where, message: message(why), handIn: null } as const;
 }

@@ -1,10 +1,10 @@
 import type { VNode } from 'preact';
-import { useState } from 'preact/hooks';
 import { fileNameOf } from '../../../exchange/file-name.ts';
 import { download } from '../../../table/download.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { momentText } from '../../setting/date-time.ts';
+import { useSure } from '../../use-sure.ts';
 import type { Summary } from './shelf.ts';
 import type { DeskKeeping } from './use-keeping.ts';
 
@@ -46,7 +46,7 @@ interface OfferProps {
 
 /** Work of another day: gone on with, saved, or put away, which takes a second press. */
 function Offer({ kept, summary, say }: OfferProps): VNode {
-  const [sure, setSure] = useState(false);
+  const { button, armed, press } = useSure(kept.putAway);
   const save = async (): Promise<void> => {
     const text = await kept.text();
     if (text !== null) download(fileNameOf([summary?.title || say('mark.file')], 'marking.json'), text);
@@ -63,16 +63,11 @@ function Offer({ kept, summary, say }: OfferProps): VNode {
         <button type="button" class="button" data-do="kept-save" onClick={save}>
           {say('mark.kept-save')}
         </button>
-        <button
-          type="button"
-          class="button button--quiet"
-          data-do="kept-away"
-          onClick={() => (sure ? kept.putAway() : setSure(true))}
-        >
+        <button ref={button} type="button" class="button button--quiet" data-do="kept-away" onClick={press}>
           {say('mark.kept-away')}
         </button>
       </div>
-      <p role="status">{sure ? say('mark.kept-away-sure') : null}</p>
+      <p role="status">{armed ? say('mark.kept-away-sure') : null}</p>
       {kept.failed ? <p class="trouble">{say('mark.failed')}</p> : null}
     </section>
   );

@@ -1,6 +1,8 @@
 import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
-import { isFull } from '../../../table/store/storage.ts';
-import type { Label, Shelf, Shelved, Summary } from './shelf.ts';
+import { isFull, storageIn } from '../../../table/store/storage.ts';
+import { withLastWords } from './last-words.ts';
+import type { Label, Shelf, Shelved } from './shelf.ts';
+import { summaryFrom } from './summary.ts';
 
 const [STAMP, SUMMARY, TEXT] = ['stamp', 'summary', 'text'];
 
@@ -15,7 +17,7 @@ export function browserShelf(): Shelf {
     store ??= createStore('gorgeline.desk.marking', 'work');
     return store;
   };
-  return {
+  const shelf: Parameters<typeof withLastWords>[0] = {
     look: () => unlessForbidden(() => places()('readonly', labelIn)),
     read: () =>
       unlessForbidden(() =>
@@ -34,6 +36,10 @@ export function browserShelf(): Shelf {
     },
     remove: (over) => unlessForbidden(() => places()('readwrite', (place) => removeFrom(place, over))),
   };
+  return withLastWords(
+    shelf,
+    storageIn(() => window.localStorage),
+  );
 }
 
 async function putOver(
@@ -67,15 +73,6 @@ async function labelIn(place: IDBObjectStore): Promise<Label | null> {
   const stamp = await stampIn(place);
   if (stamp === null) return null;
   return { stamp, summary: summaryFrom(await promisifyRequest(place.get(SUMMARY))) };
-}
-
-/** Null where it is not what is written there. */
-function summaryFrom(found: unknown): Summary | null {
-  if (typeof found !== 'object' || found === null) return null;
-  const { title, students, pieces, saved } = found as Readonly<Record<string, unknown>>;
-  const whole = typeof students === 'number' && typeof pieces === 'number';
-  if (typeof title !== 'string' || typeof saved !== 'string' || !whole) return null;
-  return Number.isNaN(Date.parse(saved)) ? null : { title, students, pieces, saved };
 }
 
 async function unlessForbidden<T>(what: () => Promise<T>): Promise<T | 'forbidden'> {

@@ -33,14 +33,27 @@ export class Keeper {
     this.tell = tell;
   }
 
-  /** Looks at the shelf: as the page wakes, when another tab has written, and when the page comes back to light. */
+  /** Looks at the shelf: when another tab has written, and when the page comes back to light. */
   look(): Promise<void> {
     return this.inTurn(() => this.lookNow());
   }
 
+  /** Looks at the shelf as the page wakes: what the page before it was left with is put there first. */
+  wake(): Promise<void> {
+    return this.inTurn(async () => {
+      await this.shelf.finish();
+      await this.lookNow();
+    });
+  }
+
   /** Keeps the work, unless something there waits for the teacher's word; gives how it goes then. */
   keep(work: Work): Promise<Keeping['state']> {
-    return this.inTurn(() => this.keepNow(work));
+    return this.inTurn(() => this.keepNow(work, 'put'));
+  }
+
+  /** The same as the page is left. */
+  leave(work: Work): Promise<Keeping['state']> {
+    return this.inTurn(() => this.keepNow(work, 'leave'));
   }
 
   /** Keeps this tab's work over what the other tab has put there. */
@@ -49,7 +62,7 @@ export class Keeper {
       const found = await this.shelf.look();
       if (found !== null && found !== 'forbidden') this.stamp = found.stamp;
       this.put({ state: 'kept' });
-      await this.keepNow(work);
+      await this.keepNow(work, 'put');
     });
   }
 
@@ -102,10 +115,10 @@ export class Keeper {
     }
   }
 
-  private async keepNow(work: Work): Promise<Keeping['state']> {
+  private async keepNow(work: Work, how: 'put' | 'leave'): Promise<Keeping['state']> {
     if (this.isWaiting()) return this.state.state;
     const stamp = this.freshStamp();
-    const kept = await this.shelf.put({ ...work, stamp }, this.stamp);
+    const kept = await this.shelf[how]({ ...work, stamp }, this.stamp);
     if (kept === 'kept') this.stamp = stamp;
     if (kept === 'elsewhere') await this.lookNow();
     else this.put({ state: kept });

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { tidied } from '../../../exchange/notes/given-mark.ts';
 import { COMMENT_LENGTH } from '../../../exchange/notes/notes.ts';
+import { useLeaving } from '../use-leaving.ts';
 
 interface CommentBoxProps {
   readonly says: string;
@@ -13,7 +14,7 @@ interface CommentBoxProps {
 /** So long after the last letter a comment is taken up, ms: not at every one, for the whole gradebook is told of it. */
 const PAUSE = 300;
 
-/** A comment in plain text. It is taken up as it is written, and when the box is left. */
+/** A comment in plain text. It is taken up as it is written, and when the box or the page is left. */
 export function CommentBox({ says, name, comment, onWrite }: CommentBoxProps): VNode {
   const [text, setText] = useState(comment);
   const latest = useRef({ text, onWrite });
@@ -41,6 +42,7 @@ export function CommentBox({ says, name, comment, onWrite }: CommentBoxProps): V
   }, [text]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was written last is taken up as the work is closed.
   useEffect(() => takeUp, []);
+  useLeaving(takeUp);
   return (
     <label class="field comment-box">
       <span>{says}</span>

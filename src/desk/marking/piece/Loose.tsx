@@ -4,6 +4,7 @@ import { type Notes, type PieceNotes, withMark, withPiece } from '../../../excha
 import { studentKey } from '../../../exchange/student.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelledLines } from '../../../words/unseen.ts';
+import { nameAlone } from '../student-name.ts';
 import type { TheClass } from '../the-class.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 
@@ -71,8 +72,7 @@ function HandOn({
 }
 
 function linesOf({ handIn, marks, comment }: LooseNote, titles: LooseProps['titles'], say: Say): readonly string[] {
-  const student = handIn.student.trim() === '' ? say('mark.nobody') : handIn.student;
-  const whose = { student, title: titles.get(handIn.exercise) ?? handIn.exercise };
+  const whose = { student: nameAlone(handIn, say), title: titles.get(handIn.exercise) ?? handIn.exercise };
   return [
     ...marks.map(([target, own]) =>
       say('mark.loose-mark', {

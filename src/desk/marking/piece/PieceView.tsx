@@ -13,6 +13,7 @@ import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { momentText } from '../../setting/date-time.ts';
+import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { CommentBox } from './CommentBox.tsx';
 import { PieceDraft } from './PieceDraft.tsx';
@@ -25,6 +26,8 @@ interface PieceViewProps {
   readonly set: ProblemSet | null;
   readonly piece: PieceInHand;
   readonly say: Say;
+  /** Opens the feedback sheet of its student. */
+  readonly onSheet: () => void;
   readonly onClose: () => void;
 }
 
@@ -37,29 +40,34 @@ export interface PieceInHand {
 }
 
 /** One piece of work: the draft with the red pencil on it, its working, what is said of it, its marks and comments. */
-export function PieceView({ handIn, row, exercise, set, piece, say, onClose }: PieceViewProps): VNode {
+export function PieceView({ handIn, row, exercise, set, piece, say, onSheet, onClose }: PieceViewProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
   const marked = useMemo(
     () => markWork(writeHandIn(handIn), { load: () => exercise, set, strictness: null }),
     [handIn, exercise, set],
   );
   useEffect(() => head.current?.focus(), []);
-  const student = row.student.trim() === '' ? say('mark.nobody') : spelled(row.student);
+  const student = nameAlone(row, say);
   return (
-    <section
-      class="piece"
-      aria-labelledby="piece-title"
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onClose();
-      }}
-    >
+    <div class="piece">
       <header class="piece-head">
         <h2 id="piece-title" tabIndex={-1} ref={head}>
           {say('mark.piece', { student, title: exercise.title })}
         </h2>
-        <button type="button" class="button" data-do="close-piece" onClick={onClose}>
-          {say('mark.close')}
-        </button>
+        <span class="piece-head-ends">
+          <button
+            type="button"
+            class="button"
+            data-do="piece-sheet"
+            aria-label={say('feedback.one-of', { student })}
+            onClick={onSheet}
+          >
+            {say('feedback.one')}
+          </button>
+          <button type="button" class="button" data-do="close-piece" onClick={onClose}>
+            {say('mark.close')}
+          </button>
+        </span>
       </header>
       <p class="small">{howItCame(row, say)}</p>
       <OwnTotal row={row} piece={piece} say={say} />
@@ -71,21 +79,32 @@ export function PieceView({ handIn, row, exercise, set, piece, say, onClose }: P
       ) : (
         <p class="trouble">{say.message(marked.message)}</p>
       )}
-      <div class="piece-comments">
-        <CommentBox
-          says={say('mark.comment-piece')}
-          name="comment-piece"
-          comment={piece.notes.comment}
-          onWrite={(comment) => piece.write((now) => ({ ...now, comment }))}
-        />
-        <CommentBox
-          says={say('mark.comment-student', { student })}
-          name="comment-student"
-          comment={piece.toStudent}
-          onWrite={piece.writeToStudent}
-        />
-      </div>
-    </section>
+      <Comments piece={piece} student={student} say={say} />
+    </div>
+  );
+}
+
+/** What the teacher writes of this work, and to its student on everything. */
+function Comments({
+  piece,
+  student,
+  say,
+}: Pick<PieceViewProps, 'piece' | 'say'> & { readonly student: string }): VNode {
+  return (
+    <div class="piece-comments">
+      <CommentBox
+        says={say('mark.comment-piece')}
+        name="comment-piece"
+        comment={piece.notes.comment}
+        onWrite={(comment) => piece.write((now) => ({ ...now, comment }))}
+      />
+      <CommentBox
+        says={say('mark.comment-student', { student })}
+        name="comment-student"
+        comment={piece.toStudent}
+        onWrite={piece.writeToStudent}
+      />
+    </div>
   );
 }
 

@@ -8,6 +8,7 @@ import type { Exercise } from '../../../grader/exercise.ts';
 import { type Say, sayFor } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { momentText } from '../../setting/date-time.ts';
+import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
 import { FeedbackPiece } from './FeedbackPiece.tsx';
@@ -38,7 +39,7 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
   // Without a set nobody was asked for what others did.
   const own = [...line.entries.values()].reduce((sum, entry) => sum + entry.of, 0);
   const of = set === null ? own : sheets.of;
-  const name = line.student.trim() === '' ? say('mark.nobody') : spelled(line.student);
+  const name = nameAlone(line, say);
   return (
     <article class="feedback">
       <header class="feedback-head">
@@ -52,9 +53,19 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
           {set.due === null ? null : `. ${say('feedback.due', { due: momentText(set.due, say.reader.language) })}`}
         </p>
       )}
+      {line.unread.length === 0 ? null : <p>{say('feedback.unread', { count: line.unread.length })}</p>}
       <Comment comment={notes.students.get(line.key)?.comment ?? ''} say={say} />
       {work.map((one, index) => (
-        <Piece key={one.exercise} work={one} name={name} id={`feedback-${place}-${index}`} sheets={sheets} />
+        <Piece
+          key={one.exercise}
+          work={one}
+          none={say(
+            line.unread.some(({ exercise }) => exercise === one.exercise) ? 'feedback.not-read' : 'feedback.nothing',
+          )}
+          name={name}
+          id={`feedback-${place}-${index}`}
+          sheets={sheets}
+        />
       ))}
     </article>
   );
@@ -62,13 +73,15 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
 
 interface PieceProps {
   readonly work: ExerciseWork;
+  /** What is said where there is no work. */
+  readonly none: string;
   /** Stands at every exercise on paper: pages of one sheet may fall apart. */
   readonly name: string;
   readonly id: string;
   readonly sheets: ClassSheets;
 }
 
-function Piece({ work: { exercise, counted }, name, id, sheets }: PieceProps): VNode {
+function Piece({ work: { exercise, counted }, none, name, id, sheets }: PieceProps): VNode {
   const { titles, say } = sheets;
   return (
     <section class="feedback-piece">
@@ -81,7 +94,7 @@ function Piece({ work: { exercise, counted }, name, id, sheets }: PieceProps): V
         )}
       </h4>
       {counted === null ? (
-        <p>{say('feedback.nothing')}</p>
+        <p>{none}</p>
       ) : (
         <>
           <p class="small">

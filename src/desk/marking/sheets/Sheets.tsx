@@ -5,8 +5,8 @@ import { draftKey } from '../../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import type { Say } from '../../../table/say.ts';
-import { spelled } from '../../../words/unseen.ts';
 import type { ClassInHand } from '../class/use-class.ts';
+import { studentName } from '../student-name.ts';
 import type { TheClass } from '../the-class.ts';
 import { ALL, choiceOf, chosen } from './choice.ts';
 import { type ClassSheets, FeedbackSheet } from './FeedbackSheet.tsx';
@@ -21,14 +21,16 @@ interface SheetsProps {
   readonly titles: ReadonlyMap<string, string>;
   readonly notes: Notes;
   readonly say: Say;
+  /** Whose sheet is shown first (`choice.ts`). */
+  readonly first: string;
   readonly onClose: () => void;
 }
 
 /** The feedback sheets of a class as they will be printed: all of them, or one student's. */
-export function Sheets({ book, inHand, set, titles, notes, say, onClose }: SheetsProps): VNode {
+export function Sheets({ book, inHand, set, titles, notes, say, first, onClose }: SheetsProps): VNode {
   const { known: exercises, missing } = inHand.exercises;
   const head = useRef<HTMLHeadingElement>(null);
-  const [whose, setWhose] = useState(ALL);
+  const [whose, setWhose] = useState(first);
   const lines = useMemo(() => chosen(book.lines, whose), [book, whose]);
   useEffect(() => head.current?.focus(), []);
   return (
@@ -44,7 +46,7 @@ export function Sheets({ book, inHand, set, titles, notes, say, onClose }: Sheet
             <option value={ALL}>{say('feedback.all')}</option>
             {book.lines.map(({ key, student, number }) => (
               <option key={key} value={choiceOf(key)}>
-                {spelled(`${student.trim() === '' ? say('mark.nobody') : student} ${number}`.trim())}
+                {studentName({ student, number }, say)}
               </option>
             ))}
           </select>
@@ -87,6 +89,7 @@ function Made({ lines, work, book, sheets }: MadeProps): VNode {
       say,
       notes.students.get(line.key),
       line.marks,
+      line.unread.length,
       sheets.of,
       ...workOf(line).flatMap((one) => dependsOn(one, notes)),
     ],

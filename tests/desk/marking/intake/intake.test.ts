@@ -2,7 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import { shownLines } from '../../../../src/desk/marking/book/sorted.ts';
 import { type Dropped, type Intake, type Laid, takeIn } from '../../../../src/desk/marking/intake/intake.ts';
-import { added, byOtherSet, NOTHING, stopped, takenUp } from '../../../../src/desk/marking/intake/piles.ts';
+import {
+  added,
+  begunOn,
+  byOtherSet,
+  leftOut,
+  NOTHING,
+  stopped,
+  takenUp,
+} from '../../../../src/desk/marking/intake/piles.ts';
 import { type BookLine, gradebookOf } from '../../../../src/exchange/class/gradebook.ts';
 import type { ProblemSet } from '../../../../src/exchange/set.ts';
 import { handInJson, writeHandIn } from '../../../../src/exchange/write-hand-in.ts';
@@ -104,6 +112,43 @@ describe('what lies on the desk', () => {
     const before = stopped(takenUp(await taken(file('ilse.json', writeHandIn(handIn))), ({ ok }) => ok).held, []);
     const after = added(before, await all(file('ilse.json', writeHandIn(handIn))));
     expect(after).toMatchObject({ taken: [{ ok: true }], again: 0 });
+  });
+});
+
+describe('what could not be read', () => {
+  const text = writeHandIn(handIn);
+  const cut = text.slice(0, text.indexOf('"hints"'));
+  const lying = async () => begunOn(added(NOTHING, await all(file('ilse.json', cut))));
+  const placesAfter = async (...pile: readonly Dropped[]) =>
+    added(await lying(), await all(...pile)).taken.map((one) => (one.ok ? 'whole' : one.where));
+
+  test('goes when the whole of it is laid down later, wherever that lies and whenever it was saved', async () => {
+    const again = writeHandIn({ ...handIn, checks: 9, saved: '2026-03-02T09:00:00.000Z' });
+    expect(await placesAfter(file('mail/ilse (1).json', again))).toEqual(['whole']);
+  });
+
+  test('goes when something of the same student’s stands at its place, and for nobody else’s', async () => {
+    const other = { ...handIn, steps: [] };
+    expect(await placesAfter(file('ilse.json', writeHandIn(other)))).toEqual(['whole']);
+    expect(await placesAfter(file('ilse.json', writeHandIn({ ...other, student: 'Bo', number: '' })))).toEqual([
+      'ilse.json',
+      'whole',
+    ]);
+  });
+
+  test('stays beside another draft, and beside one that lay there before or came with it', async () => {
+    const earlier = file('b.json', writeHandIn({ ...handIn, steps: [] }));
+    expect(await placesAfter(earlier)).toEqual(['ilse.json', 'whole']);
+    // Whether the whole one or the one that was cut off is the later, nothing says.
+    const together = added(NOTHING, await all(file('a.json', cut), file('b.json', text)));
+    expect(together.taken.map(({ ok }) => ok)).toEqual([false, true]);
+    const { held, pieces } = takenUp(begunOn(together), ({ ok }) => ok);
+    expect(added(held, await markedBy(set, pieces)).taken.map(({ ok }) => ok)).toEqual([false, true]);
+  });
+
+  test('is no more told of once the teacher takes it off', async () => {
+    expect(leftOut(await lying(), 'ilse.json').taken).toEqual([]);
+    expect(leftOut(await lying(), 'other.json').taken).toHaveLength(1);
   });
 });
 

@@ -22,6 +22,14 @@ class MemoryShelf implements Shelf {
     return Promise.resolve('kept');
   }
 
+  leave(work: Shelved, over: string | null): ReturnType<Shelf['put']> {
+    return this.put(work, over);
+  }
+
+  finish(): Promise<void> {
+    return Promise.resolve();
+  }
+
   remove(over: string): ReturnType<Shelf['remove']> {
     if (this.lying !== null && this.lying.stamp !== over) return Promise.resolve('elsewhere');
     this.lying = null;

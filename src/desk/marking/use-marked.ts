@@ -1,0 +1,44 @@
+import { useMemo } from 'preact/hooks';
+import { type Gradebook, gradebookOf } from '../../exchange/class/gradebook.ts';
+import { draftKey } from '../../exchange/notes/draft-key.ts';
+import { type LooseNote, looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
+import { notedEntry } from '../../exchange/notes/noted-marks.ts';
+import { UNTOUCHED } from '../../exchange/notes/notes.ts';
+import type { Sound } from './book/Book.tsx';
+import { type ClassInHand, useClass } from './class/use-class.ts';
+import type { Taken } from './intake/intake.ts';
+import { unreadAmong } from './intake/refused.ts';
+import type { MarkingDesk } from './use-marking-desk.ts';
+
+/** What is made of the work on the desk. */
+export interface MarkedDesk {
+  readonly sound: readonly Sound[];
+  /** With the teacher's marks in it. */
+  readonly book: Gradebook;
+  /** What the teacher wrote that belongs to nothing that counts. */
+  readonly loose: readonly LooseNote[];
+  readonly inHand: ClassInHand;
+}
+
+/** `exercises` is where they lie, whole, from the page's own address. */
+export function useMarked({ held, progress }: MarkingDesk, exercises: string): MarkedDesk {
+  const { set, taken, notes } = held;
+  const sound = useMemo(() => taken.filter((one): one is Sound => one.ok), [taken]);
+  const book = useMemo(
+    () =>
+      gradebookOf(
+        sound.map(({ entry, row, handIn }) => notedEntry(entry, row, notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED)),
+        set,
+        unreadAmong(taken),
+      ),
+    [sound, taken, set, notes.pieces],
+  );
+  // While more is coming in, what a note belongs to may still come.
+  const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
+  return { sound, book, loose, inHand: useClass(sound, exercises) };
+}
+
+function notedPiece(taken: Taken): readonly NotedPiece[] {
+  if (taken.ok) return [{ handIn: taken.handIn, checks: taken.row.checks }];
+  return taken.handIn === null ? [] : [{ handIn: taken.handIn, checks: null }];
+}

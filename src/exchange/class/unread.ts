@@ -1,0 +1,44 @@
+import type { Name } from '../../drafting/step.ts';
+import { beginningOf } from '../beginning.ts';
+import { fileNameOf } from '../file-name.ts';
+import { type Student, studentKey } from '../student.ts';
+
+/** A piece of work that could not be read, as far as it tells of itself. */
+export interface UnreadPiece {
+  /** The file it lay in, with its folders. */
+  readonly file: string;
+  /** Who handed it in, by its own beginning; null where that does not say. */
+  readonly who: Student | null;
+  readonly exercise: Name | null;
+}
+
+/** `where` is its file, with the line where it holds several pieces; `begun` is how it begins (`begunText`). */
+export function unreadPiece(where: string, begun: string): UnreadPiece {
+  const beginning = beginningOf(begun);
+  const who = beginning && { student: beginning.student, number: beginning.number };
+  return { file: where.replace(/:\d+$/, ''), who, exercise: beginning?.exercise ?? null };
+}
+
+/** What could not be read, under the key of the student it belongs to. What belongs to nobody who can be told is left out. */
+export function unreadByStudent(
+  unread: readonly UnreadPiece[],
+  known: readonly Student[],
+): ReadonlyMap<string, readonly (UnreadPiece & { readonly who: Student })[]> {
+  const students = new Map([...unread.flatMap(({ who }) => who ?? []), ...known].map((one) => [studentKey(one), one]));
+  const belonging = unread.flatMap((piece) => {
+    const who = piece.who ?? whoseFile(piece.file, [...students.values()]);
+    return who === null ? [] : [{ ...piece, who }];
+  });
+  return Map.groupBy(belonging, ({ who }) => studentKey(who));
+}
+
+/** Whose name a hand-in's file has, as the course names such files; null where it is nobody's, or several students'. */
+function whoseFile(file: string, students: readonly Student[]): Student | null {
+  const own = file.split('/').at(-1)?.toLowerCase() ?? '';
+  if (!own.includes('.hand-in')) return null;
+  const named = students.filter(({ student }) => {
+    const name = fileNameOf([student], '');
+    return name !== '' && own.startsWith(name);
+  });
+  return named.length === 1 ? (named[0] ?? null) : null;
+}
