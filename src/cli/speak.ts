@@ -1,7 +1,11 @@
 import { once } from 'node:events';
 import process from 'node:process';
+import { message } from '../words/message.ts';
+import { say } from '../words/say.ts';
 import { CommandError, UsageError } from './command-error.ts';
 import { progressLine } from './progress-line.ts';
+
+const inEnglish = { language: 'en', unit: 'cm' } as const;
 
 /** What a command speaks to and hears from: the process's own streams, or a test's. */
 export interface Talk {
@@ -30,11 +34,15 @@ export async function attempt(command: Command, args: readonly string[], talk: T
   }
 }
 
-/** Runs a command for the person at the command line. A reader that stops reading, as `head` does, ends it quietly. */
+/**
+ * Runs a command for the person at the command line. A reader that stops reading, as `head` does, ends it quietly; what cannot
+ * be written for another reason, as on a full disk, is told and ends it with status 1.
+ */
 export async function runCommand(command: Command): Promise<void> {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(0);
-    throw error;
+    process.stderr.write(`${say(message('command.unwritten', { why: error.message }), inEnglish)}\n`);
+    process.exit(1);
   });
   let stopped = false;
   process.once('SIGINT', () => {

@@ -68,6 +68,10 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'command.unreadable': entry(['code'], 'This cannot be read ({code}).'),
   'command.folder': plain('This is a folder, and a file is wanted.'),
   'command.folder-empty': plain('Nothing to mark here: the folder holds no .json, .jsonl or .ndjson file.'),
+  'command.unwritten': entry(
+    ['why'],
+    'What was to be printed could not be written ({why}). The last line of it may be cut off.',
+  ),
   'command.stumbled': entry(
     ['why'],
     'This could not be marked: the grader itself stumbled over it ({why}). Please report it, with the file.',
