@@ -11,6 +11,7 @@ import type { SetInHand } from './set-in-hand.ts';
 import { TableAids } from './TableAids.tsx';
 import { TableBench } from './TableBench.tsx';
 import { TableReport } from './TableReport.tsx';
+import { useCalm } from './use-calm.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { type TableInHand, useTable } from './use-table.ts';
 
@@ -29,14 +30,21 @@ export interface TableProps {
 
 /**
  * The drafting table of one exercise. Built, it is the sheet as SVG with its order; awake, everything on it works.
- * All state lives in `useTable`; the parts only show it and say what was done.
+ * All state lives in `useTable`; the parts only show it and say what was done. While something is dragged on the sheet, what
+ * lies about it waits for a calm moment.
  */
 export function Table(props: TableProps): VNode {
   const table = useTable(props);
   const onFocusIn = useKeptFocus();
   const { exercise, inSet = null, wayBack = '', onward = null } = props;
   const { say, record } = table;
-  const { brief, working, order } = useStill(table, exercise);
+  const calm = useCalm(table, table.bench.dragging !== null);
+  const { brief, working, order } = useStill(calm, exercise);
+  const report = useMemo(() => <TableReport table={calm} inSet={inSet} onward={onward} />, [calm, inSet, onward]);
+  const aids = useMemo(
+    () => <TableAids table={calm} exercise={exercise} inSet={inSet} wayBack={wayBack} />,
+    [calm, exercise, inSet, wayBack],
+  );
   return (
     <section class="table" aria-label={say('table.table')} onKeyDown={table.onKeyDown} onFocusIn={onFocusIn}>
       {record.keeping.state === 'damaged' ? (
@@ -48,12 +56,12 @@ export function Table(props: TableProps): VNode {
       {brief}
       <div class="table-main">
         <TableBench table={table} exercise={exercise} />
-        <TableReport table={table} inSet={inSet} onward={onward} />
+        {report}
         {working}
       </div>
       <div class="table-order">
         {order}
-        <TableAids table={table} exercise={exercise} inSet={inSet} wayBack={wayBack} />
+        {aids}
       </div>
       <p class="unseen" role="status" aria-live="polite" data-spoken>
         {table.spoken}
@@ -62,7 +70,7 @@ export function Table(props: TableProps): VNode {
   );
 }
 
-/** A move of the pointer changes the sheet and the sentence. What is long and stays as it is keeps its nodes, and is passed over. */
+/** What is long, and need not be drawn again with each change of the table: it keeps its nodes and is passed over. */
 function useStill({ say, bench, dispatch, room, sheet: { sheet, shown, light } }: TableInHand, exercise: Exercise) {
   const { setting } = bench.about;
   const { measures } = room.givens;

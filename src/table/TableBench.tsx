@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { usualWorn } from '../garment/collar/worn-plan.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { Reminder } from './parts/Reminder.tsx';
@@ -21,6 +22,9 @@ export function TableBench({ table, exercise }: TableBenchProps): VNode {
   const plan = exercise.worn ?? usualWorn;
   const looks = useViews(sheet.sheet, plan);
   const panel = `view-${exercise.id}`;
+  const inHand = bench.hand?.tool ?? null;
+  const { take } = table;
+  const tools = useMemo(() => <Tools inHand={inHand} say={say} onTake={take} />, [inHand, say, take]);
   const below = (
     <>
       <Reminder {...table.reminder} say={say} onCheck={table.checkNow} />
@@ -29,7 +33,7 @@ export function TableBench({ table, exercise }: TableBenchProps): VNode {
   );
   return (
     <div class="table-bench">
-      <Tools inHand={bench.hand?.tool ?? null} say={say} onTake={table.take} />
+      {tools}
       <Sheet {...sheet.sheetProps} bar={table.bar} below={below} />
       {looks.open ? (
         <ViewPanel

@@ -55,6 +55,7 @@ export function useSheet(inputs: SheetInputs) {
       say,
       looks,
       holding: hand !== null,
+      moving: bench.dragging !== null,
       onHover: pointer.point,
       onSay: speak,
       ...hands,

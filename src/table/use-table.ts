@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { HandIn } from '../exchange/hand-in.ts';
 import type { Feedback } from '../exchange/set.ts';
 import type { Grade } from '../grader/result.ts';
@@ -28,6 +28,13 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
   const [spoken, speak] = useSpoken(bench, say);
   const marking = useMarking(exercise, room.order, setting, inSet);
   const [toFirst, setToFirst] = useState(0);
+  const take = useCallback(
+    (tool: ToolId, byKeys: boolean): void => {
+      dispatch({ do: 'take', tool });
+      if (byKeys) setToFirst((times) => times + 1);
+    },
+    [dispatch],
+  );
   const takeUp = (draft: HandIn, upTo: number | null): void => {
     const taken = aboutOf(draft, exercise);
     // An order that cannot be laid is not taken with it.
@@ -54,8 +61,7 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
     record,
     reminder,
     sheet,
-    toFirst,
-    setToFirst,
+    take,
   };
 }
 
@@ -69,20 +75,7 @@ export function useTable(props: TableProps) {
 
 export type TableInHand = ReturnType<typeof useTable>;
 
-function actionsOn({
-  exercise,
-  left,
-  say,
-  orders,
-  bench,
-  dispatch,
-  speak,
-  marking,
-  record,
-  reminder,
-  toFirst,
-  setToFirst,
-}: TableState) {
+function actionsOn({ exercise, left, say, orders, bench, dispatch, speak, marking, record, reminder }: TableState) {
   const { marked } = marking;
   const checkNow = (): void => {
     const { steps, upTo } = bench;
@@ -103,10 +96,6 @@ function actionsOn({
       else dispatch({ do: 'order', setting: next });
     },
     freshFigure: () => newFigure(exercise, freshSeed()),
-    take: (tool: ToolId, byKeys: boolean): void => {
-      dispatch({ do: 'take', tool });
-      if (byKeys) setToFirst(toFirst + 1);
-    },
     onKeyDown: (event: KeyboardEvent): void => undoKeys(event, dispatch),
     toggleRight: (): void => {
       marking.showRight(!marking.showsRight);

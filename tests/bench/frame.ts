@@ -1,49 +1,65 @@
 import { type CDPSession, chromium, type Page } from '@playwright/test';
 import { host } from '../../src/cli/host.ts';
 import { siteFolder } from '../../src/cli/site.ts';
+import { distance, type Point } from '../../src/geometry/point.ts';
 import { ensureChromium, findChromium } from '../browser/chromium.ts';
 import { openDraft } from '../browser/table-draft.ts';
-import { byMouse, onScreen, placeOf, referenceSheet, tool } from '../browser/table-hand.ts';
+import { act, byMouse, onScreen, placeOf, referenceSheet, tool } from '../browser/table-hand.ts';
 import { watch } from '../browser/watch.ts';
 import { type Moved, movesOf, watchMoves } from './measure/frame-watch.ts';
 import { shareBelow, short } from './measure/rounds.ts';
 
 /**
  * How long it is from a move of the pointer until it is painted, at a table with a whole collar on it and the processor slowed
- * four times. Wants a built site (`npm run build`).
+ * four times: while a blank is pointed out, and while a handle of a curve is dragged. Wants a built site (`npm run build`).
  */
 const SLOWED = 4;
 const MOVES = 240;
 
-/** Moves the pointer over the sheet on a curl that passes marks, lines and empty paper, a step a frame, and calls after each. */
-async function wander(page: Page, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
-  const { x, y } = await onScreen(page, placeOf(referenceSheet('collar-single'), 'neck-point'));
-  for (let at = 0; at < MOVES; at += 1) {
+/** Where the pointer is at each of its moves, px. */
+type Way = (at: number) => Point;
+
+/** On a curl about a place that passes marks, lines and empty paper. */
+function wide({ x, y }: Point): Way {
+  return (at) => {
     const [angle, far] = [at / 9, 20 + 200 * Math.abs(Math.sin(at / 60))];
-    await page.mouse.move(x + far * Math.cos(angle), y + far * Math.sin(angle));
+    return { x: x + far * Math.cos(angle), y: y + far * Math.sin(angle) };
+  };
+}
+
+/** To and fro about a place. */
+function near({ x, y }: Point): Way {
+  return (at) => ({ x: x + 24 * Math.sin(at / 7), y: y + 16 * Math.sin(at / 4) });
+}
+
+/** Moves the pointer, a step a frame, and calls after each. */
+async function go(page: Page, way: Way, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
+  for (let at = 0; at < MOVES; at += 1) {
+    const { x, y } = way(at);
+    await page.mouse.move(x, y);
     await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
     await after();
   }
 }
 
 /** The moves with the processor slowed, by the clock. */
-async function slowed(page: Page, session: CDPSession): Promise<readonly Moved[]> {
+async function slowed(page: Page, way: Way, session: CDPSession): Promise<readonly Moved[]> {
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
   await movesOf(page);
-  await wander(page);
+  await go(page, way);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   return movesOf(page);
 }
 
 /** What each move takes of the processor as it is, ms, of the page's own thread: other work on the machine does not lengthen it. */
-async function processorTimes(page: Page, session: CDPSession): Promise<readonly number[]> {
+async function processorTimes(page: Page, way: Way, session: CDPSession): Promise<readonly number[]> {
   const busy = async (): Promise<number> => {
     const { metrics } = await session.send('Performance.getMetrics');
     return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN) * 1000;
   };
   const times: number[] = [];
   let before = await busy();
-  await wander(page, async () => {
+  await go(page, way, async () => {
     const now = await busy();
     times.push(now - before);
     before = now;
@@ -51,10 +67,27 @@ async function processorTimes(page: Page, session: CDPSession): Promise<readonly
   return times;
 }
 
-async function rowOf(what: string, page: Page, session: CDPSession) {
-  const moves = await slowed(page, session);
+/** Presses the mouse on a handle of a curve; gives where. */
+async function takeHold(page: Page, curve: string): Promise<Point> {
+  await page.locator('.table-sheet').evaluate((sheet) => sheet.scrollIntoView({ block: 'start' }));
+  const grip = page.locator(`[data-grip^="${curve}/"]`).first();
+  const middle = async (): Promise<Point> => {
+    const box = await grip.boundingBox();
+    if (!box) throw new Error(`${curve} has no handle in sight.`);
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  const at = await middle();
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  await page.mouse.move(at.x + 30, at.y, { steps: 3 });
+  if (distance(await middle(), at) < 5) throw new Error(`The handle of ${curve} does not go with the pointer.`);
+  return at;
+}
+
+async function rowOf(what: string, page: Page, way: Way, session: CDPSession) {
+  const moves = await slowed(page, way, session);
   const worked = moves.map((one) => one.worked);
-  const processor = (await processorTimes(page, session)).map((ms) => ms * SLOWED);
+  const processor = (await processorTimes(page, way, session)).map((ms) => ms * SLOWED);
   return {
     'the pointer': what,
     moves: moves.length,
@@ -88,10 +121,19 @@ const session = await context.newCDPSession(page);
 await session.send('Performance.enable', { timeDomain: 'threadTicks' });
 
 await tool(page, 'rule').click();
-const seeking = await rowOf('seeks the first mark of a line', page, session);
+const about = wide(await onScreen(page, placeOf(referenceSheet('collar-single'), 'neck-point')));
+const seeking = await rowOf('seeks the first mark of a line', page, about, session);
 await byMouse(page, placeOf(referenceSheet('collar-single'), 'break-point'));
-const ahead = await rowOf('seeks the second: the line is seen ahead', page, session);
+const ahead = await rowOf('seeks the second: the line is seen ahead', page, about, session);
+await act(page, 'put-down').click();
+const dragging = await rowOf(
+  'drags a handle of the lapel edge',
+  page,
+  near(await takeHold(page, 'lapel-edge')),
+  session,
+);
+await page.mouse.up();
 if (faults.length > 0) throw new Error(`The page was not quiet: ${faults[0]}`);
-console.table([seeking, ahead]);
+console.table([seeking, ahead, dragging]);
 await browser.close();
 server.close();

@@ -6,7 +6,7 @@ import { people } from '../../src/garment/people.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { boxIn, fitView, type Size, toPixels } from '../../src/table/board/view.ts';
 import type { Drawing, Part } from '../../src/table/drawing/drawing.ts';
-import { type Placed, placeLabels } from '../../src/table/drawing/labels.ts';
+import { carryLabels, type Placed, placeLabels } from '../../src/table/drawing/labels.ts';
 import { overlap, type Rectangle } from '../../src/table/drawing/rectangle.ts';
 import { sampled } from '../../src/table/drawing/runs.ts';
 import { lay } from '../../src/table/laid-orders.ts';
@@ -148,4 +148,37 @@ test('words on the sheet stay where they stand while something only shows for a 
   const pointed = { ...drawing, parts: [...drawing.parts, ...lit, ahead] };
   const within = boxIn(view, FRAMES[0] as Size);
   expect(placeLabels(pointed, view.scale, speak, { within, before: placed })).toEqual(placed);
+});
+
+test('words carried along on a sheet that has not moved stand where they stood', () => {
+  const { drawing, placed, view } = tableFor('collar-single', 'amara', FRAMES[0] as Size);
+  expect(placed.some(({ leader }) => leader !== null)).toBe(true);
+  expect(carryLabels(drawing, view.scale, speak, { before: placed })).toEqual(placed);
+});
+
+test('words carried along go with the mark they name, whatever they come to lie on, and the others stay', () => {
+  const { drawing, placed, view } = tableFor('collar-single', 'amara', FRAMES[0] as Size);
+  const moved = { x: 37, y: -21 };
+  const labels = drawing.labels.map((label) =>
+    label.of === 'break-point' && 'x' in label.by
+      ? { ...label, by: { x: label.by.x + moved.x, y: label.by.y + moved.y } }
+      : label,
+  );
+  const carried = carryLabels({ ...drawing, labels }, view.scale, speak, { before: placed });
+  expect(carried).toHaveLength(placed.length);
+  for (const [index, before] of placed.entries()) {
+    const gone = nameOf(drawing, before) === 'break-point' ? moved : { x: 0, y: 0 };
+    const now = carried[index] as Placed;
+    expect(now.anchor.x).toBeCloseTo(before.anchor.x + gone.x, 9);
+    expect(now.anchor.y).toBeCloseTo(before.anchor.y + gone.y, 9);
+    expect(now.shift).toEqual(before.shift);
+  }
+});
+
+test('words that had no seat are not carried along', () => {
+  const { drawing, placed, view } = tableFor('collar-single', 'amara', FRAMES[0] as Size);
+  const [first, ...rest] = placed;
+  const carried = carryLabels(drawing, view.scale, speak, { before: rest });
+  expect(carried.map(({ text }) => text)).toEqual(rest.map(({ text }) => text));
+  expect(first).toBeDefined();
 });

@@ -50,41 +50,67 @@ export function placeLabels(
   speak: (words: Message) => string,
   { rings = [], before = [], within = drawing.box }: Around = {},
 ): Placed[] {
-  const { box } = drawing;
-  const toPixels = (p: Point) => ({ x: (p.x - box.min.x) * scale, y: (box.max.y - p.y) * scale });
+  const toPixels = pixelsOf(drawing.box, scale);
   const obstacles = obstaclesOf(drawing.parts, rings, toPixels);
   const field: Field = { within: rectangleOf(within, toPixels), obstacles, taken: [], leaders: [], toPixels };
   const stood = new Map(before.map((one) => [one.text, one.seat]));
   const placed: Placed[] = [];
   for (const label of hardestFirst(drawing.labels)) {
     const text = speak(label.words);
-    const room = 'x' in label.by ? roomAbout(label.by, rings) : 0;
-    const seats = seatsOf(label, text, room, toPixels);
-    const found = best(seats, label, field, stood.get(text) ?? null);
+    const room = roomOf(label, rings);
+    const found = best(seatsOf(label, text, room, toPixels), label, field, stood.get(text) ?? null);
     if (found === null) continue;
-    const { seat, index } = found;
-    field.taken.push(seat.rectangle);
-    const { anchor, shift } = seat;
-    placed.push({
-      text,
-      tone: label.tone,
-      anchor,
-      shift,
-      leader: lead(seat, room, field),
-      onLine: !('x' in label.by),
-      seat: index,
-    });
+    const leader = found.seat.led ? leaderOf(found.seat, toPixels(found.seat.anchor), room) : null;
+    field.taken.push(found.seat.rectangle);
+    if (leader) field.leaders.push(leader);
+    placed.push(placedIn(found, label, text, leader, toPixels));
   }
   return placed;
 }
 
-/** Draws the leader of words that have one; px from the anchor. */
-function lead(seat: Seat, room: number, { leaders, toPixels }: Field): Run | null {
-  if (!seat.led) return null;
-  const at = toPixels(seat.anchor);
-  const leader = leaderOf(seat, at, room);
-  leaders.push(leader);
-  return { from: subtract(leader.from, at), to: subtract(leader.to, at) };
+/**
+ * The words in the seats they had, gone along with what they name, whatever they come to lie on: for a sheet in motion, where
+ * words that looked for better seats would jump about. `scale` is pixels a mm; what had no seat has none.
+ */
+export function carryLabels(
+  drawing: Drawing,
+  scale: number,
+  speak: (words: Message) => string,
+  { rings = [], before = [] }: Around,
+): Placed[] {
+  const toPixels = pixelsOf(drawing.box, scale);
+  const stood = new Map(before.map((one) => [one.text, one.seat]));
+  return hardestFirst(drawing.labels).flatMap((label) => {
+    const text = speak(label.words);
+    const had = stood.get(text);
+    if (had === undefined) return [];
+    const room = roomOf(label, rings);
+    const seat = seatOf(seatsOf(label, text, room, toPixels), had);
+    if (seat === null) return [];
+    const leader = seat.led ? leaderOf(seat, toPixels(seat.anchor), room) : null;
+    return [placedIn({ seat, index: had }, label, text, leader, toPixels)];
+  });
+}
+
+function pixelsOf({ min, max }: Box, scale: number): (p: Point) => Point {
+  return (p) => ({ x: (p.x - min.x) * scale, y: (max.y - p.y) * scale });
+}
+
+/** How far words stay from the mark they name. */
+function roomOf({ by }: Label, rings: readonly Point[]): number {
+  return 'x' in by ? roomAbout(by, rings) : 0;
+}
+
+function placedIn(
+  { seat: { anchor, shift }, index }: Found,
+  { tone, by }: Label,
+  text: string,
+  leader: Run | null,
+  toPixels: (p: Point) => Point,
+): Placed {
+  const at = toPixels(anchor);
+  const run = leader && { from: subtract(leader.from, at), to: subtract(leader.to, at) };
+  return { text, tone, anchor, shift, leader: run, onLine: !('x' in by), seat: index };
 }
 
 interface Field {
@@ -128,24 +154,26 @@ function best(seats: Seats, label: Label, field: Field, had: number | null): Fou
   const about = label.of === undefined ? null : surroundingsOf(label, field.obstacles, field.toPixels);
   const costOf = (seat: Seat): number => cost(seat, about, faint, field);
   const stood = had === null ? null : seatOf(seats, had);
-  const stays = stood === null ? NOT_AT_ALL : costOf(stood.seat);
-  let found = Number.isFinite(stays) ? stood : null;
+  const stays = stood === null ? NOT_AT_ALL : costOf(stood);
+  let found: Found | null = stood && had !== null && Number.isFinite(stays) ? { seat: stood, index: had } : null;
   let least = found === null ? NOT_AT_ALL : stays - STAYS;
-  const look = (among: readonly Seat[], first: number): void => {
-    for (const [rank, seat] of among.entries()) {
-      if (seat.dislike >= least) continue;
+  const look = (from: number, to: number): void => {
+    for (let index = from; index < to; index += 1) {
+      const seat = seatOf(seats, index);
+      if (seat === null || seat.dislike >= least) continue;
       const now = costOf(seat);
-      if (now < least) [found, least] = [{ seat, index: first + rank }, now];
+      if (now < least) [found, least] = [{ seat, index }, now];
     }
   };
-  look(seats.near, 0);
-  if (least > LEAST_LED) look(seats.led(), seats.near.length);
+  look(0, seats.near.length);
+  if (least > LEAST_LED) look(seats.near.length, seats.near.length + seats.ledCount);
   return found;
 }
 
-function seatOf({ near, led }: Seats, index: number): Found | null {
-  const seat = index < near.length ? near[index] : led()[index - near.length];
-  return seat ? { seat, index } : null;
+/** One of a label's seats; null where it has none of that number. */
+function seatOf({ near, ledCount, led }: Seats, index: number): Seat | null {
+  const withLeader = index - near.length;
+  return near[index] ?? (withLeader >= 0 && withLeader < ledCount ? led(withLeader) : null);
 }
 
 /** How little a seat is liked; without end where it may not be taken. */

@@ -56,10 +56,11 @@ const DIRECTIONS = 16;
 /** They are liked less than any that need none. */
 const LED = 60;
 
-/** The seats of a label: those that need no leader, and, made only where they are asked for, the many that do. */
+/** The seats of a label: those that need no leader, and the many that do, shortest leader first, each made where it is asked for. */
 export interface Seats {
   readonly near: readonly Seat[];
-  readonly led: () => readonly Seat[];
+  readonly ledCount: number;
+  readonly led: (index: number) => Seat;
 }
 
 /** The least that a seat with a leader is disliked, px. */
@@ -73,7 +74,7 @@ export function seatsOf(label: Label, text: string, room: number, toPixels: (p: 
     const rectangle = { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH };
     return { anchor, shift, rectangle, dislike, led };
   };
-  return { near: nearSeats(label, halfWide, room, seatAt), led: () => ledSeats(label, halfWide, seatAt) };
+  return { near: nearSeats(label, halfWide, room, seatAt), ...ledSeats(label, halfWide, seatAt) };
 }
 
 type SeatAt = (anchor: Point, shift: Point, dislike: number, led?: boolean) => Seat;
@@ -92,23 +93,25 @@ function nearSeats({ by }: Label, halfWide: number, room: number, seatAt: SeatAt
   });
 }
 
-/** Shortest leaders first. */
-function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): readonly Seat[] {
+/** With each length of leader, from each place along what is named, in each direction. */
+function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): Pick<Seats, 'ledCount' | 'led'> {
   const anchors =
     'x' in by
       ? [by]
       : stations(by)
           .filter((_, index) => index % 4 === 2)
           .map(({ anchor }) => anchor);
-  const turns = Array.from({ length: DIRECTIONS }, (_, index) => (index / DIRECTIONS) * 2 * Math.PI);
-  return OFF.flatMap((off) =>
-    anchors.flatMap((anchor) =>
-      turns.map((turn) => {
-        const shift = { x: Math.cos(turn) * (halfWide + off), y: Math.sin(turn) * (HALF_HIGH + off) };
-        return seatAt(anchor, shift, LED + off, true);
-      }),
-    ),
-  );
+  const ofOneLength = anchors.length * DIRECTIONS;
+  return {
+    ledCount: OFF.length * ofOneLength,
+    led: (index) => {
+      const off = OFF[Math.floor(index / ofOneLength)] as number;
+      const anchor = anchors[Math.floor((index % ofOneLength) / DIRECTIONS)] as Point;
+      const turn = ((index % DIRECTIONS) / DIRECTIONS) * 2 * Math.PI;
+      const shift = { x: Math.cos(turn) * (halfWide + off), y: Math.sin(turn) * (HALF_HIGH + off) };
+      return seatAt(anchor, shift, LED + off, true);
+    },
+  };
 }
 
 function shiftBeside({ side, along }: (typeof BESIDE)[number], halfWide: number, room: number): Point {

@@ -26,7 +26,7 @@ export function GripKeys({ grips, view, say, onDrag, onLetGo }: GripKeysProps): 
             type="button"
             class="grip-key"
             data-grip={held.key}
-            style={{ insetInlineStart: `${at.x}px`, insetBlockStart: `${at.y}px` }}
+            style={{ transform: `translate(${at.x}px, ${at.y}px)` }}
             aria-label={
               held.handle ? say('table.handle', { name, number: held.handle.number }) : say('table.free-mark', { name })
             }

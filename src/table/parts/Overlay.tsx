@@ -3,11 +3,12 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
 import { boxIn, fitView, type Size, toPixels, type View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import { type Placed, placeLabels } from '../drawing/labels.ts';
+import { carryLabels, type Placed, placeLabels } from '../drawing/labels.ts';
 import { figure } from '../drawing/path-data.ts';
 import { keyOfWords, Words } from '../drawing/Words.tsx';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
+import { useCalm } from '../use-calm.ts';
 
 interface OverlayProps {
   readonly drawing: Drawing;
@@ -15,22 +16,23 @@ interface OverlayProps {
   /** Of the frame: words stand where it shows them at first. */
   readonly size: Size;
   readonly grips: readonly Held[];
+  /** Something on the sheet is being dragged: words go along, and look for better seats once it is calm. */
+  readonly moving: boolean;
   readonly say: Say;
 }
 
 /** Words and arrow heads over the awake board, in pixels. */
-export function Overlay({ drawing, view, size: { width, height }, grips, say }: OverlayProps): VNode {
+export function Overlay({ drawing, view, size: { width, height }, grips, moving, say }: OverlayProps): VNode {
   const steady = steadyScale(view.scale);
   const stood = useRef<readonly Placed[]>([]);
-  // Seats are sought again only when something has changed that is seen.
   const rings = useMemo(() => grips.map(({ at }) => at), [grips]);
-  const lasting = useMemo(() => JSON.stringify([drawing.box, drawing.parts, drawing.labels, rings]), [drawing, rings]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what of the drawing and its rings matters is in `lasting`.
+  const calm = useCalm(drawing, moving) === drawing;
   const placed = useMemo(() => {
     const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
-    stood.current = placeLabels(drawing, steady, say.message, { rings, before: stood.current, within });
+    const place = calm ? placeLabels : carryLabels;
+    stood.current = place(drawing, steady, say.message, { rings, before: stood.current, within });
     return stood.current;
-  }, [lasting, steady, say, width, height]);
+  }, [drawing, rings, calm, steady, say, width, height]);
   return (
     <svg
       class="sheet-words"

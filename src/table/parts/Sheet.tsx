@@ -23,6 +23,8 @@ export interface SheetProps {
   readonly grips: readonly Held[];
   readonly holding: boolean;
   readonly looks: Looks;
+  /** Whether something on it is being dragged. */
+  readonly moving: boolean;
   readonly say: Say;
   /** Reads a place as a filling of the blank in hand. */
   readonly read: (p: Point, radius: number) => Pointed | null;
@@ -93,7 +95,14 @@ export function Sheet(props: SheetProps): VNode {
         {view && board.sheet ? (
           <>
             <Ahead {...props.looks} id={id} view={view} size={board.sheet.size()} cross={gestures.cross} />
-            <Overlay drawing={drawing} view={view} size={board.sheet.size()} grips={grips} say={say} />
+            <Overlay
+              drawing={drawing}
+              view={view}
+              size={board.sheet.size()}
+              grips={grips}
+              moving={props.moving}
+              say={say}
+            />
           </>
         ) : null}
         {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
