@@ -3,6 +3,7 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { fileName, openDraft } from '../../src/table/store/files.ts';
+import { KeptDraft } from '../../src/table/store/kept-draft.ts';
 import { printRecord, readRecord } from '../../src/table/store/record.ts';
 import { storageIn } from '../../src/table/store/storage.ts';
 import { say } from '../../src/words/say.ts';
@@ -39,6 +40,59 @@ describe('a kept draft', () => {
   test('stands at the end of its working where it cannot tell', () => {
     const text = printRecord({ handIn, upTo: 0 }).replace('"upTo":0', '"upTo":99');
     expect(readRecord(text, exercise)?.upTo).toBe(1);
+  });
+});
+
+describe('the draft that a browser keeps for a table', () => {
+  const record = { handIn, upTo: 1 };
+  const text = printRecord(record);
+  const other = printRecord({ handIn: { ...handIn, steps: [] }, upTo: 0 });
+  /** A table, and another tab that writes to the same place. */
+  const opened = (lying: string | null) => {
+    const there = new Map(lying === null ? [] : [['draft', lying]]);
+    const storage = storageIn(() => ({
+      getItem: (key) => there.get(key) ?? null,
+      setItem: (key, kept) => there.set(key, kept),
+      removeItem: (key) => there.delete(key),
+    }));
+    return { kept: new KeptDraft(storage, 'draft', exercise), there };
+  };
+
+  test('is taken up as it lies there, and is then no other tab’s', () => {
+    const { kept } = opened(text);
+    expect(kept.take()).toEqual({ state: 'draft', record });
+    expect([kept.hasWritten(text), kept.isOthers({ handIn: { ...handIn, steps: [] }, upTo: 0 })]).toEqual([
+      true,
+      false,
+    ]);
+  });
+
+  test('is another’s once another tab has written something else there, and not where it wrote the same', () => {
+    const { kept, there } = opened(null);
+    expect(kept.take()).toEqual({ state: 'nothing' });
+    expect(kept.write(text)).toBe('kept');
+    there.set('draft', other);
+    expect(kept.isOthers(record)).toBe(true);
+    there.set('draft', printRecord({ handIn: { ...handIn, checks: 9, unit: 'cm' }, upTo: 1 }));
+    expect(kept.isOthers(record)).toBe(false);
+    there.delete('draft');
+    expect(kept.isOthers(record)).toBe(false);
+  });
+
+  test('that is damaged is neither taken up nor written over before it is forgotten', () => {
+    const { kept, there } = opened('{"upTo":1');
+    expect(kept.take()).toEqual({ state: 'damaged', raw: '{"upTo":1' });
+    expect([kept.hasWritten(text), kept.isOthers(record)]).toEqual([false, true]);
+    expect(kept.keepAsFound()).toBe('kept');
+    expect(there.get('draft')).toBe('{"upTo":1');
+    kept.forget();
+    expect(there.has('draft')).toBe(false);
+  });
+
+  test('is not written for a page that is only looked at', () => {
+    const { kept, there } = opened(null);
+    kept.begin(text);
+    expect([kept.hasWritten(text), kept.keepAsFound(), there.size]).toEqual([true, 'kept', 0]);
   });
 });
 

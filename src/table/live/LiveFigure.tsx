@@ -1,6 +1,8 @@
 import type { VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Sheet } from '../../drafting/sheet.ts';
 import { usualWorn } from '../../garment/collar/worn-plan.ts';
+import type { Reader } from '../../words/say.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import './live.css';
 import { sayFor } from '../say.ts';
@@ -26,50 +28,59 @@ export interface LiveFigureProps {
 export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNode {
   const reader = useReader(language);
   const [state, setState] = useState<LiveState>(atRest);
-  const held = useRef(state);
-  held.current = state;
   const sheet = useMemo(() => liveSheet(scene, state), [scene, state]);
-  const drawing = useMemo(() => liveDrawing(scene, sheet, reader.unit), [scene, sheet, reader.unit]);
-  const rings = useMemo(() => scene.handles.flatMap((handle) => markOn(sheet, heldBy(handle)) ?? []), [scene, sheet]);
   const speak = useMemo(() => sayFor(reader), [reader]);
-  const moved = state !== atRest;
-  const still = scene.handles.length === 0 || scene.view?.alone === true;
+  const { handles, view } = scene;
+  const still = handles.length === 0 || view?.alone === true;
   const said = saidUnder(scene, sheet.measures, reader.unit);
   return (
     <div class="live">
-      {scene.view?.alone ? null : (
-        <div class="live-sheet">
-          <SheetDrawing
-            drawing={drawing}
-            reader={reader}
-            id={id}
-            rings={rings}
-            {...(scene.pictures === undefined ? {} : { says: scene.pictures })}
-          />
-          <LiveHandles
-            scene={scene}
-            state={state}
-            sheet={sheet}
-            reader={reader}
-            onDrag={(handle: LiveHandle, to) => setState(dragTo(scene, held.current, handle, to, reader.unit))}
-            onNudge={(handle: LiveHandle, way) => setState(nudge(scene, held.current, handle, way, reader.unit))}
-          />
-        </div>
+      {view?.alone ? null : (
+        <MovedSheet scene={scene} id={id} reader={reader} sheet={sheet} state={state} onState={setState} />
       )}
-      {scene.view ? (
-        <AnyView view={scene.view.shows} plan={scene.view.plan ?? usualWorn} sheet={sheet} id={id} say={speak} />
-      ) : null}
+      {view ? <AnyView view={view.shows} plan={view.plan ?? usualWorn} sheet={sheet} id={id} say={speak} /> : null}
       <p class="live-says" aria-live="polite">
         {said && speak.message(said)}
       </p>
       {still ? null : (
         <p class="live-help">
-          <span>{speak('table.live-hint', { marks: scene.handles.length })}</span>{' '}
-          <button type="button" class="quiet-button" disabled={!moved} onClick={() => setState(atRest)}>
+          <span>{speak('table.live-hint', { marks: handles.length })}</span>{' '}
+          <button type="button" class="quiet-button" disabled={state === atRest} onClick={() => setState(atRest)}>
             {speak('table.live-back')}
           </button>
         </p>
       )}
+    </div>
+  );
+}
+
+interface MovedSheetProps {
+  readonly scene: LiveScene;
+  readonly id: string;
+  readonly reader: Reader;
+  readonly sheet: Sheet;
+  readonly state: LiveState;
+  readonly onState: (state: LiveState) => void;
+}
+
+/** The sheet with what can be dragged on it. */
+function MovedSheet({ scene, id, reader, sheet, state, onState }: MovedSheetProps): VNode {
+  const held = useRef(state);
+  held.current = state;
+  const drawing = useMemo(() => liveDrawing(scene, sheet, reader.unit), [scene, sheet, reader.unit]);
+  const rings = useMemo(() => scene.handles.flatMap((handle) => markOn(sheet, heldBy(handle)) ?? []), [scene, sheet]);
+  const says = scene.pictures === undefined ? {} : { says: scene.pictures };
+  return (
+    <div class="live-sheet">
+      <SheetDrawing drawing={drawing} reader={reader} id={id} rings={rings} {...says} />
+      <LiveHandles
+        scene={scene}
+        state={state}
+        sheet={sheet}
+        reader={reader}
+        onDrag={(handle: LiveHandle, to) => onState(dragTo(scene, held.current, handle, to, reader.unit))}
+        onNudge={(handle: LiveHandle, way) => onState(nudge(scene, held.current, handle, way, reader.unit))}
+      />
     </div>
   );
 }

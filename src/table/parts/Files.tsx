@@ -32,29 +32,40 @@ export function Files({ student, keeping, say, onStudent, onSave, onHandIn, onOp
           onInput={(event) => onStudent(event.currentTarget.value)}
         />
       </label>
-      <div class="files-ends">
-        <button type="button" class="button button--first" data-do="hand-in" onClick={handIn}>
-          {say('table.hand-in')}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-do="save"
-          onClick={() => setNote(say('table.saved', { file: onSave() }))}
-        >
-          {say('table.save')}
-        </button>
-        <OpenFile
-          says={say('table.open')}
-          accept=".json,application/json"
-          class="button"
-          does="open"
-          onText={(text) => setNote(onOpen(text))}
-        />
-      </div>
+      <FilesEnds {...{ say, onSave, onOpen }} onHandIn={handIn} onSaid={setNote} />
       <p class="files-note" role="status">
         {note}
       </p>
     </section>
+  );
+}
+
+interface FilesEndsProps extends Pick<FilesOnTable, 'say' | 'onSave' | 'onOpen'> {
+  readonly onHandIn: () => void;
+  readonly onSaid: (note: string) => void;
+}
+
+function FilesEnds({ say, onSave, onOpen, onHandIn, onSaid }: FilesEndsProps): VNode {
+  return (
+    <div class="files-ends">
+      <button type="button" class="button button--first" data-do="hand-in" onClick={onHandIn}>
+        {say('table.hand-in')}
+      </button>
+      <button
+        type="button"
+        class="button"
+        data-do="save"
+        onClick={() => onSaid(say('table.saved', { file: onSave() }))}
+      >
+        {say('table.save')}
+      </button>
+      <OpenFile
+        says={say('table.open')}
+        accept=".json,application/json"
+        class="button"
+        does="open"
+        onText={(text) => onSaid(onOpen(text))}
+      />
+    </div>
   );
 }

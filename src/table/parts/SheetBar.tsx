@@ -21,19 +21,8 @@ export interface SheetBarProps {
 const CLOSER = 1.4;
 
 /** Under the sheet: back and forth, nearer and further, and having the draft marked. */
-export function SheetBar({
-  board,
-  home,
-  failed,
-  canUndo,
-  canRedo,
-  left,
-  say,
-  onUndo,
-  onRedo,
-  onCheck,
-}: SheetBarProps): VNode {
-  const asleep = board === null;
+export function SheetBar(props: SheetBarProps): VNode {
+  const { failed, canUndo, canRedo, left, say, onUndo, onRedo, onCheck } = props;
   return (
     <div class="sheet-bar">
       {failed ? <p class="sheet-asleep">{say('table.asleep')}</p> : null}
@@ -44,32 +33,37 @@ export function SheetBar({
         {say('table.redo')}
       </button>
       <span class="sheet-bar-gap" />
-      <button type="button" class="button" data-do="closer" disabled={asleep} onClick={() => board?.zoom(CLOSER, null)}>
-        {say('table.zoom-in')}
-      </button>
-      <button
-        type="button"
-        class="button"
-        data-do="further"
-        disabled={asleep}
-        onClick={() => board?.zoom(1 / CLOSER, null)}
-      >
-        {say('table.zoom-out')}
-      </button>
-      <button
-        type="button"
-        class="button"
-        data-do="fit"
-        disabled={asleep}
-        onClick={() => board?.show(fitView(home, board.size()))}
-      >
-        {say('table.fit')}
-      </button>
+      <Nearness {...props} />
       <span class="sheet-bar-gap" />
       <button type="button" class="button button--first" data-do="check" disabled={left === 0} onClick={onCheck}>
         {say('table.check')}
       </button>
       {left === null ? null : <p class="sheet-bar-left">{say('table.checks-left', { left })}</p>}
     </div>
+  );
+}
+
+/** Nearer, further, and all of it: while the board is asleep, none of them. */
+function Nearness({ board, home, say }: Pick<SheetBarProps, 'board' | 'home' | 'say'>): VNode {
+  const ways = [
+    { does: 'closer', says: say('table.zoom-in'), act: (awake: AwakeSheet) => awake.zoom(CLOSER, null) },
+    { does: 'further', says: say('table.zoom-out'), act: (awake: AwakeSheet) => awake.zoom(1 / CLOSER, null) },
+    { does: 'fit', says: say('table.fit'), act: (awake: AwakeSheet) => awake.show(fitView(home, awake.size())) },
+  ];
+  return (
+    <>
+      {ways.map(({ does, says, act }) => (
+        <button
+          key={does}
+          type="button"
+          class="button"
+          data-do={does}
+          disabled={board === null}
+          onClick={() => board && act(board)}
+        >
+          {says}
+        </button>
+      ))}
+    </>
   );
 }

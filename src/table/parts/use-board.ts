@@ -30,24 +30,12 @@ export function useBoard(inputs: BoardInputs): BoardState {
   const [state, setState] = useState<BoardState>({ sheet: null, failed: false });
   const now = useRef(inputs);
   now.current = inputs;
-
   useEffect(() => {
     let gone = false;
     let laid: AwakeSheet | null = null;
     const wake = async (): Promise<void> => {
-      const { layBoard } = await import('../board/lay-board.ts');
-      if (now.current.host.current) await roomIn(now.current.host.current);
-      const { host, home, id } = now.current;
-      if (gone || !host.current) return;
-      laid = layBoard(host.current, home, id, {
-        onView: (view) => now.current.onView(view),
-        onHandle: (key, to) => {
-          const held = now.current.grips.find((one) => one.key === key);
-          if (held) now.current.onDrag(held, to);
-        },
-        onLetGo: () => now.current.onLetGo(),
-      });
-      setState({ sheet: laid, failed: false });
+      laid = await awakeBoard(now, () => gone);
+      if (laid) setState({ sheet: laid, failed: false });
     };
     wake().catch(() => setState({ sheet: null, failed: true }));
     return () => {
@@ -55,26 +43,40 @@ export function useBoard(inputs: BoardInputs): BoardState {
       laid?.destroy();
     };
   }, []);
-
   const { sheet } = state;
-  const { drawing, grips } = inputs;
+  const { drawing, grips, frame } = inputs;
   useLayoutEffect(() => {
     sheet?.paint(drawing, grips.map(gripOf));
   }, [sheet, drawing, grips]);
-
-  useEffect(() => {
-    const { frame } = now.current;
-    if (!sheet || !frame.current) return;
-    const watch = new ResizeObserver(([entry]) => {
-      const size = entry?.contentRect;
-      if (size && (size.width !== sheet.size().width || size.height !== sheet.size().height))
-        sheet.resize({ width: size.width, height: size.height });
-    });
-    watch.observe(frame.current);
-    return () => watch.disconnect();
-  }, [sheet]);
-
+  useEffect(() => (sheet && frame.current ? keepSize(sheet, frame.current) : undefined), [sheet, frame]);
   return state;
+}
+
+/** Lays the board in its place, as soon as its script has come and there is room; null where the table is gone by then. */
+async function awakeBoard(now: { readonly current: BoardInputs }, isGone: () => boolean): Promise<AwakeSheet | null> {
+  const { layBoard } = await import('../board/lay-board.ts');
+  if (now.current.host.current) await roomIn(now.current.host.current);
+  const { host, home, id } = now.current;
+  if (isGone() || !host.current) return null;
+  return layBoard(host.current, home, id, {
+    onView: (view) => now.current.onView(view),
+    onHandle: (key, to) => {
+      const held = now.current.grips.find((one) => one.key === key);
+      if (held) now.current.onDrag(held, to);
+    },
+    onLetGo: () => now.current.onLetGo(),
+  });
+}
+
+/** Lets the board follow the size of its frame; gives what ends that. */
+function keepSize(sheet: AwakeSheet, frame: HTMLElement): () => void {
+  const watch = new ResizeObserver(([entry]) => {
+    const size = entry?.contentRect;
+    if (size && (size.width !== sheet.size().width || size.height !== sheet.size().height))
+      sheet.resize({ width: size.width, height: size.height });
+  });
+  watch.observe(frame);
+  return () => watch.disconnect();
 }
 
 /** When the element is laid out with room for a board: at once, or once it is no longer hidden. */
