@@ -2,8 +2,9 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { SetMark } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { KeptDraft } from './store/kept-draft.ts';
+import { local } from './store/own-storage.ts';
 import { type DraftRecord, keyOf, printRecord } from './store/record.ts';
-import { type Kept, storageIn } from './store/storage.ts';
+import type { Kept } from './store/storage.ts';
 import { useOtherTabs } from './use-other-tabs.ts';
 
 /**
@@ -23,8 +24,6 @@ interface DraftKept {
   /** Lays the draft here that another tab has kept. */
   readonly takeOther: () => void;
 }
-
-const local = storageIn(() => window.localStorage);
 
 type TakeUp = (record: DraftRecord, from: 'start' | 'other') => void;
 

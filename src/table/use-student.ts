@@ -1,9 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import { storageIn } from './store/storage.ts';
+import { local } from './store/own-storage.ts';
 
 const KEY = 'gorgeline.student';
-
-const local = storageIn(() => window.localStorage);
 
 /**
  * The learner's name, written once for all exercises. It goes nowhere but into the files the learner saves. `write` is what

@@ -71,6 +71,28 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   const address = new URL(await page.getByLabel('Link', { exact: true }).inputValue());
   expect(readSetLink(address.hash, exerciseNames())).toEqual(read);
   await expect(page.getByText('The link opens on this machine only')).toBeVisible();
+
+  // Seen as a student, in a browser in which a student works on the same set: neither finds anything of the other's.
+  await page.evaluate(() => localStorage.setItem('gorgeline.student', 'Ilse'));
+  const [seen] = await Promise.all([page.waitForEvent('popup'), act(page, 'as-student').click()]);
+  const before = await page.evaluate(() => ({ ...localStorage }));
+  await expect(seen.getByText('You see this set as a student does.')).toBeVisible();
+  await expect(seen.getByLabel('Your name')).toHaveValue('');
+  await seen.getByLabel('Your name').fill('Somebody');
+  await seen.getByRole('link', { name: 'Begin “Overlap edge, single-breasted”' }).click();
+  await awakeTable(seen);
+  await expect(seen.getByText('You see this set as a student does.')).toBeVisible();
+  await drawStep(seen, {
+    tool: 'parallel',
+    does: [{ x: 0, y: 200 }, 'overlap', { x: -70, y: 200 }],
+    answers: 'overlap-edge',
+  });
+  await act(seen, 'check').click();
+  await seen.getByRole('link', { name: 'Back to the set' }).click();
+  await expect(seen.getByLabel('Your name')).toHaveValue('Somebody');
+  await expect(seen.locator('[data-exercise="overlap"] .work-state')).toHaveText('one step, checked once');
+  expect(await seen.evaluate(() => ({ ...localStorage }))).toEqual(before);
+  await seen.close();
   await page.reload();
   await expect(page.locator('.desk-chosen > li')).toHaveCount(2);
   await page.emulateMedia({ media: 'print' });

@@ -1,13 +1,16 @@
 import type { VNode } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { fileNameOf } from '../../exchange/file-name.ts';
-import { setLink } from '../../exchange/set-link.ts';
+import { LINK_PREFIX, setLink } from '../../exchange/set-link.ts';
 import { writeSet } from '../../exchange/write-set.ts';
 import { download } from '../../table/download.ts';
 import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import type { Say } from '../../table/say.ts';
-import { isHereOnly } from './here-only.ts';
+import { TRIAL_PREFIX } from '../../table/store/own-storage.ts';
+import { useSure } from '../use-sure.ts';
+import { LinkField } from './LinkField.tsx';
 import type { Sheet } from './sheet.ts';
+import { useCopy } from './use-copy.ts';
 
 interface HandOutProps {
   readonly sheet: Sheet;
@@ -22,65 +25,17 @@ interface HandOutProps {
 /** What becomes of the set: a file, a link, a printed sheet; and sets opened again. */
 export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps): VNode {
   const [note, setNote] = useState<string | null>(null);
-  const [sure, setSure] = useState(false);
-  const field = useRef<HTMLInputElement>(null);
+  const { button, armed, press } = useSure(onClear);
   const link = setLink(sheet);
   const ready = sheet.exercises.length > 0 && sheet.title.trim() !== '';
-  const save = (): void => {
-    const file = fileNameOf([sheet.title], 'set.json');
-    download(file, writeSet(sheet));
-    setNote(say('desk.saved-set', { file }));
-  };
-  const copy = async (text: string): Promise<void> => {
-    try {
-      await navigator.clipboard.writeText(text);
-      setNote(say('desk.link-copied'));
-    } catch {
-      field.current?.select();
-      setNote(say('desk.link-select'));
-    }
-  };
-  const clear = (): void => {
-    setNote(sure ? null : say('desk.new-sure'));
-    if (sure) onClear();
-    setSure(!sure);
-  };
   return (
     <section class="desk-out" aria-labelledby="desk-out">
       <h2 id="desk-out">{say('desk.hand-out')}</h2>
       {ready ? null : <p class="desk-note">{say('desk.needs-exercise')}</p>}
-      <div class="ends">
-        <button type="button" class="button button--first" data-do="save-set" disabled={!ready} onClick={save}>
-          {say('desk.save-set')}
-        </button>
-        <button
-          type="button"
-          class="button"
-          data-do="copy-link"
-          disabled={!ready || address === null}
-          onClick={() => copy(address ?? '')}
-        >
-          {say('desk.copy-link')}
-        </button>
-        {ready && address !== null ? (
-          <a class="button" href={address} target="_blank" rel="noopener">
-            {say('desk.as-student')}
-          </a>
-        ) : null}
-        <button type="button" class="button" disabled={!ready} onClick={() => window.print()}>
-          {say('desk.print')}
-        </button>
-      </div>
-      {ready && address !== null ? (
-        <label class="field desk-link">
-          <span>{say('desk.link')}</span>
-          <input ref={field} type="text" readOnly name="link" value={address} />
-        </label>
-      ) : null}
-      {ready && address !== null && isHereOnly(address) ? <p class="desk-note">{say('desk.link-here')}</p> : null}
+      <Ways sheet={sheet} address={address} ready={ready} say={say} onSaid={setNote} />
       {ready && !link.ok ? <p class="desk-note">{say.message(link.message)}</p> : null}
       <p class="desk-said" role="status">
-        {note}
+        {armed ? say('desk.new-sure') : note}
       </p>
       <div class="ends">
         <OpenFile
@@ -90,10 +45,59 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
           does="open-set"
           onText={(text) => setNote(onOpen(text))}
         />
-        <button type="button" class="button button--quiet" data-do="new-set" onClick={clear}>
+        <button ref={button} type="button" class="button button--quiet" data-do="new-set" onClick={press}>
           {say('desk.new-set')}
         </button>
       </div>
     </section>
   );
+}
+
+interface WaysProps extends Pick<HandOutProps, 'sheet' | 'address' | 'say'> {
+  readonly ready: boolean;
+  /** Told what came of it. */
+  readonly onSaid: (said: string) => void;
+}
+
+/** The ways in which a set reaches its class, and how it looks there. */
+function Ways({ sheet, address, ready, say, onSaid }: WaysProps): VNode {
+  const open = ready ? address : null;
+  const { field, copy } = useCopy((copied) => onSaid(say(copied ? 'desk.link-copied' : 'desk.link-select')));
+  const save = (): void => {
+    const file = fileNameOf([sheet.title], 'set.json');
+    download(file, writeSet(sheet));
+    onSaid(say('desk.saved-set', { file }));
+  };
+  return (
+    <>
+      <div class="ends">
+        <button type="button" class="button button--first" data-do="save-set" disabled={!ready} onClick={save}>
+          {say('desk.save-set')}
+        </button>
+        <button
+          type="button"
+          class="button"
+          data-do="copy-link"
+          disabled={open === null}
+          onClick={() => copy(open ?? '')}
+        >
+          {say('desk.copy-link')}
+        </button>
+        {open === null ? null : (
+          <a class="button" data-do="as-student" href={asStudent(open)} target="_blank" rel="noopener">
+            {say('desk.as-student')}
+          </a>
+        )}
+        <button type="button" class="button" disabled={!ready} onClick={() => window.print()}>
+          {say('desk.print')}
+        </button>
+      </div>
+      {open === null ? null : <LinkField address={open} field={field} say={say} />}
+    </>
+  );
+}
+
+/** The address under which a set is only looked at. */
+function asStudent(address: string): string {
+  return address.replace(`#${LINK_PREFIX}`, `#${TRIAL_PREFIX}`);
 }

@@ -1,16 +1,15 @@
 import type { VNode } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Name } from '../../drafting/step.ts';
-import { setMark } from '../../exchange/write-set.ts';
 import type { Exercise } from '../../grader/exercise.ts';
 import type { Onward } from '../../table/onward.ts';
 import { sayFor } from '../../table/say.ts';
-import type { SetInHand } from '../../table/set-in-hand.ts';
+import { isTrial } from '../../table/store/own-storage.ts';
 import { Table } from '../../table/Table.tsx';
 import { useReader } from '../../table/use-reader.ts';
-import { keptSet } from './kept-set.ts';
+import { inSetHash, wayBackTo } from './in-set.ts';
 import { onwardIn } from './onward-in.ts';
-import { keptStudent, local } from './use-work.ts';
+import { useSetInHand } from './use-set-in-hand.ts';
 
 interface ExerciseInSetProps {
   readonly exercise: Exercise;
@@ -27,31 +26,20 @@ interface ExerciseInSetProps {
 
 /** The table of an exercise: for practice, or, where the address says so, in a set that is open in this browser. */
 export function ExerciseInSet({ exercise, titles, next, wayBack, allExercises, language }: ExerciseInSetProps): VNode {
-  const [inSet, setInSet] = useState<SetInHand | null>(null);
-  const [lost, setLost] = useState(false);
+  const { inSet, lost, here } = useSetInHand(exercise, titles);
   const reader = useReader(language);
   const say = useMemo(() => sayFor(reader), [reader]);
-  useEffect(() => {
-    const take = (): void => {
-      const id = /^#in=([0-9a-f]{8})$/.exec(window.location.hash)?.[1];
-      const set = id === undefined ? null : keptSet(local, Object.keys(titles), id);
-      const found = set?.exercises.some((one) => one.exercise === exercise.id) ? set : null;
-      setInSet(found && { set: found, mark: setMark(found), student: keptStudent() });
-      setLost(id !== undefined && found === null);
-    };
-    take();
-    window.addEventListener('hashchange', take);
-    return () => window.removeEventListener('hashchange', take);
-  }, [exercise, titles]);
-  const onward = inSet ? onwardIn(inSet, exercise.id, titles, wayBack) : next;
+  const back = inSet ? wayBackTo(wayBack, inSet.mark.id, here) : wayBack;
+  const onward = inSet ? onwardIn(inSet, exercise.id, titles, back, here) : next;
   return (
     <>
       {lost ? <p class="notice">{say('table.set-elsewhere')}</p> : null}
+      {isTrial(here) ? <p class="notice">{say('work.trial')}</p> : null}
       <Table
-        key={inSet?.mark.id ?? ''}
+        key={inSet ? inSetHash(inSet.mark.id, here) : ''}
         exercise={exercise}
         inSet={inSet}
-        wayBack={wayBack}
+        wayBack={back}
         onward={onward}
         language={language}
       />

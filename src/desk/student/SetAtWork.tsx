@@ -6,13 +6,14 @@ import type { Student } from '../../exchange/student.ts';
 import { download } from '../../table/download.ts';
 import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import { type Say, sayFor } from '../../table/say.ts';
+import { local } from '../../table/store/own-storage.ts';
 import { useReader } from '../../table/use-reader.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import './work.css';
 import { momentText } from '../setting/date-time.ts';
 import { Tasks } from './Tasks.tsx';
 import { takeFile } from './take-file.ts';
-import { local, useWork, type Work } from './use-work.ts';
+import { useWork, type Work } from './use-work.ts';
 import { handInOf } from './working-on.ts';
 
 interface SetAtWorkProps {
@@ -34,6 +35,7 @@ export function SetAtWork({ cards, way, language }: SetAtWorkProps): VNode {
   if (!work.awake) return <div class="work" />;
   return (
     <div class="work">
+      {work.trial ? <p class="notice">{say('work.trial')}</p> : null}
       {work.trouble ? (
         <p class="trouble" role="alert">
           {say.message(work.trouble)}
@@ -133,7 +135,7 @@ function Ends({ work, names, say }: EndsProps): VNode {
         />
       </div>
       <p role="status">{note}</p>
-      <p class="small">{say(work.kept === 'kept' ? 'work.kept' : 'work.not-kept')}</p>
+      {work.trial ? null : <p class="small">{say(work.kept === 'kept' ? 'work.kept' : 'work.not-kept')}</p>}
     </section>
   );
 }

@@ -4,8 +4,9 @@ import { isOwn } from '../../exchange/set-order.ts';
 import { type Student, studentKey } from '../../exchange/student.ts';
 import { setMark } from '../../exchange/write-set.ts';
 import type { Say } from '../../table/say.ts';
+import { local } from '../../table/store/own-storage.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
-import { local } from './use-work.ts';
+import { inSetHash } from './in-set.ts';
 import { type Progress, progressOf } from './working-on.ts';
 
 interface TasksProps {
@@ -48,7 +49,7 @@ export function Tasks({ set, cards, student, way, say }: TasksProps): VNode {
               ) : (
                 <a
                   class="button"
-                  href={`${way}${exercise}/#in=${mark.id}`}
+                  href={`${way}${exercise}/${inSetHash(mark.id, window.location.hash)}`}
                   aria-label={say(`work.${does}-what`, { title })}
                 >
                   {say(`work.${does}`)}

@@ -6,9 +6,10 @@ import { refusalOf } from '../../exchange/refusal.ts';
 import { saysSet } from '../../exchange/says-set.ts';
 import { type Student, studentKey } from '../../exchange/student.ts';
 import { setMark } from '../../exchange/write-set.ts';
+import { local } from '../../table/store/own-storage.ts';
 import { keyOf, printRecord } from '../../table/store/record.ts';
 import { type Message, message } from '../../words/message.ts';
-import { local, type Work } from './use-work.ts';
+import type { Work } from './use-work.ts';
 
 /** Takes up a file a student opens: a set, or a hand-in of the set that is open. Says what came of it. */
 export function takeFile(text: string, exercises: readonly Name[], work: Work): Message {

@@ -4,11 +4,11 @@ import { refusalOf } from '../../exchange/refusal.ts';
 import type { ProblemSet } from '../../exchange/set.ts';
 import { LINK_PREFIX, readSetLink } from '../../exchange/set-link.ts';
 import type { Student } from '../../exchange/student.ts';
-import { type Kept, storageIn } from '../../table/store/storage.ts';
+import { isTrial, local, TRIAL_PREFIX } from '../../table/store/own-storage.ts';
+import type { Kept } from '../../table/store/storage.ts';
 import { type Message, message } from '../../words/message.ts';
+import { setIn } from './in-set.ts';
 import { keepSet, keptSet } from './kept-set.ts';
-
-export const local = storageIn(() => window.localStorage);
 
 const NAME = 'gorgeline.student';
 const NUMBER = 'gorgeline.number';
@@ -21,6 +21,8 @@ export function keptStudent(): Student {
 export interface Work {
   /** Null before the page is awake, and where none is open. */
   readonly set: ProblemSet | null;
+  /** Whether it is only looked at as a student would see it. */
+  readonly trial: boolean;
   readonly awake: boolean;
   readonly trouble: Message | null;
   readonly kept: Kept;
@@ -34,49 +36,55 @@ export interface Work {
 /** The set a student works on, from the address or as it was opened last, and who the student is. */
 export function useWork(exercises: readonly Name[]): Work {
   const [set, setSet] = useState<ProblemSet | null>(null);
+  const [trial, setTrial] = useState(false);
   const [awake, setAwake] = useState(false);
   const [trouble, setTrouble] = useState<Message | null>(null);
   const [kept, setKept] = useState<Kept>('kept');
-  const [student, setStudent] = useState<Student>({ student: '', number: '' });
+  const [student, noteStudent] = useState<Student>({ student: '', number: '' });
   const look = useLook();
   const open = (opened: ProblemSet): void => {
     setSet(opened);
     setTrouble(null);
     setKept(keepSet(local, opened));
   };
+  const setStudent = (next: Student): void => {
+    noteStudent(next);
+    local.write(NAME, next.student);
+    local.write(NUMBER, next.number);
+  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address is read as the page wakes, and whenever another link is followed.
   useEffect(() => {
     const take = (): void => {
       const { hash } = window.location;
-      if (hash.startsWith(`#${LINK_PREFIX}`)) {
-        const read = readSetLink(hash, exercises);
-        if (read.ok) open(read.set);
-        else setTrouble(message('desk.open-failed', { why: { said: refusalOf(read.faults) } }));
-      } else {
-        const last = keptSet(local, exercises);
-        if (last) open(last);
-      }
+      const found = meantSet(hash, exercises);
+      if (found !== null && 'key' in found) setTrouble(found);
+      else if (found !== null) open(found);
+      noteStudent(keptStudent());
+      setTrial(isTrial(hash));
       setAwake(true);
     };
-    setStudent(keptStudent());
     take();
     window.addEventListener('hashchange', take);
     return () => window.removeEventListener('hashchange', take);
   }, []);
-  return {
-    set,
-    awake,
-    trouble,
-    kept,
-    open,
-    look,
-    student,
-    setStudent: (next) => {
-      setStudent(next);
-      local.write(NAME, next.student);
-      local.write(NUMBER, next.number);
-    },
-  };
+  return { set, trial, awake, trouble, kept, open, look, student, setStudent };
+}
+
+/** The set that an address means, or why it cannot be opened: one that stands in it whole, or one that is kept here. Null of none. */
+function meantSet(
+  hash: string,
+  exercises: readonly Name[],
+): ProblemSet | Extract<Message, { readonly key: string }> | null {
+  const link = linkIn(hash);
+  if (link === null) return keptSet(local, exercises, setIn(hash) ?? undefined);
+  const read = readSetLink(link, exercises);
+  return read.ok ? read.set : message('desk.open-failed', { why: { said: refusalOf(read.faults) } });
+}
+
+/** A set that stands in the address whole, to be worked on or to be looked at; null where none does. */
+function linkIn(hash: string): string | null {
+  if (hash.startsWith(`#${LINK_PREFIX}`)) return hash;
+  return isTrial(hash) && setIn(hash) === null ? hash.replace(TRIAL_PREFIX, LINK_PREFIX) : null;
 }
 
 /** Looks again at what is kept when asked to, and whenever the reader comes back to this page. */

@@ -1,12 +1,10 @@
-import { storageIn } from './storage.ts';
+import { local } from './own-storage.ts';
 
 /** The best marks a draft of an exercise got in this browser. */
 export interface BestMarks {
   readonly marks: number;
   readonly of: number;
 }
-
-const local = storageIn(() => window.localStorage);
 
 const keyFor = (exercise: string): string => `gorgeline.marks.${exercise}`;
 

@@ -115,6 +115,9 @@ export const desk = {
   'work.who-changed': plain(
     'One draft or more were made for another name’s figure, and stay so. Go back to that name, or begin them again.',
   ),
+  'work.trial': plain(
+    'You see this set as a student does. What you write and draw here stands apart from every student’s work, and is gone when this tab is closed.',
+  ),
   'work.exercises': plain('Exercises'),
   'work.begin': plain('Begin'),
   'work.go-on': plain('Go on'),

@@ -20,7 +20,7 @@ const handIn = writeHandIn({
 function openedBy(student: Student): readonly Student[] {
   const written: Student[] = [];
   const work: Work = {
-    ...{ set: weekTwo, awake: true, trouble: null, kept: 'kept', student },
+    ...{ set: weekTwo, awake: true, trial: false, trouble: null, kept: 'kept', student },
     ...{ open: () => undefined, look: () => undefined, setStudent: (next) => written.push(next) },
   };
   expect(takeFile(handIn, exercises, work)).toMatchObject({ key: 'work.opened-hand-in', values: { count: 1 } });
