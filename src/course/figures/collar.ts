@@ -37,6 +37,16 @@ export const lapelCloth: readonly Step[] = [
   { verb: 'fold', name: 'lapel-worn', what: 'lapel', over: 'roll-line' },
 ];
 
+/** The lapel designed as it is worn, on the body side, and folded to where it is cut. */
+export const lapelDesigned: readonly Step[] = [
+  ...toRollLine,
+  ...notch,
+  ...gorge,
+  { verb: 'fold', name: 'gorge-worn', what: 'gorge', over: 'roll-line' },
+  { verb: 'parallel', name: 'lapel-reach', to: 'roll-line', distance: 'lapel-width', side: 'right' },
+  { verb: 'cross', name: 'lapel-point-worn', one: 'gorge-worn', other: 'lapel-reach' },
+];
+
 /** The whole front up to its lapel. */
 export const front: readonly Step[] = [...toRollLine, ...notch, ...gorge, ...cutLapel];
 

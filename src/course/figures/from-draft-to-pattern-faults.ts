@@ -1,5 +1,5 @@
 import type { Name, Step } from '../../drafting/step.ts';
-import { collarHelp, cutLapel, frontHelp, gorge, lapelCloth, notch, toRollLine, wholeCollar } from './collar.ts';
+import { collarHelp, front, frontHelp, lapelCloth, wholeCollar } from './collar.ts';
 import type { Fault } from './fault.ts';
 import { bodyCloth, bodyHelp } from './front.ts';
 import { layers, layersHide } from './layers.ts';
@@ -106,10 +106,7 @@ function onCloth(id: string, angle: string): Scene {
     id,
     order: orderOf('ingrid', usualStyle),
     steps: [
-      ...toRollLine,
-      ...notch,
-      ...gorge,
-      ...cutLapel,
+      ...front,
       ...lapelCloth,
       ...bodyCloth,
       {

@@ -1,5 +1,5 @@
 import type { Expression, Name, Step } from '../../drafting/step.ts';
-import { frontHelp, gorge, lapelCloth, notch, toRollLine } from './collar.ts';
+import { frontHelp, lapelCloth, lapelDesigned } from './collar.ts';
 import type { Fault } from './fault.ts';
 import { bodyCloth, bodyHelp } from './front.ts';
 import { orderOf, type Scene } from './scene.ts';
@@ -17,13 +17,8 @@ const hides: readonly Name[] = [
   'lapel',
 ];
 
-const designed: readonly Step[] = [
-  ...toRollLine,
-  ...notch,
-  ...gorge,
-  { verb: 'fold', name: 'gorge-worn', what: 'gorge', over: 'roll-line' },
-  { verb: 'parallel', name: 'lapel-reach', to: 'roll-line', distance: 'lapel-width', side: 'right' },
-  { verb: 'cross', name: 'lapel-point-worn', one: 'gorge-worn', other: 'lapel-reach' },
+const edged: readonly Step[] = [
+  ...lapelDesigned,
   { verb: 'curve', name: 'lapel-edge-worn', through: ['lapel-point-worn', 'break-point'] },
 ];
 
@@ -61,13 +56,13 @@ export const notFolded: Fault = {
   right: {
     ...flat,
     id: 'fault-not-folded-right',
-    steps: [...designed, ...foldedOver('roll-line'), piece(['break-point', 'lapel-edge', 'lapel-point', 'roll-top'])],
+    steps: [...edged, ...foldedOver('roll-line'), piece(['break-point', 'lapel-edge', 'lapel-point', 'roll-top'])],
   },
   wrong: {
     ...flat,
     id: 'fault-not-folded-wrong',
     steps: [
-      ...designed,
+      ...edged,
       ...foldedOver('roll-line'),
       piece(['break-point', 'lapel-edge-worn', 'lapel-point-worn', 'roll-top']),
     ],
@@ -91,12 +86,12 @@ const worn: Omit<Scene, 'id' | 'steps'> = {
 /** Folded over the centre front: turned back on its roll line, it lies elsewhere than designed. */
 export const overCentreFront: Fault = {
   id: 'fault-fold-line',
-  right: { ...worn, id: 'fault-fold-line-right', steps: [...designed, ...foldedOver('roll-line')] },
+  right: { ...worn, id: 'fault-fold-line-right', steps: [...edged, ...foldedOver('roll-line')] },
   wrong: {
     ...worn,
     id: 'fault-fold-line-wrong',
     steps: [
-      ...designed,
+      ...edged,
       ...foldedOver('centre-front'),
       { verb: 'seam', name: 'as-designed', run: ['break-point', 'lapel-edge-worn', 'lapel-point-worn', 'roll-top'] },
     ],
@@ -110,7 +105,7 @@ function bowed(id: string, by: Expression): Scene {
     ...worn,
     id,
     steps: [
-      ...designed,
+      ...edged,
       { verb: 'rule', name: 'straight-edge', from: 'lapel-point-worn', to: 'break-point' },
       { verb: 'part', name: 'edge-middle', from: 'lapel-point-worn', to: 'break-point', fraction: '1/2' },
       { verb: 'square', name: 'bow-line', to: 'straight-edge', through: 'edge-middle' },

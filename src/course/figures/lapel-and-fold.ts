@@ -1,5 +1,5 @@
 import type { Name, Step } from '../../drafting/step.ts';
-import { front, gorge, lapelCloth, notch, toRollLine } from './collar.ts';
+import { front, lapelCloth, lapelDesigned } from './collar.ts';
 import { bodyCloth, bodyHelp } from './front.ts';
 import { lapelOnly } from './plans.ts';
 import { orderOf, placeOf, type Scene } from './scene.ts';
@@ -23,16 +23,6 @@ const hides: readonly Name[] = [
   'roll-top',
 ];
 
-/** The lapel designed as it is worn, on the body side, and folded to where it is cut. */
-const designed: readonly Step[] = [
-  ...toRollLine,
-  ...notch,
-  ...gorge,
-  { verb: 'fold', name: 'gorge-worn', what: 'gorge', over: 'roll-line' },
-  { verb: 'parallel', name: 'lapel-reach', to: 'roll-line', distance: 'lapel-width', side: 'right' },
-  { verb: 'cross', name: 'lapel-point-worn', one: 'gorge-worn', other: 'lapel-reach' },
-];
-
 const bothSides: readonly Step[] = [
   { verb: 'fold', name: 'lapel-point', what: 'lapel-point-worn', over: 'roll-line' },
   { verb: 'fold', name: 'lapel-edge', what: 'lapel-edge-worn', over: 'roll-line' },
@@ -45,7 +35,7 @@ export const lapelDesign: Scene = {
   id: 'lapel-design',
   order,
   steps: [
-    ...designed,
+    ...lapelDesigned,
     { verb: 'curve', name: 'lapel-edge-worn', through: ['lapel-point-worn', 'break-point'] },
     ...bothSides,
     { verb: 'rule', name: 'fold-way', from: 'lapel-point-worn', to: 'lapel-point' },
@@ -91,15 +81,15 @@ const bowed: Step = {
   distance: '1/4 in',
   toward: 'right',
 };
-const bowAt = placeOf(order, [...designed, ...bowLine, bowed], 'bow-mark');
-const middleAt = placeOf(order, [...designed, ...bowLine], 'edge-middle');
+const bowAt = placeOf(order, [...lapelDesigned, ...bowLine, bowed], 'bow-mark');
+const middleAt = placeOf(order, [...lapelDesigned, ...bowLine], 'edge-middle');
 
 /** The lapel's edge, bowed by its middle. */
 export const lapelBow: Scene = {
   id: 'lapel-bow',
   order,
   steps: [
-    ...designed,
+    ...lapelDesigned,
     ...bowLine,
     { verb: 'pencil', name: 'bow-mark', at: bowAt },
     { verb: 'curve', name: 'lapel-edge-worn', through: ['lapel-point-worn', 'bow-mark', 'break-point'] },
@@ -135,7 +125,7 @@ export const workedLapel: Scene = {
   order: workedOrder,
   begins: 'gorge-worn',
   steps: [
-    ...designed,
+    ...lapelDesigned,
     { verb: 'curve', name: 'lapel-edge-worn', through: ['lapel-point-worn', 'break-point'] },
     { verb: 'fold', name: 'lapel-point', what: 'lapel-point-worn', over: 'roll-line' },
     { verb: 'fold', name: 'lapel-edge', what: 'lapel-edge-worn', over: 'roll-line' },

@@ -1,5 +1,5 @@
 import type { Step } from '../../drafting/step.ts';
-import { collarShape, cutLapel, edgeEase, gorge, neckEdge, notch, swing, toRollLine } from './collar.ts';
+import { collarShape, cutLapel, edgeEase, front, gorge, neckEdge, swing, toRollLine } from './collar.ts';
 import type { Fault } from './fault.ts';
 import { lapelAlone } from './plans.ts';
 import { orderOf, type Scene } from './scene.ts';
@@ -21,15 +21,13 @@ function worn(id: string, steps: readonly Step[]): Scene {
   };
 }
 
-const right = [...toRollLine, ...notch, ...gorge, ...cutLapel];
-
 /** Above the collarbones. */
 export const notchHigh: Fault = {
   id: 'fault-notch-high',
-  right: worn('fault-notch-high-right', right),
+  right: worn('fault-notch-high-right', front),
   wrong: worn(
     'fault-notch-high-wrong',
-    right.map(
+    front.map(
       (step): Step =>
         step.name === 'notch-level'
           ? { verb: 'parallel', name: 'notch-level', to: 'collarbone-level', distance: '1 in', side: 'up' }
@@ -41,7 +39,7 @@ export const notchHigh: Fault = {
 /** Measured below the collarbone level on the flat: turned back, it comes down. */
 export const notchFlat: Fault = {
   id: 'fault-notch-flat',
-  right: worn('fault-notch-flat-right', right),
+  right: worn('fault-notch-flat-right', front),
   wrong: worn('fault-notch-flat-wrong', [
     ...toRollLine,
     { verb: 'parallel', name: 'notch-level', to: 'collarbone-level', distance: 'notch-drop', side: 'down' },
@@ -53,7 +51,7 @@ export const notchFlat: Fault = {
 };
 
 const stepOrder = orderOf('amara', { ...usualStyle, 'lapel-width': '4 in', 'collar-end': '2 in' });
-const whole = [...right, ...edgeEase, ...swing, ...neckEdge, ...collarShape];
+const whole = [...front, ...edgeEase, ...swing, ...neckEdge, ...collarShape];
 const step: Omit<Scene, 'id' | 'steps'> = {
   order: stepOrder,
   shows: [],

@@ -1,5 +1,5 @@
 import type { Name, Step } from '../../drafting/step.ts';
-import { collarHelp, cutLapel, frontHelp, gorge, lapelCloth, notch, toRollLine, wholeCollar } from './collar.ts';
+import { collarHelp, cutLapel, front, frontHelp, gorge, lapelCloth, notch, toRollLine, wholeCollar } from './collar.ts';
 import { bodyCloth, bodyHelp } from './front.ts';
 import { lapelAlone } from './plans.ts';
 import { orderOf, placeOf, type Scene } from './scene.ts';
@@ -41,10 +41,7 @@ export const notchDrag: Scene = {
 };
 
 const slanted: readonly Step[] = [
-  ...toRollLine,
-  ...notch,
-  ...gorge,
-  ...cutLapel,
+  ...front,
   ...lapelCloth,
   ...bodyCloth,
   { verb: 'fold', name: 'gorge-worn', what: 'gorge', over: 'roll-line' },
@@ -139,10 +136,7 @@ export const workedNotch: Scene = {
   order: orderOf('mateo', { ...usualStyle, 'lapel-width': '4 in' }),
   begins: 'notch-level',
   steps: [
-    ...toRollLine,
-    ...notch,
-    ...gorge,
-    ...cutLapel,
+    ...front,
     { verb: 'tape', name: 'gorge-length', from: 'gorge-corner', to: 'notch' },
     { verb: 'tape', name: 'top-edge', from: 'notch', to: 'lapel-point' },
     { verb: 'foot', name: 'under-notch', from: 'notch', on: 'notch-level' },

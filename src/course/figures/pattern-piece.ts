@@ -30,6 +30,9 @@ const cutCorners: readonly Step[] = [
   { verb: 'cross', name: 'edge-fold', one: 'collar-centre-back', other: 'outer-cut' },
 ];
 
+/** The cut edge along the neck, from the fold at the back to where the gorge begins. */
+const alongNeck = ['neck-fold', 'back-cutting', 'shoulder-cut', 'gorge-cut'] as const;
+
 /** The same collar with a seam allowance all round but at the centre back, where a top collar lies on the fold of the cloth. */
 export function cutCollar(allowance: Expression): readonly Step[] {
   return [
@@ -41,20 +44,9 @@ export function cutCollar(allowance: Expression): readonly Step[] {
     {
       verb: 'seam',
       name: 'cutting-line',
-      run: [
-        'neck-fold',
-        'back-cutting',
-        'shoulder-cut',
-        'gorge-cut',
-        'end-cut',
-        'point-cut',
-        'outer-cut-end',
-        'outer-cut',
-        'edge-fold',
-        'neck-fold',
-      ],
+      run: [...alongNeck, 'end-cut', 'point-cut', 'outer-cut-end', 'outer-cut', 'edge-fold', 'neck-fold'],
     },
-    { verb: 'seam', name: 'neck-cut', run: ['neck-fold', 'back-cutting', 'shoulder-cut', 'gorge-cut', 'notch-cut'] },
+    { verb: 'seam', name: 'neck-cut', run: [...alongNeck, 'notch-cut'] },
   ];
 }
 
@@ -68,10 +60,7 @@ export function sewnCollar(allowance: Expression): readonly Step[] {
       verb: 'seam',
       name: 'sewn',
       run: [
-        'neck-fold',
-        'back-cutting',
-        'shoulder-cut',
-        'gorge-cut',
+        ...alongNeck,
         'end-cut',
         'point-cut',
         { along: 'outer-cut', from: 'point-cut', to: 'edge-fold' },

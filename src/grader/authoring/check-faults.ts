@@ -4,11 +4,11 @@ import type { ShapeKind } from '../../drafting/shape.ts';
 import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import { message } from '../../words/message.ts';
 import type { Check, Exercise, MeasureName } from '../exercise.ts';
-import { shapeNamed } from '../measures/lookup.ts';
 import type { Fault, Place } from '../reading/fault.ts';
 import { unknownName } from '../reading/unknown.ts';
 import { unitOf } from '../unit.ts';
 import { eitherKind } from './kind.ts';
+import { objectFaults } from './object-faults.ts';
 
 /** What each measure can read. */
 const reads: Readonly<Record<MeasureName, readonly ShapeKind[]>> = {
@@ -49,7 +49,9 @@ export function checkFaults(exercise: Exercise, givens: Givens, reference: Sheet
     }
     return [
       ...kindFaults(check, target.makes, at),
-      ...objectsOf(check).flatMap((object) => objectFaults(object, reference, at)),
+      ...objectsOf(check).flatMap(({ field, ...named }) =>
+        objectFaults({ at: [...at, ...field], ...named }, reference),
+      ),
       ...rangeFaults(check, givens.measures, at),
     ];
   });
@@ -92,18 +94,6 @@ function objectsOf(check: Check): readonly Named[] {
     default:
       return [];
   }
-}
-
-function objectFaults({ field, name, kinds }: Named, reference: Sheet, check: Place): readonly Fault[] {
-  const at = [...check, ...field];
-  const shape = shapeNamed(reference, name);
-  if (shape === null) {
-    const known = [...new Set([...reference.shapes.keys(), ...reference.answers.keys()])];
-    return [{ at, message: unknownName('what.sheet-object', name, known) }];
-  }
-  if (kinds.includes(shape.kind)) return [];
-  const values = { name, found: { said: eitherKind([shape.kind]) }, wanted: { said: eitherKind(kinds) } };
-  return [{ at, message: message('author.object-kind', values) }];
 }
 
 const bounds = ['least', 'most'] as const;

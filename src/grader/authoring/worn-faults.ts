@@ -4,31 +4,23 @@ import { wornOf } from '../../garment/collar/worn.ts';
 import type { WornPlan } from '../../garment/collar/worn-plan.ts';
 import { message } from '../../words/message.ts';
 import type { Exercise } from '../exercise.ts';
-import { shapeNamed } from '../measures/lookup.ts';
-import type { Fault, Place } from '../reading/fault.ts';
-import { unknownName } from '../reading/unknown.ts';
-import { eitherKind } from './kind.ts';
+import type { Fault } from '../reading/fault.ts';
+import { type NamedObject, objectFaults } from './object-faults.ts';
 
 /** Names under `worn` that the reference does not make, or of kinds that cannot turn over, and a plan by which nothing does. */
 export function wornFaults({ worn }: Exercise, reference: Sheet): readonly Fault[] {
   if (worn === undefined) return [];
-  const faults = namedIn(worn).flatMap((named) => nameFaults(named, reference));
+  const faults = namedIn(worn).flatMap((named) => objectFaults(named, reference));
   if (faults.length > 0) return faults;
   return wornOf(reference, worn) === null ? [{ at: ['worn'], message: message('author.worn-nothing') }] : [];
 }
 
-interface Named {
-  readonly at: Place;
-  readonly name: string;
-  readonly kinds: readonly ShapeKind[];
-}
-
-function namedIn(worn: WornPlan): readonly Named[] {
-  const one = (field: 'over' | 'until' | 'notch' | 'level', kind: ShapeKind): readonly Named[] => {
+function namedIn(worn: WornPlan): readonly NamedObject[] {
+  const one = (field: 'over' | 'until' | 'notch' | 'level', kind: ShapeKind): readonly NamedObject[] => {
     const name = worn[field];
     return name === undefined ? [] : [{ at: ['worn', field], name, kinds: [kind] }];
   };
-  const run = (field: 'folds' | 'turns' | 'stays' | 'seam'): readonly Named[] =>
+  const run = (field: 'folds' | 'turns' | 'stays' | 'seam'): readonly NamedObject[] =>
     (worn[field] ?? []).map((name, index) => ({ at: ['worn', field, index], name, kinds: ['point', 'curve'] }));
   return [
     ...one('over', 'line'),
@@ -40,15 +32,4 @@ function namedIn(worn: WornPlan): readonly Named[] {
     ...one('notch', 'point'),
     ...one('level', 'line'),
   ];
-}
-
-function nameFaults({ at, name, kinds }: Named, reference: Sheet): readonly Fault[] {
-  const shape = shapeNamed(reference, name);
-  if (shape === null) {
-    const known = [...new Set([...reference.shapes.keys(), ...reference.answers.keys()])];
-    return [{ at, message: unknownName('what.sheet-object', name, known) }];
-  }
-  if (kinds.includes(shape.kind)) return [];
-  const values = { name, found: { said: eitherKind([shape.kind]) }, wanted: { said: eitherKind(kinds) } };
-  return [{ at, message: message('author.object-kind', values) }];
 }

@@ -1,3 +1,4 @@
+import { pointsBounds } from '../../geometry/bounds.ts';
 import type { Line } from '../../geometry/line.ts';
 import { add, type Point, scale } from '../../geometry/point.ts';
 
@@ -9,16 +10,7 @@ export interface Box {
 
 /** The least box about the points, however many: the answers of a class come to more than a call takes arguments. Null when there are none. */
 export function boxAbout(points: readonly Point[]): Box | null {
-  const [first] = points;
-  if (first === undefined) return null;
-  let [left, bottom, right, top] = [first.x, first.y, first.x, first.y];
-  for (const { x, y } of points) {
-    left = Math.min(left, x);
-    bottom = Math.min(bottom, y);
-    right = Math.max(right, x);
-    top = Math.max(top, y);
-  }
-  return { min: { x: left, y: bottom }, max: { x: right, y: top } };
+  return points.length === 0 ? null : pointsBounds(points);
 }
 
 export function widthOf(box: Box): number {

@@ -1,20 +1,9 @@
 import type { VNode } from 'preact';
-import type { Sheet } from '../../drafting/sheet.ts';
-import type { Name } from '../../drafting/step.ts';
-import type { Bench, Room } from '../model/bench.ts';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
-import { StepLine } from './StepLine.tsx';
+import { StepLine, type StepLineProps } from './StepLine.tsx';
 
-interface WorkingProps {
-  readonly bench: Bench;
-  readonly room: Room;
-  readonly sheet: Sheet;
-  readonly shown: (name: Name) => boolean;
-  readonly say: Say;
-  readonly dispatch: Dispatch;
-  readonly onLight: (name: Name | null) => void;
-}
+type WorkingProps = Omit<StepLineProps, 'index' | 'step'>;
 
 /** The draft as numbered instructions. Each can be changed where it stands; stepping back through them replays the draft. */
 export function Working(props: WorkingProps): VNode {
