@@ -3,7 +3,8 @@ import { formatOf, type Reader, say } from '../words/say.ts';
 import { formById, formOf, type HalfStep } from './form.ts';
 import { wantedWords } from './kinds.ts';
 import type { Quantity } from './quantity.ts';
-import { fillText, type Numbers, type Speaker } from './sentence/fill.ts';
+import { fillText } from './sentence/fill.ts';
+import type { Numbers, Speaker } from './sentence/speaker.ts';
 import type { Step } from './step.ts';
 import type { Field, Form, FormId } from './verbs.ts';
 

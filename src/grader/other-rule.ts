@@ -3,10 +3,10 @@ import { type HouseChoice, type HouseRule, houseRules } from '../garment/house-r
 import { ruleInWords } from '../garment/rules-in-force.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
+import type { Bench, Slip } from './bench.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
-import type { Bench, Slip } from './slip.ts';
 import type { Strictness } from './tolerance.ts';
 
 /**

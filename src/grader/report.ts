@@ -1,12 +1,12 @@
 import type { ShapeKind } from '../drafting/shape.ts';
 import type { Givens, Problem } from '../drafting/sheet.ts';
 import { type Message, message, type Value, written } from '../words/message.ts';
+import type { Slip } from './bench.ts';
 import { shareOf } from './bounds.ts';
 import { figureOf } from './figure-of.ts';
 import { fillers } from './fillers.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
-import type { Slip } from './slip.ts';
 import { whatIsOff } from './what.ts';
 
 /** What a report is written from. */

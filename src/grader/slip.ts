@@ -1,24 +1,12 @@
 import type { Givens } from '../drafting/sheet.ts';
-import { type Message, written } from '../words/message.ts';
+import { written } from '../words/message.ts';
+import type { Bench, Slip } from './bench.ts';
 import type { Exercise } from './exercise.ts';
 import { fillers } from './fillers.ts';
-import { isRight, type JudgedTarget, type Ruler } from './judge.ts';
+import { isRight, type JudgedTarget } from './judge.ts';
 import { misreadingOf } from './misreading.ts';
-import type { Order } from './order.ts';
 import { otherRuleOf } from './other-rule.ts';
 import { exchanged, takenFor } from './taken-for.ts';
-
-/** What was done wrong, known for what it is: a word for it, and what is said of it. */
-export interface Slip {
-  readonly id: string;
-  readonly says: readonly Message[];
-}
-
-/** A draft with every target judged. */
-export interface Bench extends Ruler {
-  readonly order: Order;
-  readonly judged: readonly JudgedTarget[];
-}
 
 /**
  * What was done wrong at a target: one of the exercise's own misreadings, or what no exercise need list: two answers

@@ -1,9 +1,9 @@
 import { replay } from '../drafting/replay.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
+import type { Bench, Slip } from './bench.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
-import type { Bench, Slip } from './slip.ts';
 
 /** Two answers of the same kind, each right for the other's target. */
 export function exchanged(bench: Bench, judged: JudgedTarget): Slip | null {

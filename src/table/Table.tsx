@@ -1,32 +1,18 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { Exercise } from '../grader/exercise.ts';
-import type { Onward } from './onward.ts';
 import { BriefMeasures, BriefWords } from './parts/Brief.tsx';
 import { Damaged } from './parts/Damaged.tsx';
 import { Elsewhere } from './parts/Elsewhere.tsx';
 import { Working } from './parts/Working.tsx';
 import './table.css';
-import type { SetInHand } from './set-in-hand.ts';
 import { TableAids } from './TableAids.tsx';
 import { TableBench } from './TableBench.tsx';
 import { TableReport } from './TableReport.tsx';
+import type { TableProps } from './table-props.ts';
 import { useCalm } from './use-calm.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { type TableInHand, useTable } from './use-table.ts';
-
-export interface TableProps {
-  readonly exercise: Exercise;
-  /** The problem set it is done for, whose conditions hold; its draft is kept apart. */
-  readonly inSet?: SetInHand | null;
-  /** Where the set lies, from the page's own address. */
-  readonly wayBack?: string;
-  /** What comes next; null where nothing does. */
-  readonly onward?: Onward | null;
-  /** Decides the figure of an exercise that samples one. */
-  readonly seed?: string;
-  readonly language?: string;
-}
 
 /**
  * The drafting table of one exercise. Built, it is the sheet as SVG with its order; awake, everything on it works.

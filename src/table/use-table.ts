@@ -8,7 +8,7 @@ import type { ToolId } from './model/bench.ts';
 import { newFigure, type Setting } from './model/setting.ts';
 import { type Say, sayFor } from './say.ts';
 import { checksLeft, freshAbout } from './set-in-hand.ts';
-import type { TableProps } from './Table.tsx';
+import type { TableProps } from './table-props.ts';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
 import { targetsBy, useMarking } from './use-marking.ts';

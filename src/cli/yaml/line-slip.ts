@@ -1,6 +1,6 @@
 import { message } from '../../words/message.ts';
+import type { SyntaxFault } from './fault.ts';
 import { indentOf, type Line, lineAt } from './lines.ts';
-import type { SyntaxFault } from './syntax-fault.ts';
 
 /** What a field looks like at the beginning of a line, a hyphen before it or not. */
 const field = /^\s*(?:- +)*[\w-]+:(?:\s|$)/;

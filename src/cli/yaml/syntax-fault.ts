@@ -1,15 +1,9 @@
 import type { YAMLError } from 'yaml';
-import { type Message, message } from '../../words/message.ts';
+import { message } from '../../words/message.ts';
+import type { SyntaxFault } from './fault.ts';
 import { lineSlip, loose } from './line-slip.ts';
 import { type Line, lineAt, linesOf } from './lines.ts';
 import { type Token, tokensIn } from './tokens.ts';
-
-/** What keeps a text from being read as YAML, said to somebody who has never heard the word, and where. */
-export interface SyntaxFault {
-  /** In characters from the start of the text. */
-  readonly offset: number;
-  readonly message: Message;
-}
 
 /**
  * The first slip in a YAML text; null where there is none. One at a time: what a parser says after the first is mostly

@@ -3,7 +3,7 @@ import { message } from '../../words/message.ts';
 import { nameText, type Reader, say } from '../../words/say.ts';
 import { evaluate, type Literal, parse, print } from '../expression.ts';
 import type { Quantity } from '../quantity.ts';
-import type { Numbers, Speaker } from './fill.ts';
+import type { Numbers, Speaker } from './speaker.ts';
 
 /**
  * An expression as it stands in a sentence: as typed, tidied, with the trade's words for names, and with an author's

@@ -3,21 +3,10 @@ import { listText } from '../../words/list.ts';
 import { type Message, message } from '../../words/message.ts';
 import { nameText, type Reader, say } from '../../words/say.ts';
 import { isDirection } from '../name.ts';
-import type { Quantity } from '../quantity.ts';
 import { isRecord } from '../record.ts';
 import type { Field } from '../verbs.ts';
 import { expressionText } from './expression-text.ts';
-
-/** What is known to whoever speaks: the reader, and the measures that expressions name, where they are at hand. */
-export interface Speaker {
-  readonly reader: Reader;
-  readonly measures: ReadonlyMap<string, Quantity> | null;
-  /** How a length written as a number is shown: as it was typed, or in the reader's unit. */
-  readonly numbers: Numbers;
-}
-
-/** A student's numbers stand as typed. An author's are for readers of both units. */
-export type Numbers = 'as-typed' | 'in-reader-unit';
+import type { Speaker } from './speaker.ts';
 
 /** What fills a blank, in words; null where it is empty or cannot be read. */
 export function fillText({ field, blank }: Field, value: unknown, speaker: Speaker): string | null {

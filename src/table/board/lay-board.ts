@@ -1,37 +1,9 @@
-import type { Point } from '../../geometry/point.ts';
 import type { Box } from '../drawing/box.ts';
-import type { Drawing } from '../drawing/drawing.ts';
+import type { AwakeSheet, SheetEvents } from './awake-sheet.ts';
 import { JXG } from './jsxgraph-core.js';
 import { Painter } from './painter.ts';
 import { layPaper } from './paper.ts';
 import { boxIn, fitView, resizedView, type Size, type View } from './view.ts';
-
-/** What the awake sheet tells the table. */
-export interface SheetEvents {
-  readonly onView: (view: View) => void;
-  /** A handle or a free mark was dragged to a place. */
-  readonly onHandle: (key: string, to: Point) => void;
-  readonly onLetGo: () => void;
-}
-
-/** Something that can be held and dragged on the sheet. */
-export interface Grip {
-  readonly key: string;
-  readonly at: Point;
-  readonly label: string;
-  readonly kind: 'mark' | 'handle';
-}
-
-/** The sheet, awake. Geometry comes in as drawings; nothing is computed from what the board holds. */
-export interface AwakeSheet {
-  readonly paint: (drawing: Drawing, grips: readonly Grip[]) => void;
-  readonly show: (view: View) => void;
-  readonly zoom: (factor: number, about: Point | null) => void;
-  readonly resize: (size: Size) => void;
-  readonly view: () => View;
-  readonly size: () => Size;
-  readonly destroy: () => void;
-}
 
 /** How far one may zoom, in pixels a mm. */
 const CLOSEST = 40;

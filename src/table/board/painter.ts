@@ -1,8 +1,8 @@
 import type { Drawing, Part } from '../drawing/drawing.ts';
 import { keyOf } from '../drawing/key.ts';
+import type { Grip, SheetEvents } from './awake-sheet.ts';
 import { classesOf } from './classes.ts';
 import { JXG } from './jsxgraph-core.js';
-import type { Grip, SheetEvents } from './lay-board.ts';
 import { dataOf, sameTrace, type Trace } from './trace.ts';
 
 type Drawn = JXG.GeometryElement & { rendNode: SVGElement };

@@ -1,42 +1,29 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { View } from '../board/view.ts';
-import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import type { Held } from '../model/grips.ts';
-import type { Pointed } from '../model/point-at.ts';
 import type { Say } from '../say.ts';
 import { Ahead, type Looks } from './Ahead.tsx';
 import { GripKeys } from './GripKeys.tsx';
 import { Overlay } from './Overlay.tsx';
 import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
 import { useBoard } from './use-board.ts';
-import { useFrame } from './use-frame.ts';
+import { type Pointing, useFrame } from './use-frame.ts';
 
-export interface SheetProps {
+interface SheetProps extends Pointing {
   readonly id: string;
   readonly drawing: Drawing;
-  readonly home: Box;
   readonly grips: readonly Held[];
-  readonly holding: boolean;
   readonly looks: Looks;
   /** Whether something on it is being dragged. */
   readonly moving: boolean;
-  readonly say: Say;
-  /** Reads a place as a filling of the blank in hand. */
-  readonly read: (p: Point, radius: number) => Pointed | null;
-  readonly onPoint: (pointed: Pointed) => void;
-  readonly onHover: (pointed: Pointed | null) => void;
   readonly onDrag: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
-  readonly onSay: (text: string) => void;
-  readonly where: (p: Point) => string;
   /** What the bar under the sheet does beside moving it. */
   readonly bar: Omit<SheetBarProps, 'board' | 'home' | 'failed' | 'say'>;
-  readonly called: (names: readonly Name[]) => string;
   /** What else stands under the sheet. */
   readonly below?: ComponentChildren;
 }

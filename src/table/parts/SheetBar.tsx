@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { AwakeSheet } from '../board/lay-board.ts';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { fitView } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Say } from '../say.ts';

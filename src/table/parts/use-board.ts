@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
-import type { AwakeSheet, Grip } from '../board/lay-board.ts';
+import type { AwakeSheet, Grip } from '../board/awake-sheet.ts';
 import type { View } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';

@@ -1,14 +1,32 @@
 import { useRef, useState } from 'preact/hooks';
+import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import { arrowWay } from '../arrow-way.ts';
-import type { AwakeSheet } from '../board/lay-board.ts';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { fitView, toPixels, toSheet, type View } from '../board/view.ts';
+import type { Box } from '../drawing/box.ts';
 import type { Pointed } from '../model/point-at.ts';
-import type { SheetProps } from './Sheet.tsx';
+import type { Say } from '../say.ts';
 import { typeOn } from './type-on.ts';
 
-interface FrameInputs
-  extends Pick<SheetProps, 'read' | 'onPoint' | 'onHover' | 'onSay' | 'where' | 'called' | 'say' | 'holding' | 'home'> {
+/** What pointing at the sheet does. */
+export interface Pointing {
+  /** Whether a tool is in hand, for which one points. */
+  readonly holding: boolean;
+  /** What the sheet shows at first, mm. */
+  readonly home: Box;
+  readonly say: Say;
+  /** Reads a place as a filling of the blank in hand. */
+  readonly read: (p: Point, radius: number) => Pointed | null;
+  readonly onPoint: (pointed: Pointed) => void;
+  readonly onHover: (pointed: Pointed | null) => void;
+  readonly onSay: (text: string) => void;
+  /** A place, and objects, in words. */
+  readonly where: (p: Point) => string;
+  readonly called: (names: readonly Name[]) => string;
+}
+
+interface FrameInputs extends Pointing {
   readonly board: AwakeSheet | null;
   readonly view: View | null;
   readonly frame: { readonly current: HTMLElement | null };
