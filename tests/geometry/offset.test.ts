@@ -5,7 +5,7 @@ import { type Cubic, type Path, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { offsetPath } from '../../src/geometry/offset.ts';
 import { endOf, joinPaths, polyline, reversePath, startOf } from '../../src/geometry/path.ts';
-import type { Point } from '../../src/geometry/point.ts';
+import { type Point, point } from '../../src/geometry/point.ts';
 import { breaksOf, turnOf } from '../../src/geometry/smooth.ts';
 import { anyAngle, anyPath, anyPoint, degenerateCubic, parabola, patternCubic } from './arbitrary.ts';
 import { bezierOf, bruteDistance, gap, samples, secondOf } from './oracle.ts';
@@ -235,4 +235,12 @@ test('a spike is rounded on both sides', () => {
     { x: 0, y: 0 },
   ]) as Path;
   for (const d of [5, -5]) expect(Math.abs(lengthOf(parallel(spike, d)) - (100 + 5 * Math.PI))).toBeLessThan(1e-6);
+});
+
+test('where a corner comes nearer than the distance to the parallel of another stretch, that is cut about the corner', () => {
+  // The corner at (50, 30) stands over the first stretch, square to none of its own sides there: only the corner is near.
+  const path = polyline([point(0, 0), point(100, 0), point(100, 75), point(50, 30), point(0, 75)]) as Path;
+  const made = offsetPath(path, 20) as Path;
+  const corner = point(50, 30);
+  expect(Math.min(...samples(made, 200).map((p) => gap(p, corner)))).toBeGreaterThan(20 - 1e-6);
 });

@@ -4,7 +4,7 @@ import { arcPath } from '../../src/geometry/arc.ts';
 import { type Cubic, type Path, splitCubic, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { joinPaths, polyline, reversePath } from '../../src/geometry/path.ts';
-import type { Point } from '../../src/geometry/point.ts';
+import { type Point, point } from '../../src/geometry/point.ts';
 import { breaksOf, inflectionsOf, turnOf } from '../../src/geometry/smooth.ts';
 import { pointAtStation } from '../../src/geometry/station.ts';
 import { anyAngle, anyPath, anyPoint, cuspCubic, fraction, patternCubic } from './arbitrary.ts';
@@ -206,4 +206,10 @@ test('every station given lies on the path', () => {
     }),
     MANY,
   );
+});
+
+test('at a cusp the direction jumps by half a turn, anticlockwise, between what it turns before and after', () => {
+  // Handles crossed so that the speed is nothing at the middle: in at 90 degrees, out at -90.
+  const cusp: Cubic = { p0: point(0, 0), p1: point(100, 100), p2: point(0, 100), p3: point(100, 0) };
+  expect(turnOf([cusp])).toBeCloseTo(Math.PI / 4 + Math.PI + Math.PI / 4, 9);
 });

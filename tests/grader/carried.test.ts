@@ -5,6 +5,7 @@ import { replay } from '../../src/drafting/replay.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
 import { isRange } from '../../src/grader/bounds.ts';
+import { gradeDraft } from '../../src/grader/grade.ts';
 import { judge } from '../../src/grader/judge.ts';
 import { byMarks, byOtherTools, mirrored } from './alternative-collars.ts';
 import { beyondRange, nudge } from './nudge.ts';
@@ -81,4 +82,18 @@ describe.each(capstones)('in %s a collar swung', (id, kind) => {
         expect(lost.map(({ target }) => target.name)).toEqual(['collar-centre-back']);
       }
   });
+});
+
+test('what is wanted beside a line that was laid off wrongly is said to be judged from there, though it only runs further in', () => {
+  const exercise = loadExercise('overlap-double');
+  const steps = exercise.reference.map(
+    (step): Step => (step.name === 'button-line' ? ({ ...step, distance: 'button-to-edge + 1 cm' } as Step) : step),
+  );
+  const [figure] = invented;
+  const { checks } = gradeDraft(exercise, orderOn(exercise, figure as (typeof invented)[number]), steps, 'workroom');
+  const later = checks.filter(({ target }) => target === 'second-button-line');
+  expect(later.map(({ status, carried }) => [status, carried])).toEqual([
+    ['within', true],
+    ['within', true],
+  ]);
 });

@@ -66,5 +66,7 @@ describe('swing', () => {
         "1 at: A swing measured at 0 cm from the pin has no angle. Give a distance greater than zero.",
       ]
     `);
+    // Nor is there one behind the pin.
+    expect(problemsOf([{ ...swing, at: 'stand - 5 cm' }])).toHaveLength(1);
   });
 });
