@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
+import type { Problem } from '../drafting/sheet.ts';
 import { rulesInForce } from '../garment/rules-in-force.ts';
 import { asName } from '../grader/authoring/file-name-faults.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { layOut } from '../grader/lay-out.ts';
+import { referenceOn } from '../grader/standing.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { pairOf, readArguments, usageError } from './arguments.ts';
@@ -42,6 +44,9 @@ export const referenceCommand: Command = async (args, talk) => {
   });
   const dealt = layOut(exercise, order);
   if (!dealt.ok) throw new CommandError(say(dealt.message, reader));
+  // Part of a model answer would pass for the whole of one.
+  const [problem] = referenceOn(exercise, dealt.givens).problems;
+  if (problem !== undefined) throw new CommandError(say(message('grader.problem', placed(problem)), reader));
   const sheet = referenceSheet(exercise, order.figure, Object.keys(order.style), dealt.givens);
   // For a person the rules are told beside the JSON, which stays what programs read.
   if (talk.terminal) for (const rule of rulesInForce(order.house)) await talk.complain(`${say(rule, reader)}\n`);
@@ -50,6 +55,11 @@ export const referenceCommand: Command = async (args, talk) => {
   if (talk.terminal) await talk.complain(`${say(soundness(exercise), reader)}\n`);
   return 0;
 };
+
+/** The step of the reference that cannot be carried out on this order, and why. */
+function placed({ step, message: said }: Problem): Message['values'] {
+  return { step: step + 1, problem: { sentence: said } };
+}
 
 function soundness({ id, targets, checks, misreadings }: Exercise): Message {
   return message('command.reference-sound', {

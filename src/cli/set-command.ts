@@ -1,3 +1,4 @@
+import { isOnCalendar } from '../exchange/fields.ts';
 import { readSetJson } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import { type ProblemSet, SET_FORMAT, SET_VERSION } from '../exchange/set.ts';
@@ -87,7 +88,8 @@ function seedOf(words: readonly string[]): string {
 /** A day, which ends at its midnight, or a day and time; in the time of this machine, unless it says otherwise. */
 function dueFrom(text: string): string {
   const date = new Date(/^\d{4}-\d{2}-\d{2}$/.test(text) ? `${text}T23:59` : text);
-  if (Number.isNaN(date.getTime())) throw usageError(message('command.set-due', { found: text }), usage);
+  const isDay = !/^\d{4}-\d{2}-\d{2}/.test(text) || isOnCalendar(text);
+  if (Number.isNaN(date.getTime()) || !isDay) throw usageError(message('command.set-due', { found: text }), usage);
   return date.toISOString();
 }
 

@@ -26,7 +26,8 @@ export function moment(wanted: Wanted) {
   return v.nullable(v.pipe(v.string(wanted), v.isoTimestamp(wanted), v.check(isOnCalendar, wanted)));
 }
 
-function isOnCalendar(moment: string): boolean {
+/** Whether the day with which a date and time in ISO 8601 begins is one of the calendar. */
+export function isOnCalendar(moment: string): boolean {
   const day = moment.slice(0, 'YYYY-MM-DD'.length);
   const found = new Date(`${day}T00:00:00Z`);
   // What is no day at all is the business of the form before.

@@ -158,6 +158,13 @@ describe('the reference of an exercise', () => {
     );
   });
 
+  test('is not printed in part where the order leaves no way to draw all of it', async () => {
+    const words = ['collar-single', '--style', 'stand=1 3/4 in', '--style', 'fall=1 3/8 in'];
+    const { status, out, err } = await runHere(referenceCommand, words);
+    expect([status, out]).toEqual([1, '']);
+    expect(err).toMatch(/^Step \d+: The tape cannot be set to −.* in: it measures from nothing upward\./);
+  });
+
   test('samples the same figure for the same seed', async () => {
     const [one, same, other] = await Promise.all([
       reference('roll-line', '--seed', 'a'),

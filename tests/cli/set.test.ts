@@ -80,6 +80,7 @@ test.each([
   ['marks that are no number', ['roll-line=many']],
   ['a group nobody knows', ['roll-line', '--figures', 'each=children']],
   ['a day that is none', ['roll-line', '--due', 'Friday']],
+  ['a day that the month has not', ['roll-line', '--due', '2026-02-30']],
   ['an address that is none', ['roll-line', '--link', 'school']],
   ['checks that are no number', ['roll-line', '--checks', 'few']],
 ])('%s is refused in words', async (_, words) => {
