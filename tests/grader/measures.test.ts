@@ -96,6 +96,9 @@ test('a line is read beside another at the worse of two points, which is named w
   expect(reading).toMatchObject({ spot: 'head', expected: -30 });
   expect(reading?.measured).toBeCloseTo(-30 - 400 * (0.02 / Math.sqrt(0.9996)), 9);
   expect(read(check, upright(-38), upright(-30), named)).toMatchObject({ spot: null, measured: -38, expected: -30 });
+  // The other way about: right at its head, and off at its foot.
+  const upsideDown = { ...named, foot: named.head, head: named.foot };
+  expect(read(check, leaning, upright(-30), upsideDown)).toMatchObject({ spot: 'foot', measured: reading?.measured });
 });
 
 test('a line that runs across the right one has no distance from anything', () => {
@@ -179,6 +182,10 @@ test('smoothness reads the sharpest corner, and a smooth curve has none', () => 
   };
   expect(read({ measure: 'smoothness' }, corner, corner)?.measured).toBeCloseTo(45, 6);
   expect(read({ measure: 'smoothness' }, arc(50, 1), arc(50, 1))?.measured).toBeCloseTo(0, 6);
+  // A corner that is meant lies within a millimetre of its mark; one beside it is one more.
+  const meant = (x: number) =>
+    read({ measure: 'smoothness', corners: ['mark'] }, corner, corner, { mark: mark(x, 0) })?.measured;
+  expect([meant(10), meant(10.9), meant(12)]).toEqual([0, 0, expect.closeTo(45, 6)]);
 });
 
 test('the reverse bend is as deep as the lesser of the two ways a curve bends', () => {
@@ -210,6 +217,7 @@ test('a walk between match marks takes the part between them, and its own ends w
   expect(walked(['start', 'mark'])).toBeCloseTo(50, 6);
   expect(walked(['mark', 'end'])).toBeCloseTo(35, 6);
   expect(walked(['start', 'end'])).toBeCloseTo(85, 6);
+  expect(walked(['end', 'mark'])).toBeCloseTo(35, 6);
 });
 
 test('a curve drawn from its other end reads the same', () => {
