@@ -45,6 +45,6 @@ function fractionText(sixteenths: number): string {
 
 /** An angle in radians as degrees to one decimal: `22.5°`. */
 export function angleText(radians: number): string {
-  const degrees = Math.round((radians * 1800) / Math.PI) / 10;
+  const degrees = nearestWhole((radians * 1800) / Math.PI) / 10;
   return `${degrees === 0 ? 0 : degrees}°`.replace('-', '−');
 }

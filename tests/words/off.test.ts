@@ -30,6 +30,20 @@ describe('how far two lengths are apart', () => {
     );
   });
 
+  test('agrees with two angles as they are shown, at halves of a tenth too', () => {
+    const angle = fc.integer({ min: 0, max: 3600 }).map((steps) => (steps * 0.05 * Math.PI) / 180);
+    fc.assert(
+      fc.property(angle, angle, (one, other) => {
+        const tenths = (text: unknown): number => Math.round(Number(String(text).replace('°', '')) * 10);
+        const steps = Math.abs(tenths(valueText({ radians: one }, cm)) - tenths(valueText({ radians: other }, cm)));
+        const apart = valueText({ apart: [one, other], unit: 'radians' }, cm);
+        if (steps === 0 && one !== other) expect(apart).toMatch(/^under/);
+        else expect(tenths(apart)).toBe(steps);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   test('is 0.4 cm where 3.6 cm and 3.2 cm are shown, whatever they really are', () => {
     expect(valueText({ apart: [36.4, 31.6], unit: 'mm' }, cm)).toBe('0.4 cm');
   });
