@@ -31,5 +31,7 @@ describe('the exercise’s own order', () => {
     expect(isOwn({ ...own, figure: { measures: other.figure } })).toBe(false);
     expect(isOwn({ ...own, style: { overlap: '32 mm' } })).toBe(false);
     expect(isOwn({ ...own, house: { 'stand-rule': 'quarter-inch-less' } })).toBe(false);
+    // Nor is a measure its own that it does not state at all.
+    expect(isOwn({ ...own, style: { stand: '3 cm' } })).toBe(false);
   });
 });
