@@ -244,3 +244,17 @@ test('where a corner comes nearer than the distance to the parallel of another s
   const corner = point(50, 30);
   expect(Math.min(...samples(made, 200).map((p) => gap(p, corner)))).toBeGreaterThan(20 - 1e-6);
 });
+
+test('of pieces that are left apart the longest is given', () => {
+  // Two rooms, 100 by 100 and 40 by 60, and a way of 20 between them, too narrow for the parallel.
+  const corners = '0 0, 100 0, 100 40, 160 40, 160 20, 200 20, 200 80, 160 80, 160 60, 100 60, 100 100, 0 100, 0 1';
+  const points = corners.split(', ').map((pair): Point => {
+    const [x = 0, y = 0] = pair.split(' ').map(Number);
+    return point(x, y);
+  });
+  const made = offsetPath(polyline(points) as Path, 15) as Path;
+  // The arcs about the two corners of the way meet half way between them.
+  const meeting = point(100 - Math.sqrt(15 ** 2 - 10 ** 2), 50);
+  const xs = samples(made, 10).map(({ x }) => x);
+  expect([Math.min(...xs), Math.max(...xs)]).toEqual([expect.closeTo(15, 6), expect.closeTo(meeting.x, 6)]);
+});
