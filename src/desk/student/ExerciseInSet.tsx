@@ -33,8 +33,8 @@ export function ExerciseInSet({ exercise, titles, next, wayBack, allExercises, l
   const onward = inSet ? onwardIn(inSet, exercise.id, titles, back, here) : next;
   return (
     <>
-      {lost ? <p class="notice">{say('table.set-elsewhere')}</p> : null}
-      {isTrial(here) ? <p class="notice">{say('work.trial')}</p> : null}
+      {lost ? <p class="notice exercise-notice">{say('table.set-elsewhere')}</p> : null}
+      {isTrial(here) ? <p class="notice exercise-notice">{say('work.trial')}</p> : null}
       <Table
         key={inSet ? inSetHash(inSet.mark.id, here) : ''}
         exercise={exercise}

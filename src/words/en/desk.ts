@@ -7,6 +7,10 @@ export const desk = {
   'desk.lead': plain(
     'Set work for a class, hand it out as a file or a link, collect it, and mark it the same for everyone.',
   ),
+  'desk.guide-title': plain('The guide'),
+  'desk.guide-lead': plain('From a first lesson to a first gradebook, press by press: ten minutes the first time.'),
+  'desk.guide-parts': plain('Parts of the guide'),
+  'desk.guide-here': plain('How this is done, press by press'),
   'desk.set-title': plain('Set work'),
   'desk.set-lead': plain(
     'Choose exercises and say on whom and how they are done. What you make here is a file or a link: nothing is sent anywhere.',

@@ -27,8 +27,8 @@ interface ClassPictureProps {
   readonly say: Say;
 }
 
-/** How wide a picture is at most before its words are seated for more room, and at least, two beside one another on A4; px. */
-const WIDTHS = [460, 302] as const;
+/** How wide a picture is on a screen, and on A4 with another beside it, px: its words are seated for both (class-view.css). */
+const WIDTHS = [352, 302] as const;
 const HEIGHTS = [WIDTHS[0] / ASPECT, WIDTHS[1] / ASPECT] as const;
 
 /** So many of those who are furthest off are named. */
