@@ -34,7 +34,7 @@ export function constructionOf(step: HalfStep, form: Form): Construction | null 
 
 const patterns = new Map<string, string>();
 
-/** So many patterns are kept, and then all are let go. */
+/** So many patterns and amounts are kept, and then all are let go. */
 const KEPT = 4000;
 
 /** One text for all that read the same: what is looked up by it is then found without reading it again. */
@@ -95,10 +95,44 @@ const NAMES = new RegExp(NAME_PATTERN.source.slice(1, -1), 'g');
  * standing would pass for what never changes. One that cannot be understood stays as it is, and comes to nothing anyway.
  */
 function amountOf(text: string, uses: Name[]): string {
-  const names = namesIn(text);
-  return names.length === 0
-    ? JSON.stringify(text)
-    : JSON.stringify(tidy(text)).replace(NAMES, (word) => (names.includes(word) ? numberOf(word, uses) : word));
+  const { between, names } = amountIn(text);
+  let amount = between[0] as string;
+  for (let at = 0; at < names.length; at++) amount += numberOf(names[at] as Name, uses) + between[at + 1];
+  return amount;
+}
+
+/** An expression taken apart: its names as they come, and what stands before, between and after them. */
+interface Amount {
+  readonly between: readonly string[];
+  readonly names: readonly Name[];
+}
+
+const amounts = new Map<string, Amount>();
+
+function amountIn(text: string): Amount {
+  const known = amounts.get(text);
+  if (known !== undefined) return known;
+  if (amounts.size >= KEPT) amounts.clear();
+  const amount = takenApart(text);
+  amounts.set(text, amount);
+  return amount;
+}
+
+function takenApart(text: string): Amount {
+  const known = namesIn(text);
+  if (known.length === 0) return { between: [JSON.stringify(text)], names: [] };
+  const between: string[] = [];
+  const names: Name[] = [];
+  const tidied = JSON.stringify(tidy(text));
+  let from = 0;
+  for (const { 0: word, index } of tidied.matchAll(NAMES)) {
+    if (!known.includes(word)) continue;
+    between.push(tidied.slice(from, index));
+    names.push(word);
+    from = index + word.length;
+  }
+  between.push(tidied.slice(from));
+  return { between, names };
 }
 
 function numberOf(name: Name, uses: Name[]): string {

@@ -3,7 +3,7 @@ import { DRAFT_LENGTH } from './limits.ts';
 import { isName } from './name.ts';
 import type { Fault } from './read/fault.ts';
 import { foundWords } from './read/found.ts';
-import { sharedStep } from './read/shared.ts';
+import { kept, readBefore } from './read/shared.ts';
 import { readStep } from './read/step.ts';
 import { isRecord } from './record.ts';
 import type { Name, Step } from './step.ts';
@@ -32,7 +32,7 @@ export function readSteps(json: unknown): Read {
   const earlier = new Map<Name, number>();
   for (let index = 0; index < json.length; index++) {
     const faults: Fault[] = [];
-    const step = readStep(json[index], faults);
+    const step = readBefore(json[index]) ?? readStep(json[index], faults);
     const name = nameOf(json[index]);
     const taken = name === null ? undefined : earlier.get(name);
     if (taken !== undefined)
@@ -41,7 +41,7 @@ export function readSteps(json: unknown): Read {
     steps.push(step);
     errors.push(...faults.map((fault) => located(fault, index, name)));
   }
-  return errors.length > 0 ? { ok: false, errors } : { ok: true, steps: steps.map(sharedStep) };
+  return errors.length > 0 ? { ok: false, errors } : { ok: true, steps: kept(steps) };
 }
 
 const refused = (why: Message): Read => ({ ok: false, errors: [{ path: '', message: why }] });

@@ -67,13 +67,14 @@ export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: nu
   const { construction } = head;
   if (construction === null) return carryOutWithin(limit, head, scope);
   const { pattern, uses } = construction;
+  const inputs = uses.map((name) => inputNamed(name, scope));
   const before = memory.get(pattern);
-  const again = before?.find(({ inputs }) => areThere(inputs, uses, scope));
+  const again = before?.find((made) => areSame(made.inputs, inputs));
   if (again) return again.work <= limit ? again : givenUp(limit);
   const done = carryOutWithin(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
   if (!done.outcome.ok) return done;
-  const made: Made = { ...done, inputs: uses.map((name) => inputNamed(name, scope)) };
+  const made: Made = { ...done, inputs };
   memory.set(pattern, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
   held += sizeOf(made, pattern);
   return made;
@@ -83,8 +84,8 @@ function inputNamed(name: Name, { shapes, measures }: Scope): Input {
   return shapes.get(name) ?? measures.get(name);
 }
 
-function areThere(inputs: readonly Input[], names: readonly Name[], scope: Scope): boolean {
-  for (let i = 0; i < names.length; i++) if (inputNamed(names[i] as Name, scope) !== inputs[i]) return false;
+function areSame(some: readonly Input[], others: readonly Input[]): boolean {
+  for (let i = 0; i < some.length; i++) if (some[i] !== others[i]) return false;
   return true;
 }
 

@@ -34,16 +34,33 @@ export function orderOf(
   recipe: OrderRecipe,
   exercise: Exercise,
 ): { readonly ok: true; readonly order: Order } | { readonly ok: false; readonly message: Message } {
-  const stated = Object.entries(exercise.style).map(([name, { value }]) => [name, value]);
   const order: Order = {
     figure: figureOf(recipe.figure),
-    style: { ...Object.fromEntries(stated), ...recipe.style },
-    house: { ...exercise.house, ...recipe.house },
+    style: withChanges(statedStyle(exercise), recipe.style),
+    house: withChanges(exercise.house, recipe.house),
   };
   const unmet = unmetRule(order);
   if (unmet !== null) return { ok: false, message: unmet };
   const dealt = layOut(exercise, order);
   return dealt.ok ? { ok: true, order } : dealt;
+}
+
+type Words = Readonly<Record<string, string>>;
+
+/** What is stated, changed where the recipe says so; the very same object where it changes nothing. */
+function withChanges(stated: Words, changes: Words): Words {
+  return Object.keys(changes).length === 0 ? stated : { ...stated, ...changes };
+}
+
+const styles = new WeakMap<Exercise, Words>();
+
+/** The style as the exercise states it, written out once. */
+function statedStyle(exercise: Exercise): Words {
+  const known = styles.get(exercise);
+  if (known !== undefined) return known;
+  const style = Object.fromEntries(Object.entries(exercise.style).map(([name, { value }]) => [name, value]));
+  styles.set(exercise, style);
+  return style;
 }
 
 function figureOf(recipe: FigureRecipe): Figure {

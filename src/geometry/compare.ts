@@ -23,11 +23,17 @@ export interface GreatestDistance {
  * that a thousand looks do not settle it; then the greatest of those thousand stands.
  */
 export function greatestDistance(a: Path, b: Path): GreatestDistance {
-  const there = furthestFrom(a, b, 0);
-  const back = furthestFrom(b, a, there.off);
+  const there = furthestFrom(a, b, 0, Number.POSITIVE_INFINITY);
+  const back = furthestFrom(b, a, there.off, Number.POSITIVE_INFINITY);
   return back.off > there.off
     ? { distance: back.off, at: back.point, on: 'b' }
     : { distance: there.off, at: there.point, on: 'a' };
+}
+
+/** Whether two paths part further than this anywhere, as `greatestDistance` finds; where they do, that is mostly seen at a glance. */
+export function partFurther(a: Path, b: Path, most: number): boolean {
+  const there = furthestFrom(a, b, 0, most);
+  return there.off > most || furthestFrom(b, a, there.off, most).off > most;
 }
 
 /** A point of one path and its nearest place on the other. */
@@ -49,8 +55,8 @@ interface Span {
 /** More looks than this are not worth a grader's time. */
 const MOST = 1000;
 
-/** The point of `a` furthest from `b`; stretches that cannot beat `floor` are passed over. */
-function furthestFrom(a: Path, b: Path, floor: number): Look {
+/** The point of `a` furthest from `b`, or the first found that is further off than `enough`; stretches that cannot beat `floor` are passed over. */
+function furthestFrom(a: Path, b: Path, floor: number, enough: number): Look {
   let best = lookFrom(pieceAt(a, 0), 0, b, 0);
   const spans: Span[] = [];
   const open = (piece: Cubic, from: Look, to: Look) => {
@@ -62,6 +68,7 @@ function furthestFrom(a: Path, b: Path, floor: number): Look {
   for (const piece of a) {
     const end = lookFrom(piece, 1, b, last.foot.index);
     open(piece, { ...last, t: 0 }, end);
+    if (best.off > enough) return best;
     last = end;
   }
   for (let looks = 0; looks < MOST; looks++) {
@@ -70,6 +77,7 @@ function furthestFrom(a: Path, b: Path, floor: number): Look {
     const middle = lookFrom(span.piece, 0.5 * (span.from.t + span.to.t), b, span.from.foot.index);
     open(span.piece, span.from, middle);
     open(span.piece, middle, span.to);
+    if (best.off > enough) break;
   }
   return best;
 }

@@ -1,5 +1,5 @@
 import type { Shape } from '../drafting/shape.ts';
-import { greatestDistance } from '../geometry/compare.ts';
+import { partFurther } from '../geometry/compare.ts';
 import { COINCIDENT } from '../geometry/epsilon.ts';
 import { signedDistance } from '../geometry/line.ts';
 import { distance, norm, subtract } from '../geometry/point.ts';
@@ -19,6 +19,6 @@ export function differ(a: Shape, b: Shape): boolean {
     const turned = norm(subtract(a.line.direction, b.line.direction));
     return Math.abs(signedDistance(a.line, b.line.through)) > COINCIDENT || turned > COINCIDENT;
   }
-  if (a.kind === 'curve' && b.kind === 'curve') return greatestDistance(a.path, b.path).distance > COINCIDENT;
+  if (a.kind === 'curve' && b.kind === 'curve') return partFurther(a.path, b.path, COINCIDENT);
   return true;
 }

@@ -7,7 +7,7 @@ import { unknownName } from './reading/unknown.ts';
 /** What is odd about the targets that the steps of a draft say they answer: one there is none of, or one answered twice. */
 export function oddClaims({ targets }: Exercise, steps: readonly Step[]): readonly Message[] {
   const known = targets.map(({ name }) => name);
-  return [...strangers(steps, known), ...known.flatMap((target) => twice(steps, target))];
+  return [...strangers(steps, known), ...twice(steps, known)];
 }
 
 function strangers(steps: readonly Step[], known: readonly Name[]): readonly Message[] {
@@ -18,9 +18,18 @@ function strangers(steps: readonly Step[], known: readonly Name[]): readonly Mes
   });
 }
 
-function twice(steps: readonly Step[], target: Name): readonly Message[] {
-  const claiming = steps.flatMap(({ answers }, index) => (answers === target ? [String(index + 1)] : []));
-  const last = claiming.at(-1);
-  if (last === undefined || claiming.length === 1) return [];
-  return [message('grader.claimed-twice', { target: { named: target }, steps: { listed: claiming }, last })];
+function twice(steps: readonly Step[], known: readonly Name[]): readonly Message[] {
+  const claiming = new Map<Name, string[]>();
+  steps.forEach(({ answers }, index) => {
+    if (answers === undefined) return;
+    const claims = claiming.get(answers) ?? [];
+    claims.push(String(index + 1));
+    claiming.set(answers, claims);
+  });
+  return known.flatMap((target) => {
+    const claims = claiming.get(target) ?? [];
+    const last = claims.at(-1);
+    if (last === undefined || claims.length === 1) return [];
+    return [message('grader.claimed-twice', { target: { named: target }, steps: { listed: claims }, last })];
+  });
 }

@@ -1,4 +1,5 @@
 import { evaluate } from '../drafting/expression.ts';
+import { sameShape } from '../drafting/same-shape.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
@@ -81,7 +82,11 @@ export function lostTargets(
     const answer = answerTo(target, student);
     const footing = ground.footingFor(target.name);
     const holds = (): boolean => isRightAnswer(ruler, target, answer, footing);
-    const isOwn = footing.reference === own && answer.found === 'right-kind' && answer.shape === footing.right;
+    const isOwn =
+      footing.reference === own &&
+      answer.found === 'right-kind' &&
+      footing.right !== null &&
+      sameShape(answer.shape, footing.right);
     if (left.delete(target.name) && !(isOwn ? ownAnswerHolds(own, target.name, strictness, holds) : holds()))
       lost.add(target.name);
     if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);

@@ -21,13 +21,22 @@ const kept = new WeakMap<Exercise, Map<string, readonly Order[]>>();
 export function otherOrders(exercise: Exercise, order: Order, count = OTHERS): readonly Order[] {
   const here = kept.get(exercise) ?? new Map<string, readonly Order[]>();
   kept.set(exercise, here);
-  const key = JSON.stringify([count, order.style, order.house]);
+  const key = `${count} ${textOf(order.style)} ${textOf(order.house)}`;
   const orders = here.get(key) ?? drawOthers(exercise, order, count);
   // Those used last are at the end, and the first one goes.
   here.delete(key);
   here.set(key, orders);
   for (const oldest of here.keys()) if (here.size > KEPT) here.delete(oldest);
   return orders;
+}
+
+const texts = new WeakMap<Order['style'], string>();
+
+/** What they say as text, written once: where an order leaves out what the exercise states, its words are the exercise's own. */
+function textOf(words: Order['style'] | Order['house']): string {
+  const known = texts.get(words) ?? JSON.stringify(words);
+  texts.set(words, known);
+  return known;
 }
 
 function drawOthers(exercise: Exercise, order: Order, count: number): readonly Order[] {

@@ -1,4 +1,6 @@
 import { replay } from '../drafting/replay.ts';
+import type { Sheet } from '../drafting/sheet.ts';
+import type { Name } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
 import type { Bench, Slip } from './bench.ts';
@@ -33,10 +35,16 @@ function othersRightFor(bench: Bench, judged: JudgedTarget): readonly JudgedTarg
 }
 
 /** Whether an answer is right for another target, as the learner stood before it was given. */
-function isRightFor({ target }: JudgedTarget, bench: Bench, { answer, pins, target: own }: JudgedTarget): boolean {
-  if (target.makes !== own.makes || answer.found !== 'right-kind') return false;
-  const before = new Map([...pins].filter(([name]) => name !== target.name));
-  const reference = replay(bench.givens, bench.exercise.reference, before);
+function isRightFor({ target }: JudgedTarget, bench: Bench, judged: JudgedTarget): boolean {
+  const { answer } = judged;
+  if (target.makes !== judged.target.makes || answer.found !== 'right-kind') return false;
+  const reference = groundWithout(target.name, bench, judged);
   const right = shapeNamed(reference, target.name);
   return right !== null && isRightAnswer(bench, target, answer, { right, reference });
+}
+
+/** The reference as an answer was judged by, without the learner's own answer to one of the targets before it. */
+function groundWithout(target: Name, { givens, exercise }: Bench, { pins, reference }: JudgedTarget): Sheet {
+  if (!pins.has(target)) return reference;
+  return replay(givens, exercise.reference, new Map([...pins].filter(([name]) => name !== target)));
 }

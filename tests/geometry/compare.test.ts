@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arcPath } from '../../src/geometry/arc.ts';
-import { bowOf, greatestDistance } from '../../src/geometry/compare.ts';
+import { bowOf, greatestDistance, partFurther } from '../../src/geometry/compare.ts';
 import { type Path, straight } from '../../src/geometry/cubic.ts';
 import { offsetPath } from '../../src/geometry/offset.ts';
 import { polyline, reversePath } from '../../src/geometry/path.ts';
@@ -35,6 +35,16 @@ test('no sample of either path is further from the other, whatever the paths', (
       for (const p of samples(b, 20)) expect(bruteDistance(a, p)).toBeLessThan(distance + 1e-3);
     }),
     { numRuns: 150 },
+  );
+});
+
+test('paths part further than anything short of their greatest distance, and no further than that', () => {
+  fc.assert(
+    fc.property(anyPath, anyPath, fc.double({ min: 0, max: 2, noNaN: true }), (a, b, share) => {
+      const { distance } = greatestDistance(a, b);
+      for (const most of [distance * share, distance, 1e-7]) expect(partFurther(a, b, most)).toBe(distance > most);
+    }),
+    { numRuns: 200 },
   );
 });
 

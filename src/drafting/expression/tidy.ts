@@ -21,11 +21,15 @@ const fractions: Readonly<Record<string, string>> = {
 
 const FRACTION = new RegExp(`[${Object.keys(fractions).join('')}]`, 'g');
 
+/** What is tidy as it stands, as most expressions are: words, numbers and signs with one space between. */
+const TIDY = /^[a-z0-9.()+*/-]+(?: [a-z0-9.()+*/-]+)*$/;
+
 /**
  * The expression in the few characters the grammar knows: fractions spelt out, one kind of minus, of inch mark, of
  * space, and lower case. Anything else is left as it stands, for the reader to object to.
  */
 export function tidy(text: string): string {
+  if (TIDY.test(text)) return text;
   return text
     .toLowerCase()
     .replace(FRACTION, (sign) => ` ${fractions[sign]} `)

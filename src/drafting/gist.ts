@@ -1,0 +1,68 @@
+import type { HalfStep } from './form.ts';
+import { knownStep } from './known-step.ts';
+import { isName } from './name.ts';
+import type { Name, Step } from './step.ts';
+
+/** What a draft does, whatever its things are called. Two drafts of one gist make the same on the same table, for the same targets. */
+export interface Gist {
+  /** Another number for every other gist. */
+  readonly number: number;
+  /** What the draft calls the things it makes: on a table that has one of these names already, nothing is known from the gist. */
+  readonly names: readonly Name[];
+}
+
+const found = new WeakMap<readonly Step[], Gist | null>();
+
+/** The gist of a draft, looked for once; null where a name is given twice or cannot be given, or where a step is not understood. */
+export function gistOf(steps: readonly Step[]): Gist | null {
+  const known = found.get(steps);
+  if (known !== undefined) return known;
+  const gist = readGist(steps);
+  found.set(steps, gist);
+  return gist;
+}
+
+function readGist(steps: readonly Step[]): Gist | null {
+  const made = new Map<unknown, number>();
+  let text = '';
+  for (const step of steps as readonly unknown[] as readonly HalfStep[]) {
+    const line = lineOf(step, made);
+    if (line === null || made.has(step.name)) return null;
+    text += line;
+    made.set(step.name, made.size);
+  }
+  return { number: numberOf(text), names: [...made.keys()] as readonly Name[] };
+}
+
+/** What a step does: what an earlier one made goes by its place, and anything else by its name, which begins with a letter. */
+function lineOf(step: HalfStep, made: ReadonlyMap<unknown, number>): string | null {
+  const { nameable, construction } = knownStep(step);
+  if (!nameable || construction === null) return null;
+  let line = construction.pattern;
+  for (const name of construction.uses) {
+    const place = made.get(name);
+    if (place === undefined && !isName(name)) return null;
+    line += ` ${place ?? name}`;
+  }
+  return typeof step.answers === 'string' ? `${line}=${JSON.stringify(step.answers)}\n` : `${line}\n`;
+}
+
+const numbers = new Map<string, number>();
+let last = 0;
+let kept = 0;
+
+/** So many characters of gists are kept, and then all are let go; a gist that comes again then has another number. */
+const KEPT = 4_000_000;
+
+function numberOf(text: string): number {
+  const known = numbers.get(text);
+  if (known !== undefined) return known;
+  if (kept > KEPT) {
+    numbers.clear();
+    kept = 0;
+  }
+  last += 1;
+  kept += text.length;
+  numbers.set(text, last);
+  return last;
+}
