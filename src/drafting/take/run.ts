@@ -30,5 +30,5 @@ function takeWhole(name: Name, scope: Scope): Outcome<RunPiece> {
   if (!taken.ok) return taken;
   if (taken.value.kind === 'point') return made({ kind: 'point', name, point: taken.value.point });
   if (taken.value.kind === 'curve') return made({ kind: 'path', name, path: taken.value.path });
-  return failed(null, message('problem.ends', { name: { named: name } }));
+  return failed(null, message('problem.ends-join', { name: { named: name } }));
 }

@@ -20,10 +20,13 @@ export interface BlankBoxProps extends BlankControl {
 /** A blank in a sentence: type into it, or open its list. (The third hand, pointing, fills it from the sheet.) */
 export function BlankBox(props: BlankBoxProps): VNode {
   const { id, label, wanted, current, field, say } = props;
-  const state = useBlank(props);
+  const state = useBlank(props, props.autoFocus === true);
   const input = useRef<HTMLInputElement>(null);
   useLayoutEffect(() => {
-    if (props.autoFocus) input.current?.focus();
+    if (!props.autoFocus) return;
+    input.current?.focus();
+    // What is typed takes the place of what stands there.
+    input.current?.select();
   }, [props.autoFocus]);
   const typesObjects = props.blank.takes === 'object' || props.blank.takes === 'objects' || props.blank.takes === 'run';
   return (

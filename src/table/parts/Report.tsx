@@ -98,7 +98,7 @@ function Others({ grade, say }: { readonly grade: Grade; readonly say: Say }): V
   if (tried === 0) return null;
   return (
     <div class="note" data-status={held === tried ? 'within' : 'near'} data-target="others">
-      <p>{say('table.others-held', { held, tried })}</p>
+      <p>{held === tried ? say('table.others-held-all', { tried }) : say('table.others-held', { held, tried })}</p>
       {letGo.length > 0 ? (
         <ul>
           {letGo.map(({ target, name, message: why }) => (

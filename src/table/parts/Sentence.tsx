@@ -1,4 +1,4 @@
-import { Fragment, type VNode } from 'preact';
+import type { VNode } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
@@ -17,6 +17,7 @@ import { AnyBlank } from './AnyBlank.tsx';
 import { blankFor } from './blank-for.ts';
 import { wantedIn } from './blank-words.ts';
 import { Chips } from './Chips.tsx';
+import { DrawIt, NEXT_BLANK } from './DrawIt.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
 import { TargetSelect } from './TargetSelect.tsx';
 
@@ -88,10 +89,10 @@ function InHand(props: InHandProps): VNode {
           piece.kind === 'words' ? (
             <span key={piece.key}>{piece.text}</span>
           ) : (
-            <Fragment key={piece.field.field}>
+            <span key={piece.field.field} class="blank-and-stop">
               <HandBlank piece={piece} draw={draw} {...props} />
               {piece.stop}
-            </Fragment>
+            </span>
           ),
         )}
         {reading ? <output class="sentence-reading">{say.message(reading)}</output> : null}
@@ -100,11 +101,7 @@ function InHand(props: InHandProps): VNode {
       <Note {...props} complete={complete} />
       <div class="sentence-ends">
         {hand.tool === 'measure' ? null : <CallIt {...props} />}
-        {hand.tool === 'measure' ? null : (
-          <button type="button" class="button button--first" data-do="draw" disabled={!complete} onClick={draw}>
-            {say('table.draw')}
-          </button>
-        )}
+        {hand.tool === 'measure' ? null : <DrawIt complete={complete} say={say} onDraw={draw} />}
         <button type="button" class="button" data-do="put-down" onClick={() => dispatch({ do: 'put-down' })}>
           {say('table.put-down')}
         </button>
@@ -171,7 +168,7 @@ function HandBlank({ piece, hand, sheet, shown, say, dispatch, onLight, follow, 
 
 /** On to the blank that is next; when none is left, to the drawing of it. */
 function focusNext(line: HTMLElement): void {
-  const next = line.querySelector<HTMLElement>('.blank[data-current="true"] .blank-input');
+  const next = line.querySelector<HTMLElement>(NEXT_BLANK);
   (next ?? line.querySelector<HTMLElement>('[data-do="draw"]'))?.focus();
 }
 

@@ -20,6 +20,6 @@ function kindsKey(kinds: readonly ShapeKind[]): string {
 
 /** What a blank is called to those who hear it: the words before it in the sentence, and what it takes. */
 export function labelAfter(before: string, wanted: string): string {
-  const words = before.replaceAll(/[.,;]/g, '').trim();
+  const words = before.replaceAll(/[.,;:]/g, '').trim();
   return words === '' ? wanted : `${words}: ${wanted}`;
 }

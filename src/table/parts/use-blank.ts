@@ -46,12 +46,12 @@ export interface BlankState {
   readonly toggle: () => void;
 }
 
-/** The state of a combobox: typed words, the open list and its active entry. Every way of filling ends in `onFill`. */
-export function useBlank(control: BlankControl): BlankState {
+/** The state of a combobox: typed words, the open list and its active entry. Every way of filling ends in `onFill`. `begins`: whether it is typed into from the first. */
+export function useBlank(control: BlankControl, begins = false): BlankState {
   const [words, setWords] = useState<string | null>(null);
   const [open, setOpen] = useState(false);
   const [active, setActive] = useState(-1);
-  const [focused, setFocused] = useState(false);
+  const [focused, setFocused] = useState(begins);
   const { blank, options, sheet, say, typed } = control;
   // biome-ignore lint/correctness/useExhaustiveDependencies: filled from the sheet meanwhile, what was being typed is over.
   useLayoutEffect(() => setWords(null), [typed]);
@@ -135,7 +135,7 @@ function handOf(
   };
   const take = (): boolean => {
     if (words === null) return true;
-    const only = words.trim() === '' ? null : onlyOne(shown, words);
+    const only = words.trim() === '' ? null : onlyOne(shown, words, control.say);
     if (words.trim() === '') control.onClear();
     else if (read?.ok) control.onFill(read.value);
     else if (only) control.onFill(only.value);
@@ -177,10 +177,19 @@ function narrowed(options: readonly Option[], words: string | null, blank: Blank
   return options.filter((option) => matches(say.message(option.words), words, isAmount(blank)));
 }
 
-/** The one entry that what was typed can become; null where there are more, or where it is a part of an expression. */
-function onlyOne(shown: readonly Option[], words: string): Option | null {
-  const [only, ...more] = shown;
-  return only && more.length === 0 && /^[\p{L}\p{N} -]+$/u.test(words) ? only : null;
+/**
+ * The one entry that what was typed can become, or of several the one that begins with it; null where there are more, or where it
+ * is a part of an expression.
+ */
+function onlyOne(shown: readonly Option[], words: string, say: Say): Option | null {
+  if (!/^[\p{L}\p{N} -]+$/u.test(words)) return null;
+  const begun = shown.filter(({ words: entry }) => plainly(say.message(entry)).startsWith(plainly(words)));
+  const [only, ...more] = begun.length > 0 ? begun : shown;
+  return only && more.length === 0 ? only : null;
+}
+
+function plainly(words: string): string {
+  return words.trim().toLowerCase().replaceAll('-', ' ');
 }
 
 /** Whether what cannot be read is a fault already, or may still become the beginning of an entry. */
@@ -194,11 +203,8 @@ function isAmount(blank: Blank): boolean {
 
 /** A list of objects narrows by what is typed; an amount's list narrows by the word being typed last. */
 function matches(option: string, typed: string, amount: boolean): boolean {
-  const word = (amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed)
-    .trim()
-    .toLowerCase()
-    .replaceAll('-', ' ');
-  return word === '' ? !amount : option.toLowerCase().replaceAll('-', ' ').includes(word);
+  const word = plainly(amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed);
+  return word === '' ? !amount : plainly(option).includes(word);
 }
 
 function amountText({ dimension, value }: { readonly dimension: string; readonly value: number }, say: Say): string {

@@ -20,6 +20,10 @@ export const marked = {
   'table.status': entry(['status'], '{status, select, within {right} near {nearly} beyond {not yet} other {missing}}'),
   'table.off-by': entry(['off'], 'off {off}'),
   'table.off-degrees': entry(['off'], 'off {off}°'),
+  'table.others-held-all': entry(
+    ['tried'],
+    'Tried on {tried} other figures, what is right in your draft holds on all of them.',
+  ),
   'table.others-held': entry(
     ['held', 'tried'],
     'Tried on {tried} other figures, what is right in your draft holds on {held}.',

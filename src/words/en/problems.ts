@@ -55,6 +55,10 @@ export const problems = {
     ['name'],
     '{name} is a line without ends. Say from which point to which point it is to be taken.',
   ),
+  'problem.ends-join': entry(
+    ['name'],
+    '{name} is a line without ends. Name the marks between which it runs: two in a row are joined straight.',
+  ),
   'problem.one-end': plain(
     'One end is given and the other is not. Give both points, or neither to take the whole curve.',
   ),

@@ -101,7 +101,7 @@ export const tools = {
   'table.call-none': plain('help only'),
   'table.draw': plain('Draw it'),
   'table.put-down': plain('Put down'),
-  'table.point-hint': entry(['what'], 'Point at {what} on the sheet, or choose, or type.'),
+  'table.point-hint': entry(['what'], 'On the sheet, point at {what}; or choose, or type.'),
   'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
   'table.ready': plain('Every blank is filled. Draw it.'),
   'table.more-or-draw': plain('Point at the next one, or draw it.'),

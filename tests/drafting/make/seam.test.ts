@@ -106,7 +106,7 @@ test('what cannot be joined is a problem', () => {
       "5 run: neckline and a do not meet: they are 7 cm apart where they should join. Join them by points, or draw them to meet.",
       "7 run: neckline and nearly miss each other by a hair where they should join. End both at one point.",
       "8 run: This run has no length. Join at least two points that lie apart, or a curve.",
-      "9 run: waist is a line without ends. Say from which point to which point it is to be taken.",
+      "9 run: waist is a line without ends. Name the marks between which it runs: two in a row are joined straight.",
       "10 run: The part of waist taken here has no length. Choose two points that lie apart on it.",
       "11 run: The part of neckline taken here has no length. Choose two points that lie apart on it.",
       "12 run: What stands in this blank cannot be read. It takes a point.",
