@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { argv, exit, stderr, stdout } from 'node:process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { argv, exit, stderr } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { CholeskyDecomposition, correlation, Matrix } from 'ml-matrix';
 import {
@@ -87,14 +87,18 @@ function rounded(matrix: readonly (readonly number[])[]): number[][] {
   return matrix.map((row) => row.map((value) => round(value, 6)));
 }
 
-/** `survey.ts BODIES.csv` writes the module src/garment/survey-figures.ts to standard output. */
+/**
+ * `survey.ts BODIES.csv` writes src/garment/survey-figures.ts afresh. It writes the file itself, and not to standard output: a
+ * shell would empty the file, which is read in here, before this begins.
+ */
 if (argv[1] && import.meta.url === pathToFileURL(argv[1]).href) {
   const [, , file] = argv;
   if (file === undefined) {
-    stderr.write('Give the data set: node src/cli/survey.ts bodies.csv > src/garment/survey-figures.ts\n');
+    stderr.write('Give the data set: npm exec -- node src/cli/survey.ts bodies.csv\n');
     exit(1);
   }
-  const statistics = statisticsOf(readFileSync(file, 'utf8'));
-  stdout.write('/** Written by src/cli/survey.ts from the data set named in survey.ts; do not edit by hand. */\n');
-  stdout.write(`export const surveyFigures = ${JSON.stringify(statistics, null, 2)};\n`);
+  const statistics = JSON.stringify(statisticsOf(readFileSync(file, 'utf8')), null, 2);
+  const head = '/** Written by src/cli/survey.ts from the data set named in survey.ts; do not edit by hand. */';
+  const written = new URL('../garment/survey-figures.ts', import.meta.url);
+  writeFileSync(written, `${head}\nexport const surveyFigures = ${statistics};\n`);
 }
