@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { SET_MARKS } from '../../exchange/set.ts';
+import { SET_MARKS, type SetExercise } from '../../exchange/set.ts';
 import type { Say } from '../../table/say.ts';
 import type { ExerciseCard } from './exercise-card.ts';
 import { type Change, moved, type Sheet, without, worth } from './sheet.ts';
@@ -19,53 +19,72 @@ export function Chosen({ sheet, cards, say, change }: ChosenProps): VNode {
       <h2 id="desk-chosen">{say('desk.chosen')}</h2>
       {sheet.exercises.length === 0 ? <p class="desk-note">{say('desk.chosen-none')}</p> : null}
       <ol class="desk-chosen">
-        {sheet.exercises.map((one, index) => {
-          const title = cards.get(one.exercise)?.title ?? one.exercise;
-          return (
-            <li key={one.exercise} data-exercise={one.exercise}>
-              <span class="desk-chosen-title">{title}</span>
-              <label class="desk-marks">
-                <span class="unseen">{say('desk.marks', { title })}</span>
-                <input
-                  type="number"
-                  min={1}
-                  max={SET_MARKS}
-                  value={one.marks}
-                  onInput={({ currentTarget }) => change((now) => worth(now, one.exercise, marksIn(currentTarget)))}
-                />
-                <span aria-hidden="true">{say('desk.marks-unit', { marks: one.marks })}</span>
-              </label>
-              <span class="desk-moves">
-                <Move
-                  says="earlier"
-                  title={title}
-                  say={say}
-                  off={index === 0}
-                  onMove={() => change((now) => moved(now, one.exercise, -1))}
-                />
-                <Move
-                  says="later"
-                  title={title}
-                  say={say}
-                  off={index === sheet.exercises.length - 1}
-                  onMove={() => change((now) => moved(now, one.exercise, 1))}
-                />
-                <Move
-                  says="leave-out"
-                  title={title}
-                  say={say}
-                  off={false}
-                  onMove={() => change((now) => without(now, one.exercise))}
-                />
-              </span>
-            </li>
-          );
-        })}
+        {sheet.exercises.map((one, index) => (
+          <ChosenOne
+            key={one.exercise}
+            one={one}
+            title={cards.get(one.exercise)?.title ?? one.exercise}
+            isFirst={index === 0}
+            isLast={index === sheet.exercises.length - 1}
+            say={say}
+            change={change}
+          />
+        ))}
       </ol>
       {sheet.exercises.length > 0 ? (
         <p class="desk-sum">{say('desk.marks-sum', { count: sheet.exercises.length, marks })}</p>
       ) : null}
     </section>
+  );
+}
+
+interface ChosenOneProps extends Pick<ChosenProps, 'say' | 'change'> {
+  readonly one: SetExercise;
+  readonly title: string;
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+}
+
+/** One exercise of the set: what it is worth, and its place. */
+function ChosenOne({ one: { exercise, marks }, title, isFirst, isLast, say, change }: ChosenOneProps): VNode {
+  return (
+    <li data-exercise={exercise}>
+      <span class="desk-chosen-title">{title}</span>
+      <label class="desk-marks">
+        <span class="unseen">{say('desk.marks', { title })}</span>
+        <input
+          type="number"
+          min={1}
+          max={SET_MARKS}
+          value={marks}
+          onInput={({ currentTarget }) => change((now) => worth(now, exercise, marksIn(currentTarget)))}
+        />
+        <span aria-hidden="true">{say('desk.marks-unit', { marks })}</span>
+      </label>
+      <span class="desk-moves">
+        <Move
+          says="earlier"
+          title={title}
+          say={say}
+          off={isFirst}
+          onMove={() => change((now) => moved(now, exercise, -1))}
+        />
+        <Move
+          says="later"
+          title={title}
+          say={say}
+          off={isLast}
+          onMove={() => change((now) => moved(now, exercise, 1))}
+        />
+        <Move
+          says="leave-out"
+          title={title}
+          say={say}
+          off={false}
+          onMove={() => change((now) => without(now, exercise))}
+        />
+      </span>
+    </li>
   );
 }
 

@@ -36,6 +36,16 @@ export function Conditions({ sheet, rules, say, change }: ConditionsProps): VNod
       {rules.map((rule) => (
         <RuleChoice key={rule} rule={rule} sheet={sheet} say={say} change={change} />
       ))}
+      <Help sheet={sheet} say={say} change={change} />
+      <Due sheet={sheet} say={say} change={change} />
+    </section>
+  );
+}
+
+/** What help a student has: what a check tells and how often, and hints. */
+function Help({ sheet, say, change }: Omit<ConditionsProps, 'rules'>): VNode {
+  return (
+    <>
       <Choice
         says={say('desk.feedback')}
         value={sheet.feedback}
@@ -64,18 +74,24 @@ export function Conditions({ sheet, rules, say, change }: ConditionsProps): VNod
         />{' '}
         {say('desk.hints')}
       </label>
-      <label class="field">
-        <span>{say('desk.due')}</span>
-        <input
-          type="datetime-local"
-          name="due"
-          value={dateTimeOf(sheet.due)}
-          aria-describedby="desk-due-note"
-          onChange={({ currentTarget }) => change((now) => ({ ...now, due: utcOf(currentTarget.value) }))}
-        />
-        <span id="desk-due-note">{say('desk.due-note')}</span>
-      </label>
-    </section>
+    </>
+  );
+}
+
+/** By when it should be handed in. */
+function Due({ sheet, say, change }: Omit<ConditionsProps, 'rules'>): VNode {
+  return (
+    <label class="field">
+      <span>{say('desk.due')}</span>
+      <input
+        type="datetime-local"
+        name="due"
+        value={dateTimeOf(sheet.due)}
+        aria-describedby="desk-due-note"
+        onChange={({ currentTarget }) => change((now) => ({ ...now, due: utcOf(currentTarget.value) }))}
+      />
+      <span id="desk-due-note">{say('desk.due-note')}</span>
+    </label>
   );
 }
 

@@ -40,25 +40,37 @@ export function FiguresChoice({ sheet, say, change }: FiguresChoiceProps): VNode
         />
       ) : null}
       {how === 'sampled' || how === 'each' ? (
-        <>
-          <Choice
-            says={say('desk.group')}
-            value={groupOf(figures)}
-            among={GROUPS.map((name) => [name, say(`desk.group.${name}`)] as const)}
-            onChoice={(group) => take(how === 'each' ? { each: group } : { sampled: group })}
-          />
-          <p class="desk-note">
-            {how === 'each' ? say('desk.each-why') : null}{' '}
-            <button
-              type="button"
-              class="button button--quiet"
-              onClick={() => change((now) => ({ ...now, seed: freshSeed() }))}
-            >
-              {say('desk.deal-again')}
-            </button>
-          </p>
-        </>
+        <Dealt how={how} group={groupOf(figures)} say={say} change={change} />
       ) : null}
+    </>
+  );
+}
+
+interface DealtProps extends Pick<FiguresChoiceProps, 'say' | 'change'> {
+  readonly how: 'sampled' | 'each';
+  readonly group: SampleGroup;
+}
+
+/** From which people of the survey figures are dealt, and dealing them anew. */
+function Dealt({ how, group, say, change }: DealtProps): VNode {
+  return (
+    <>
+      <Choice
+        says={say('desk.group')}
+        value={group}
+        among={GROUPS.map((name) => [name, say(`desk.group.${name}`)] as const)}
+        onChoice={(next) => change((now) => ({ ...now, figures: how === 'each' ? { each: next } : { sampled: next } }))}
+      />
+      <p class="desk-note">
+        {how === 'each' ? say('desk.each-why') : null}{' '}
+        <button
+          type="button"
+          class="button button--quiet"
+          onClick={() => change((now) => ({ ...now, seed: freshSeed() }))}
+        >
+          {say('desk.deal-again')}
+        </button>
+      </p>
     </>
   );
 }

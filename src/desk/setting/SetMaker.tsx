@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { readSet } from '../../exchange/read-set.ts';
 import { refusalOf } from '../../exchange/refusal.ts';
 import { setLink } from '../../exchange/set-link.ts';
-import { sayFor } from '../../table/say.ts';
+import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import './setting.css';
 import { Chosen } from './Chosen.tsx';
@@ -12,7 +12,7 @@ import type { LessonCards } from './exercise-card.ts';
 import { HandOut } from './HandOut.tsx';
 import { Pool } from './Pool.tsx';
 import { PrintedSheet } from './PrintedSheet.tsx';
-import { tidied } from './sheet.ts';
+import { type Change, type Sheet, tidied } from './sheet.ts';
 import { useSetSheet } from './use-set-sheet.ts';
 
 interface SetMakerProps {
@@ -45,26 +45,7 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
   return (
     <div class="desk">
       <div class="desk-sheet">
-        <label class="field">
-          <span>{say('desk.name')}</span>
-          <input
-            type="text"
-            name="title"
-            maxLength={200}
-            value={sheet.title}
-            onInput={({ currentTarget }) => change((now) => ({ ...now, title: currentTarget.value }))}
-          />
-        </label>
-        <label class="field">
-          <span>{say('desk.note')}</span>
-          <textarea
-            name="note"
-            rows={3}
-            maxLength={2000}
-            value={sheet.note}
-            onInput={({ currentTarget }) => change((now) => ({ ...now, note: currentTarget.value }))}
-          />
-        </label>
+        <Heading sheet={sheet} say={say} change={change} />
         <Chosen sheet={sheet} cards={cards} say={say} change={change} />
         <Conditions sheet={sheet} rules={rules} say={say} change={change} />
         <HandOut sheet={set} address={address} say={say} onOpen={open} onClear={clear} />
@@ -73,6 +54,34 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
       <Pool sheet={sheet} lessons={lessons} say={say} change={change} />
       <PrintedSheet sheet={set} cards={cards} address={address} say={say} />
     </div>
+  );
+}
+
+/** What stands at its head: the title, and a word to the class. */
+function Heading({ sheet, say, change }: { readonly sheet: Sheet; readonly say: Say; readonly change: Change }): VNode {
+  return (
+    <>
+      <label class="field">
+        <span>{say('desk.name')}</span>
+        <input
+          type="text"
+          name="title"
+          maxLength={200}
+          value={sheet.title}
+          onInput={({ currentTarget }) => change((now) => ({ ...now, title: currentTarget.value }))}
+        />
+      </label>
+      <label class="field">
+        <span>{say('desk.note')}</span>
+        <textarea
+          name="note"
+          rows={3}
+          maxLength={2000}
+          value={sheet.note}
+          onInput={({ currentTarget }) => change((now) => ({ ...now, note: currentTarget.value }))}
+        />
+      </label>
+    </>
   );
 }
 

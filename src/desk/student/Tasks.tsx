@@ -33,33 +33,50 @@ export function Tasks({ set, cards, student, way, say }: TasksProps): VNode {
       <p class="small work-waits">{waits ? say('work.who-first') : null}</p>
       {others ? <p class="trouble">{say('work.who-changed')}</p> : null}
       <ol class="work-tasks">
-        {set.exercises.map(({ exercise, marks }) => {
-          const title = cards.get(exercise)?.title ?? exercise;
-          const progress = progressOf(local, exercise, mark);
-          const does = progress.state === 'fresh' ? 'begin' : 'go-on';
-          return (
-            <li key={exercise} data-exercise={exercise} data-state={progress.state}>
-              <span class="work-task-title">{title}</span>
-              <span class="work-worth">{say('desk.worth', { marks })}</span>
-              <span class="work-state">{stateWords(progress, say)}</span>
-              {waits ? (
-                <button type="button" class="button" disabled>
-                  {say(`work.${does}`)}
-                </button>
-              ) : (
-                <a
-                  class="button"
-                  href={`${way}${exercise}/${inSetHash(mark.id, window.location.hash)}`}
-                  aria-label={say(`work.${does}-what`, { title })}
-                >
-                  {say(`work.${does}`)}
-                </a>
-              )}
-            </li>
-          );
-        })}
+        {set.exercises.map(({ exercise, marks }) => (
+          <Task
+            key={exercise}
+            exercise={exercise}
+            title={cards.get(exercise)?.title ?? exercise}
+            marks={marks}
+            progress={progressOf(local, exercise, mark)}
+            href={waits ? null : `${way}${exercise}/${inSetHash(mark.id, window.location.hash)}`}
+            say={say}
+          />
+        ))}
       </ol>
     </section>
+  );
+}
+
+interface TaskProps {
+  readonly exercise: string;
+  readonly title: string;
+  readonly marks: number;
+  readonly progress: Progress;
+  /** Where it is done; null while it has to wait. */
+  readonly href: string | null;
+  readonly say: Say;
+}
+
+/** One exercise of the set. */
+function Task({ exercise, title, marks, progress, href, say }: TaskProps): VNode {
+  const does = progress.state === 'fresh' ? 'begin' : 'go-on';
+  return (
+    <li data-exercise={exercise} data-state={progress.state}>
+      <span class="work-task-title">{title}</span>
+      <span class="work-worth">{say('desk.worth', { marks })}</span>
+      <span class="work-state">{stateWords(progress, say)}</span>
+      {href === null ? (
+        <button type="button" class="button" disabled>
+          {say(`work.${does}`)}
+        </button>
+      ) : (
+        <a class="button" href={href} aria-label={say(`work.${does}-what`, { title })}>
+          {say(`work.${does}`)}
+        </a>
+      )}
+    </li>
   );
 }
 

@@ -36,7 +36,7 @@ const NAMED = 5;
 
 /** One target of an exercise: the answers of the class over the right one, in a picture and in words. */
 export function ClassPicture(props: ClassPictureProps): VNode {
-  const { exercise, target, under, footing, pieces, work, opened, say } = props;
+  const { exercise, target, under, footing, pieces, say } = props;
   const frame = useRef<HTMLElement>(null);
   const seen = useSeen(frame);
   const class_ = useMemo(() => classTarget(pieces, target), [pieces, target]);
@@ -62,21 +62,26 @@ export function ClassPicture(props: ClassPictureProps): VNode {
       )}
       <figcaption>
         <strong>{title}:</strong> {says} {chalkWords(half, by, props)}
-        {class_.furthest.length === 0 ? null : (
-          <div class="class-furthest">
-            {say('class.furthest')}
-            <Names
-              students={class_.furthest.slice(0, NAMED)}
-              exercise={exercise.id}
-              title={exercise.title}
-              work={work}
-              opened={opened}
-              say={say}
-            />
-          </div>
-        )}
+        <Furthest {...props} students={class_.furthest.slice(0, NAMED)} />
       </figcaption>
     </figure>
+  );
+}
+
+/** Those who are furthest off. */
+function Furthest({
+  students,
+  exercise,
+  work,
+  opened,
+  say,
+}: ClassPictureProps & { readonly students: readonly string[] }): VNode | null {
+  if (students.length === 0) return null;
+  return (
+    <div class="class-furthest">
+      {say('class.furthest')}
+      <Names students={students} exercise={exercise.id} title={exercise.title} work={work} opened={opened} say={say} />
+    </div>
   );
 }
 

@@ -30,27 +30,7 @@ export function PieceDraft({ marked, say }: { readonly marked: MarkedWork; reado
         />
       </div>
       <div>
-        <div class="ends">
-          <button
-            type="button"
-            class="button"
-            data-do="piece-back"
-            disabled={upTo === 0}
-            onClick={() => setUpTo(upTo - 1)}
-          >
-            {say('mark.step-back')}
-          </button>
-          <button
-            type="button"
-            class="button"
-            data-do="piece-on"
-            disabled={upTo === steps.length}
-            onClick={() => setUpTo(upTo + 1)}
-          >
-            {say('mark.step-on')}
-          </button>
-          <span role="status">{say('mark.step-at', { at: upTo, of: steps.length })}</span>
-        </div>
+        <Stepping upTo={upTo} of={steps.length} say={say} onStep={setUpTo} />
         <ol class="piece-working">
           {steps.map((step, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the steps stand still.
@@ -61,5 +41,27 @@ export function PieceDraft({ marked, say }: { readonly marked: MarkedWork; reado
         </ol>
       </div>
     </>
+  );
+}
+
+interface SteppingProps {
+  readonly upTo: number;
+  readonly of: number;
+  readonly say: Say;
+  readonly onStep: (upTo: number) => void;
+}
+
+/** Through the working, a step at a time. */
+function Stepping({ upTo, of, say, onStep }: SteppingProps): VNode {
+  return (
+    <div class="ends">
+      <button type="button" class="button" data-do="piece-back" disabled={upTo === 0} onClick={() => onStep(upTo - 1)}>
+        {say('mark.step-back')}
+      </button>
+      <button type="button" class="button" data-do="piece-on" disabled={upTo === of} onClick={() => onStep(upTo + 1)}>
+        {say('mark.step-on')}
+      </button>
+      <span role="status">{say('mark.step-at', { at: upTo, of })}</span>
+    </div>
   );
 }

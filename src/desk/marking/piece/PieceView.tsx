@@ -41,34 +41,14 @@ export interface PieceInHand {
 
 /** One piece of work: the draft with the red pencil on it, its working, what is said of it, its marks and comments. */
 export function PieceView({ handIn, row, exercise, set, piece, say, onSheet, onClose }: PieceViewProps): VNode {
-  const head = useRef<HTMLHeadingElement>(null);
   const marked = useMemo(
     () => markWork(writeHandIn(handIn), { load: () => exercise, set, strictness: null }),
     [handIn, exercise, set],
   );
-  useEffect(() => head.current?.focus(), []);
   const student = nameAlone(row, say);
   return (
     <div class="piece">
-      <header class="piece-head">
-        <h2 id="piece-title" tabIndex={-1} ref={head}>
-          {say('mark.piece', { student, title: exercise.title })}
-        </h2>
-        <span class="piece-head-ends">
-          <button
-            type="button"
-            class="button"
-            data-do="piece-sheet"
-            aria-label={say('feedback.one-of', { student })}
-            onClick={onSheet}
-          >
-            {say('feedback.one')}
-          </button>
-          <button type="button" class="button" data-do="close-piece" onClick={onClose}>
-            {say('mark.close')}
-          </button>
-        </span>
-      </header>
+      <PieceHead student={student} title={exercise.title} say={say} onSheet={onSheet} onClose={onClose} />
       <p class="small">{howItCame(row, say)}</p>
       <OwnTotal row={row} piece={piece} say={say} />
       {marked.ok ? (
@@ -81,6 +61,38 @@ export function PieceView({ handIn, row, exercise, set, piece, say, onSheet, onC
       )}
       <Comments piece={piece} student={student} say={say} />
     </div>
+  );
+}
+
+interface PieceHeadProps extends Pick<PieceViewProps, 'say' | 'onSheet' | 'onClose'> {
+  readonly student: string;
+  readonly title: string;
+}
+
+/** Whose work it is, which has the focus as it is opened, the way to the sheet, and out. */
+function PieceHead({ student, title, say, onSheet, onClose }: PieceHeadProps): VNode {
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => head.current?.focus(), []);
+  return (
+    <header class="piece-head">
+      <h2 id="piece-title" tabIndex={-1} ref={head}>
+        {say('mark.piece', { student, title })}
+      </h2>
+      <span class="piece-head-ends">
+        <button
+          type="button"
+          class="button"
+          data-do="piece-sheet"
+          aria-label={say('feedback.one-of', { student })}
+          onClick={onSheet}
+        >
+          {say('feedback.one')}
+        </button>
+        <button type="button" class="button" data-do="close-piece" onClick={onClose}>
+          {say('mark.close')}
+        </button>
+      </span>
+    </header>
   );
 }
 

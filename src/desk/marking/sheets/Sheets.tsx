@@ -40,17 +40,7 @@ export function Sheets({ book, inHand, set, titles, notes, say, first, onClose }
           {say('feedback.title')}
         </h2>
         <p class="small">{say('feedback.lead')}</p>
-        <label class="field">
-          <span>{say('feedback.whose')}</span>
-          <select name="whose" value={whose} onChange={({ currentTarget }) => setWhose(currentTarget.value)}>
-            <option value={ALL}>{say('feedback.all')}</option>
-            {book.lines.map(({ key, student, number }) => (
-              <option key={key} value={choiceOf(key)}>
-                {studentName({ student, number }, say)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Whose lines={book.lines} whose={whose} say={say} onChoice={setWhose} />
         {missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
         <div class="ends">
           <button type="button" class="button" data-do="close-sheets" onClick={onClose}>
@@ -68,6 +58,30 @@ export function Sheets({ book, inHand, set, titles, notes, say, first, onClose }
         />
       )}
     </section>
+  );
+}
+
+interface WhoseProps {
+  readonly lines: readonly BookLine[];
+  readonly whose: string;
+  readonly say: Say;
+  readonly onChoice: (whose: string) => void;
+}
+
+/** Whose sheets are shown. */
+function Whose({ lines, whose, say, onChoice }: WhoseProps): VNode {
+  return (
+    <label class="field">
+      <span>{say('feedback.whose')}</span>
+      <select name="whose" value={whose} onChange={({ currentTarget }) => onChoice(currentTarget.value)}>
+        <option value={ALL}>{say('feedback.all')}</option>
+        {lines.map(({ key, student, number }) => (
+          <option key={key} value={choiceOf(key)}>
+            {studentName({ student, number }, say)}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 
