@@ -45,15 +45,18 @@ export function classWorkOf(row: WorkRow, freeHand: FreeHand | null): ClassWork 
   };
 }
 
-/** Of work handed in more than once, what was saved last; where that is not told, what was found last. */
+/**
+ * Of work handed in more than once, what was saved last; where that is not told, what was found last. What is dated is held
+ * against the last date there was, also where a piece without one has come between.
+ */
 export function latestOf<W extends Pick<ClassWork, 'student' | 'exercise' | 'saved'>>(work: Iterable<W>): readonly W[] {
-  const latest = new Map<string, W>();
+  const latest = new Map<string, { readonly one: W; readonly saved: string | null }>();
   for (const one of work) {
     const key = JSON.stringify([one.student, one.exercise]);
-    const before = latest.get(key);
-    if (before === undefined || !isEarlier(one.saved, before.saved)) latest.set(key, one);
+    const before = latest.get(key)?.saved ?? null;
+    if (!isEarlier(one.saved, before)) latest.set(key, { one, saved: one.saved ?? before });
   }
-  return [...latest.values()];
+  return [...latest.values()].map(({ one }) => one);
 }
 
 /** Work that a later piece of the same student took the place of, in the order it came. */
