@@ -241,7 +241,9 @@ test('a set that turns up after the hand-ins marks them again, and what is laid 
   await expect(page.locator('.book-sum')).toHaveText('50');
 });
 
-test('a folder and a file that are dropped are marked, and drafts that are alike are asked about', async ({ page }) => {
+test('a folder that is dropped and a file that is chosen before the desk is awake are marked, and drafts that are alike are asked about', async ({
+  page,
+}) => {
   const folder = mkdtempSync(path.join(tmpdir(), 'dropped-'));
   mkdirSync(path.join(folder, 'class'));
   const steps: readonly Step[] = [
@@ -250,12 +252,21 @@ test('a folder and a file that are dropped are marked, and drafts that are alike
   ];
   for (const student of ['Ana', 'Bo'])
     writeFileSync(path.join(folder, 'class', `${student}.json`), line(student, roll, steps));
-  writeFileSync(path.join(folder, 'week-2.set.json'), writeSet(set));
+  let wake = (): void => undefined;
+  const awake = new Promise<void>((resolve) => {
+    wake = resolve;
+  });
+  await page.route('**/_astro/MarkingDesk*.js', async (route) => {
+    await awake;
+    await route.continue();
+  });
   await page.goto('/desk/mark/');
-  await awakeAll(page);
+  await expect(act(page, 'choose')).toBeDisabled();
+  const set2 = { name: 'week-2.set.json', mimeType: 'application/json', buffer: Buffer.from(writeSet(set)) };
+  await page.locator('.intray input[type=file]').first().setInputFiles(set2);
   const box = await page.locator('.intray').boundingBox();
   const hand = await page.context().newCDPSession(page);
-  const files = [path.join(folder, 'class'), path.join(folder, 'week-2.set.json')];
+  const files = [path.join(folder, 'class')];
   for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
     await hand.send('Input.dispatchDragEvent', {
       type,
@@ -263,6 +274,7 @@ test('a folder and a file that are dropped are marked, and drafts that are alike
       y: (box?.y ?? 0) + 30,
       data: { items: [], files, dragOperationsMask: 1 },
     });
+  wake();
   await expect(page.locator('#mark-book')).toHaveText('The gradebook of “Week 2”');
   await expect(page.locator('.book tbody tr')).toHaveCount(2);
   await expect(page.locator('.alike')).toContainText('2 students drew for different figures');

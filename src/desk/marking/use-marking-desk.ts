@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { MarkingFile } from '../../exchange/marking-file/marking-file.ts';
 import type { Notes } from '../../exchange/notes/notes.ts';
 import { atLeisure } from './intake/at-leisure.ts';
@@ -28,7 +28,8 @@ const SHOWN_EVERY = 250;
 export function useMarkingDesk(exercises: string): MarkingDesk {
   const [state, setState] = useState(EMPTY_DESK);
   const runner = useRef<PileRunner | null>(null);
-  useEffect(() => {
+  // Before anything on the desk wakes: the tray may have files to give at once.
+  useLayoutEffect(() => {
     const tell = atLeisure<DeskState>(setState, ({ progress }) => progress === null, SHOWN_EVERY);
     runner.current = new PileRunner(new URL(exercises, window.location.href).href, tell);
     return () => runner.current?.stop();
