@@ -27,7 +27,7 @@ test('of a collar with three faults each is named, and nothing that follows from
   await change(page, 'back-line', 'by', '0 mm');
   await change(page, 'outer-back', 'distance', 'fall');
   await act(page, 'check').click();
-  await expect(page.getByRole('heading', { name: '39 of 52 marks' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: '40 of 52 marks' })).toBeFocused();
   const note = (target: string) => page.locator(`.note[data-target="${target}"]`);
   await expect(note('notch')).toContainText('You folded the notch over the centre front.');
   await expect(note('collar-centre-back')).toContainText('Your collar was not swung.');

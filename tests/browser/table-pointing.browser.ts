@@ -10,6 +10,7 @@ import {
   rollLineSteps,
   spoken,
   tool,
+  viewOf,
 } from './table-hand.ts';
 
 test.describe('a learner draws the roll line', () => {
@@ -61,6 +62,15 @@ test('what is typed after pointing goes into the next blank', async ({ page }) =
   await expect(page.locator('.step-words')).toHaveText(
     'Line parallel to waist, 0.5 in + 1 in (3.8\u00a0cm), above it.',
   );
+  // What is drawn outside the frame is shown with the rest: it would seem not to be drawn.
+  await tool(page, 'parallel').click();
+  await byMouse(page, { x: 0, y: 200 });
+  await page.keyboard.type('60 cm');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('left');
+  await press(page, 'draw');
+  const leftOfIt = async () => (await viewOf(page)).origin.x - 600 * (await viewOf(page)).scale;
+  await expect.poll(leftOfIt).toBeGreaterThan(0);
 });
 
 test('pointing at a crossing says both lines of it', async ({ page }) => {

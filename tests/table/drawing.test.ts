@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { replay } from '../../src/drafting/replay.ts';
 import { withAspect } from '../../src/table/drawing/box.ts';
 import { draw } from '../../src/table/drawing/draw.ts';
 import { keyOf } from '../../src/table/drawing/key.ts';
@@ -7,7 +8,7 @@ import { placeLabels } from '../../src/table/drawing/labels.ts';
 import { pathData } from '../../src/table/drawing/path-data.ts';
 import { overlap, runWithin } from '../../src/table/drawing/rectangle.ts';
 import { sheetOf } from '../../src/table/model/reduce.ts';
-import { sheetBox } from '../../src/table/model/sheet-box.ts';
+import { homeOf, sheetBox } from '../../src/table/model/sheet-box.ts';
 import { say } from '../../src/words/say.ts';
 import { benchAfter, crossing, edge, level, room } from './room.ts';
 
@@ -105,4 +106,18 @@ test('the sheet of the table is never so wide that its frame is not filled to it
   expect((box.max.x - box.min.x) / (box.max.y - box.min.y)).toBeLessThanOrEqual(0.84 + 1e-9);
   const wide = withAspect({ min: { x: 0, y: 0 }, max: { x: 100, y: 10 } }, 0.5);
   expect(wide).toEqual({ min: { x: 0, y: -95 }, max: { x: 100, y: 105 } });
+});
+
+test('the whole of a sheet reaches a little beyond a line that passes its block by, on either side', () => {
+  const everything = () => true;
+  const home = (x: number) => {
+    const { shapes, ...sheet } = replay(room.givens, []);
+    const line = { through: { x: x, y: 77 }, direction: { x: 0, y: 1 } };
+    return homeOf(room.givens, { ...sheet, shapes: new Map([...shapes, ['far', { kind: 'line', line }]]) }, everything);
+  };
+  const block = homeOf(room.givens, replay(room.givens, []), everything);
+  const [left, right] = [home(-600), home(600)];
+  expect([left.min.x, right.max.x]).toEqual([expect.closeTo(-615, 6), expect.closeTo(615, 6)]);
+  expect([left.max.x, right.min.x]).toEqual([block.max.x, block.min.x]);
+  expect(home(20)).toEqual(block);
 });

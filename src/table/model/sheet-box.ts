@@ -1,5 +1,7 @@
 import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
+import { type Line, signedDistance } from '../../geometry/line.ts';
+import { add, quarterTurn, scale } from '../../geometry/point.ts';
 import { type Box, heightOf, widthOf, withAspect } from '../drawing/box.ts';
 import { fitBox } from '../drawing/draw.ts';
 
@@ -29,7 +31,25 @@ function bothBoxes(a: Box, b: Box): Box {
 /** The part of the sheet shown at first: the block, and whatever was drawn beyond it. */
 export function homeOf(givens: Givens, sheet: Sheet, shown: (name: Name) => boolean): Box {
   const block = sheetBox({ ...givens, answers: new Map(), problems: [] }, shown);
-  return sheet.shapes.size === givens.shapes.size ? block : bothBoxes(block, fitBox(sheet, shown, []));
+  if (sheet.shapes.size === givens.shapes.size) return block;
+  const drawn = [...sheet.shapes].filter(([name]) => !givens.shapes.has(name) && shown(name));
+  const lines = drawn.flatMap(([, shape]) => (shape.kind === 'line' ? [shape.line] : []));
+  return lines.reduce(withLine, bothBoxes(block, fitBox(sheet, shown, [])));
+}
+
+/** Room beyond a line that alone lies so far out, mm. */
+const BEYOND = 15;
+
+/** The box, let out as far as a line that passes it by: a line has no ends, and would count for nothing otherwise. */
+function withLine(box: Box, line: Line): Box {
+  const corners = [box.min, box.max, { x: box.min.x, y: box.max.y }, { x: box.max.x, y: box.min.y }];
+  const off = corners.map((corner) => signedDistance(line, corner));
+  const [nearest, furthest] = [Math.min(...off), Math.max(...off)];
+  if (nearest <= 0 && furthest >= 0) return box;
+  const shift = nearest > 0 ? nearest + BEYOND : furthest - BEYOND;
+  const corner = corners[off.indexOf(nearest > 0 ? nearest : furthest)] ?? box.min;
+  const there = add(corner, scale(quarterTurn(line.direction), -shift));
+  return bothBoxes(box, { min: there, max: there });
 }
 
 /** Whether an object is shown: of the block only what an exercise lays on the table, and all that was drawn. */

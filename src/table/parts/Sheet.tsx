@@ -12,6 +12,7 @@ import { Overlay } from './Overlay.tsx';
 import { SheetBar, type SheetBarProps } from './SheetBar.tsx';
 import { useBoard } from './use-board.ts';
 import { type Pointing, useFrame } from './use-frame.ts';
+import { useWhole } from './use-whole.ts';
 
 interface SheetProps extends Pointing {
   readonly id: string;
@@ -53,6 +54,7 @@ export function Sheet(props: SheetProps): VNode {
     onDrag: props.onDrag,
     onLetGo: props.onLetGo,
   });
+  useWhole(board.sheet, home, props.moving);
   const gestures = useFrame({ ...props, board: board.sheet, view, frame });
   return (
     <div class="table-sheet" data-awake={board.sheet !== null} data-holding={props.holding}>

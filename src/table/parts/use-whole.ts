@@ -1,0 +1,29 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
+import { boxIn, fitView } from '../board/view.ts';
+import type { Box } from '../drawing/box.ts';
+
+/**
+ * A sheet that lies wholly in sight stays so as it grows: what is drawn outside the frame would seem not to be drawn at all. It is
+ * left as it lies where one has gone nearer, and while something on it is moving.
+ */
+export function useWhole(board: AwakeSheet | null, home: Box, moving: boolean): void {
+  const before = useRef(home);
+  useEffect(() => {
+    const last = before.current;
+    if (board === null || moving) return;
+    before.current = home;
+    const seen = boxIn(board.view(), board.size());
+    if (holds(seen, last) && !holds(seen, home)) board.show(fitView(home, board.size()));
+  }, [board, home, moving]);
+}
+
+/** Whether one box holds another, but for what rounding loses, mm. */
+function holds(outer: Box, inner: Box): boolean {
+  return (
+    outer.min.x <= inner.min.x + 1 &&
+    outer.min.y <= inner.min.y + 1 &&
+    outer.max.x >= inner.max.x - 1 &&
+    outer.max.y >= inner.max.y - 1
+  );
+}
