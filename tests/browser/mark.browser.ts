@@ -189,8 +189,13 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
     mimeType: 'application/json',
     buffer: Buffer.from(line('Ana', roll, roll.reference)),
   };
-  await page.locator('.intray input[type=file]').first().setInputFiles(whole);
+  const photo = { name: 'photo.jpg', mimeType: 'image/jpeg', buffer: Buffer.from([255, 216, 0]) };
+  await page.locator('.intray input[type=file]').first().setInputFiles([whole, photo]);
+  await expect(page.locator('.untaken li')).toContainText(['photo.jpg']);
+  // What was never anybody's work the teacher takes off.
+  await act(page, 'leave-out').click();
   await expect(page.locator('.untaken')).toHaveCount(0);
+  await expect(page.locator('#mark-book')).toBeFocused();
   await page.getByLabel('Only those with a remark').uncheck();
   await expect(ana.locator('.book-sum')).toHaveText('50');
   await expect(ana).not.toContainText('not read');

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
+import { useListHead } from '../use-list-head.ts';
 import type { Taken } from './intake.ts';
 
 interface UntakenProps {
@@ -14,11 +15,14 @@ interface UntakenProps {
 /** What could not be read, each with where it was found and why. Nothing goes but what has come whole, or the teacher takes off. */
 export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode | null {
   const refused = taken.flatMap((one) => (one.ok ? [] : [one]));
+  const { head, after } = useListHead(refused.length);
   if (refused.length === 0) return null;
   const waiting = refused.filter(({ message: why }) => 'key' in why && why.key === 'mark.stopped-piece').length;
   return (
     <section aria-labelledby="mark-untaken">
-      <h2 id="mark-untaken">{say('mark.untaken', { count: refused.length })}</h2>
+      <h2 id="mark-untaken" tabIndex={-1} ref={head}>
+        {say('mark.untaken', { count: refused.length })}
+      </h2>
       <p class="small">{say('mark.untaken-why')}</p>
       <ul class="untaken">
         {refused.map(({ where, message: why, handIn }, index) => (
@@ -31,7 +35,7 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
                 class="button button--quiet"
                 data-do="leave-out"
                 aria-label={say('mark.leave-out-what', { where: spelled(where) })}
-                onClick={() => onLeaveOut(where)}
+                onClick={() => after(() => onLeaveOut(where))}
               >
                 {say('mark.leave-out')}
               </button>

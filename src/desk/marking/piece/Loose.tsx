@@ -7,6 +7,7 @@ import { spelledLines } from '../../../words/unseen.ts';
 import { nameAlone } from '../student-name.ts';
 import type { TheClass } from '../the-class.ts';
 import { tidyMarks } from '../tidy-marks.ts';
+import { useListHead } from '../use-list-head.ts';
 
 interface LooseProps {
   readonly loose: readonly LooseNote[];
@@ -19,10 +20,13 @@ interface LooseProps {
 
 /** Marks and comments that count nowhere by now: told with the reason, and gone only when the teacher says so. */
 export function Loose({ loose, titles, say, pieceOf, onWrite }: LooseProps): VNode | null {
+  const { head, after } = useListHead(loose.length);
   if (loose.length === 0) return null;
   return (
     <section aria-labelledby="mark-loose">
-      <h2 id="mark-loose">{say('mark.loose')}</h2>
+      <h2 id="mark-loose" tabIndex={-1} ref={head}>
+        {say('mark.loose')}
+      </h2>
       <p class="small">{say('mark.loose-why')}</p>
       <ul class="untaken">
         {loose.map((note) => (
@@ -31,12 +35,13 @@ export function Loose({ loose, titles, say, pieceOf, onWrite }: LooseProps): VNo
               <p key={line}>{spelledLines(line)}</p>
             ))}
             <p class="small">
-              {say(`mark.loose-${note.why}`)} <HandOn note={note} say={say} pieceOf={pieceOf} onWrite={onWrite} />
+              {say(`mark.loose-${note.why}`)}{' '}
+              <HandOn note={note} say={say} pieceOf={pieceOf} onWrite={(change) => after(() => onWrite(change))} />
               <button
                 type="button"
                 class="button button--quiet"
                 data-do="remove-loose"
-                onClick={() => onWrite((all) => withPiece(all, note.key, (now) => without(now, note)))}
+                onClick={() => after(() => onWrite((all) => withPiece(all, note.key, (now) => without(now, note))))}
               >
                 {say('mark.loose-remove')}
               </button>
