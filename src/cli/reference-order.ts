@@ -5,6 +5,7 @@ import { readStyle } from '../garment/style.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Order } from '../grader/order.ts';
 import { orderFor } from '../grader/order-for.ts';
+import { ownMeasures } from '../grader/own-measures.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
@@ -59,7 +60,7 @@ function styleFrom(
   const strange = pairs.filter(([name]) => !known.includes(name));
   const style = Object.fromEntries(pairs);
   const stated = Object.entries(exercise.style).map(([name, { value }]) => [name, value]);
-  const read = readStyle({ ...Object.fromEntries(stated), ...style });
+  const read = readStyle({ ...Object.fromEntries(stated), ...style }, ownMeasures(exercise));
   const faults = [
     ...strange.map(([name]) => unknownName('what.style-measure', name, known)),
     ...(read.ok ? [] : read.errors.filter(({ path }) => known.includes(path)).map((error) => error.message)),

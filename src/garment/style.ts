@@ -2,7 +2,7 @@ import { evaluate } from '../drafting/expression.ts';
 import type { Quantity } from '../drafting/quantity.ts';
 import type { Name } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
-import { styleMeasureNamed, styleMeasures } from './style-measures.ts';
+import { type StyleMeasure, styleMeasureNamed, styleMeasures } from './style-measures.ts';
 
 export type Style = ReadonlyMap<Name, Quantity>;
 
@@ -19,12 +19,14 @@ export type StyleReading =
 /**
  * Reads a style: name to expression with its unit, `{ overlap: '1 1/4 in' }`. An expression may use the style measures
  * read before it, `fall: 'stand + 12 mm'`. Reports every measure that is unknown, unreadable, no length or out of range.
+ * `own` are names of measures beside those of the course, which may be any length on a table.
  */
-export function readStyle(written: Readonly<Record<string, unknown>>): StyleReading {
+export function readStyle(written: Readonly<Record<string, unknown>>, own: readonly Name[] = []): StyleReading {
   const style = new Map<Name, Quantity>();
   const errors: StyleError[] = [];
   for (const [name, value] of Object.entries(written)) {
-    const read = readMeasure(name, value, style);
+    const range = styleMeasureNamed(name) ?? (own.includes(name) ? ANY_LENGTH : null);
+    const read = readMeasure(name, value, { range, before: style });
     if (read.ok) style.set(name, read.quantity);
     else errors.push({ path: name, message: read.message });
   }
@@ -35,9 +37,19 @@ type MeasureReading =
   | { readonly ok: true; readonly quantity: Quantity }
   | { readonly ok: false; readonly message: Message };
 
-function readMeasure(name: string, value: unknown, before: Style): MeasureReading {
+/** What a measure that the course does not know may be, mm: as long as a table is. */
+const ANY_LENGTH: Range = { least: 0, most: 1000 };
+
+type Range = Pick<StyleMeasure, 'least' | 'most'>;
+
+interface Around {
+  /** Null where there is no such measure. */
+  readonly range: Range | null;
+  readonly before: Style;
+}
+
+function readMeasure(name: string, value: unknown, { range: measure, before }: Around): MeasureReading {
   const refuse = (said: Message): MeasureReading => ({ ok: false, message: said });
-  const measure = styleMeasureNamed(name);
   // Is it a style measure?
   if (!measure)
     return refuse(message('garment.style-unknown', { name, known: styleMeasures.map((one) => one.name).join(', ') }));

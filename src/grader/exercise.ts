@@ -14,6 +14,8 @@ export interface StyleGiven {
   readonly value: Expression;
   readonly from: Expression;
   readonly to: Expression;
+  /** What it is, in a sentence: makes it a measure of this exercise alone. The measures of the course have their words. */
+  readonly about?: string;
 }
 
 /** On whom the draft is made. */

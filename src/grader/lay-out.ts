@@ -7,6 +7,7 @@ import type { Message } from '../words/message.ts';
 import { dealOrder } from './deal.ts';
 import type { Exercise } from './exercise.ts';
 import type { Order } from './order.ts';
+import { ownMeasures } from './own-measures.ts';
 import { shakenPoint } from './shaken.ts';
 
 /** An order on the table. */
@@ -35,7 +36,7 @@ export function layOut(exercise: Exercise, order: Order): LaidOut {
 }
 
 function layAfresh(exercise: Exercise, order: Order): LaidOut {
-  const dealt = dealOrder(order);
+  const dealt = dealOrder(order, ownMeasures(exercise));
   if (!dealt.ok) return dealt;
   if (exercise.given === undefined) return laid(exercise, dealt.givens);
   const { shapes, measures, problems } = replay(dealt.givens, exercise.given);

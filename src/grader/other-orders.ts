@@ -4,6 +4,7 @@ import { readStyle } from '../garment/style.ts';
 import { variedStyle } from '../garment/style-varied.ts';
 import type { Exercise } from './exercise.ts';
 import type { Order } from './order.ts';
+import { ownMeasures } from './own-measures.ts';
 
 /** How many other people's jackets a draft is tried on. */
 const OTHERS = 6;
@@ -41,7 +42,7 @@ function textOf(words: Order['style'] | Order['house']): string {
 
 function drawOthers(exercise: Exercise, order: Order, count: number): readonly Order[] {
   const group = 'sampled' in exercise.figure ? exercise.figure.sampled : 'anyone';
-  const base = readStyle(order.style);
+  const base = readStyle(order.style, ownMeasures(exercise));
   if (!base.ok) return [];
   const ranges = Object.fromEntries(
     Object.entries(exercise.style).flatMap(([name, { from, to }]) => {

@@ -296,7 +296,7 @@ describe('at a terminal', () => {
         roll-line            line         missing   nothing handed in
         By the house rule on the order, the stand point lies the full stand past the neck point.
       A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input
-        Step 1: waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
+        Step 1: Waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
         overlap-edge         parallel     missing   nothing handed in
         overlap-edge         squareness   missing   nothing handed in
 

@@ -107,7 +107,7 @@ describe('names', () => {
       "lesson: No lesson is called “overlaps”. Did you mean “overlap”?
       figure.named: No invented figure is called “amra”. Did you mean “amara”?
       style.overlap.to: The overlap, “overlap”, is “1 furlong”. Between “1” and “furlong” a sign is missing. Write +, -, * or / between them.
-      style.ovrlap: “ovrlap” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end."
+      style.ovrlap: “ovrlap” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end. For a measure of this exercise alone, say under “about” what it is."
     `);
     expect(
       faultsAfter('stand-point', (exercise) => {

@@ -108,7 +108,12 @@ const misreading = fields(
 );
 
 const styleGiven = fields(
-  { value: expression('wants.length'), from: expression('wants.length'), to: expression('wants.length') },
+  {
+    value: expression('wants.length'),
+    from: expression('wants.length'),
+    to: expression('wants.length'),
+    about: v.exactOptional(text('wants.style-about', 200)),
+  },
   'wants.style-given',
 );
 

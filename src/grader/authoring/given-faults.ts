@@ -6,6 +6,7 @@ import { message } from '../../words/message.ts';
 import { dealOrder } from '../deal.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Order } from '../order.ts';
+import { ownMeasures } from '../own-measures.ts';
 import type { Fault } from '../reading/fault.ts';
 import { unknownName } from '../reading/unknown.ts';
 
@@ -36,7 +37,7 @@ function byFaults(by: string): readonly Fault[] {
 /** The first given step that cannot be carried out on one of these orders, and marks to be shaken that are no points. */
 export function givenGroundFaults(exercise: Exercise, orders: readonly Order[]): readonly Fault[] {
   for (const order of orders) {
-    const dealt = dealOrder(order);
+    const dealt = dealOrder(order, ownMeasures(exercise));
     if (!dealt.ok) continue;
     const sheet = replay(dealt.givens, exercise.given ?? none);
     const [problem] = sheet.problems;

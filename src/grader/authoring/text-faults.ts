@@ -7,7 +7,7 @@ import type { Fault, Place } from '../reading/fault.ts';
 import { loneLength } from './one-unit.ts';
 
 /** What feedback may say besides the measures of the order. */
-const readings = ['off', 'measured', 'expected'];
+export const readings: readonly string[] = ['off', 'measured', 'expected'];
 
 interface Text {
   readonly at: Place;
@@ -27,6 +27,9 @@ function textsOf(exercise: Exercise, measures: readonly string[], own: readonly 
   const feedback = [...measures, ...readings];
   return [
     { at: ['title'], text: exercise.title, values: [] },
+    ...Object.entries(exercise.style).flatMap(([name, { about }]) =>
+      about === undefined ? [] : [{ at: ['style', name, 'about'], text: about, values: [] }],
+    ),
     { at: ['brief'], text: exercise.brief, values: own },
     ...exercise.targets.flatMap(({ hints }, target) =>
       hints.map((text, hint) => ({ at: ['targets', target, 'hints', hint], text, values: own, early: hint === 0 })),

@@ -49,7 +49,9 @@ export function BriefMeasures({ exercise, setting, sheet, measures, say }: Brief
     .map(([name]) => name);
   return (
     <div class="brief-measures">
-      {style.length > 0 ? <Measures title={say('table.style')} names={style} measures={measures} say={say} /> : null}
+      {style.length > 0 ? (
+        <Measures title={say('table.style')} names={style} measures={measures} about={exercise.style} say={say} />
+      ) : null}
       <Rules setting={setting} say={say} />
       {taken.length > 0 ? <Measures title={say('table.taken')} names={taken} measures={measures} say={say} /> : null}
       <Asks exercise={exercise} sheet={sheet} say={say} />
@@ -92,10 +94,12 @@ interface MeasuresProps {
   readonly title: string;
   readonly names: readonly Name[];
   readonly measures: ReadonlyMap<Name, Quantity>;
+  /** What the exercise's own measures are. */
+  readonly about?: Exercise['style'];
   readonly say: Say;
 }
 
-function Measures({ title, names, measures, say }: MeasuresProps): VNode {
+function Measures({ title, names, measures, about = {}, say }: MeasuresProps): VNode {
   return (
     <div class="measures">
       <h3>{title}</h3>
@@ -109,6 +113,7 @@ function Measures({ title, names, measures, say }: MeasuresProps): VNode {
                 words={(speak) => speak('table.label', { name: amount(measures.get(name) as Quantity) })}
               />
             </dd>
+            {about[name]?.about === undefined ? null : <dd class="measure-about">{about[name].about}</dd>}
           </div>
         ))}
       </dl>

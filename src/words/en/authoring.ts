@@ -97,6 +97,15 @@ export const authoring = {
     ['from', 'value', 'to'],
     '“value” should lie between “from” and “to”; it is {value}, and they are {from} and {to}.',
   ),
+  'author.style-about': entry(
+    ['name'],
+    '“{name}” is a measure of the course, and its words are there already. Leave “about” out.',
+  ),
+  'author.style-taken': entry(
+    ['name'],
+    '“{name}” is the name of something else on every table, and cannot name a measure of this exercise. Choose another name.',
+  ),
+  'author.style-new': entry(['why'], '{why} For a measure of this exercise alone, say under “about” what it is.'),
   'author.style-room': plain(
     '“from”, “value” and “to” are one length, so every order has it, and a number typed for the name would hold on all of them. Leave room on at least one side.',
   ),
@@ -197,6 +206,7 @@ export const authoring = {
   'wants.group': plain('whose figures are sampled'),
   'wants.style': plain('style measures by name, each with value, from and to'),
   'wants.style-given': plain('a style measure: value, from and to'),
+  'wants.style-about': plain('what the measure is, in one sentence of at most 200 characters'),
   'wants.length': plain('a length with its unit, such as 1 1/4 in'),
   'wants.expression': plain('an expression with its units, such as stand + 6 mm'),
   'wants.house': plain('house rules by name, each with the choice in force, or a pair of empty braces for none'),
