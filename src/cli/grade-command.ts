@@ -139,7 +139,8 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
     count[told.outcome] += 1;
     kept.push(...told.kept);
     entries.push(...told.entries);
-    unread.push(...told.unread);
+    // Of a stream nothing is kept that nobody asks for.
+    if (manner.form === 'csv') unread.push(...told.unread);
     if (told.err !== '') await talk.complain(told.err);
     if (told.out !== '') await talk.say(told.out);
     talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));

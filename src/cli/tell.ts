@@ -46,10 +46,7 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   const note = noteOn(piece, by);
   if (note !== null) return aside(piece, say(note, reader), 'noted');
   const result = resultOf(piece, by);
-  if (!result.ok) {
-    const unread = form === 'csv' ? [unreadPiece(piece.where, 'text' in piece ? begunText(piece.text) : '')] : [];
-    return { ...aside(piece, result.reason, 'refused'), unread };
-  }
+  if (!result.ok) return lost(piece, result.reason);
   const silent = { out: '', err: '', outcome: 'marked' } as const;
   if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
   if (form === 'csv') return { ...silent, ...nothing, entries: [entryOf(result.row)] };
@@ -60,7 +57,13 @@ export function tell(piece: Work, { by, form }: Manner): Told {
 
 /** What is said of a piece over which the marking itself broke down. */
 export function refused(piece: Work, why: Error): Told {
-  return aside(piece, say(message('command.stumbled', { why: why.message }), reader), 'refused');
+  return lost(piece, say(message('command.stumbled', { why: why.message }), reader));
+}
+
+/** A piece of which nothing comes but the word that it was there. */
+function lost(piece: Work, why: string): Told {
+  const unread = unreadPiece(piece.where, 'text' in piece ? begunText(piece.text) : '');
+  return { ...aside(piece, why, 'refused'), unread: [unread] };
 }
 
 /** What is said beside the work, in one line for standard error. */
