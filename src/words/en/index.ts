@@ -21,6 +21,7 @@ import { table } from './table.ts';
 import { teacherMarks } from './teacher-marks.ts';
 import { tools } from './tools.ts';
 import { views } from './views.ts';
+import { work } from './work.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
 export const en = {
@@ -44,6 +45,7 @@ export const en = {
   ...course,
   ...figures,
   ...desk,
+  ...work,
   ...teacherMarks,
   ...feedback,
   ...classWords,
