@@ -19,6 +19,8 @@ export type Work = Omit<Shelved, 'stamp'>;
 export class Keeper {
   /** The stamp of what this tab put there or took from there last; null where it did neither. */
   private stamp: string | null = null;
+  /** The stamp of what is being put there. */
+  private putting: string | null = null;
   /** The stamp of what the teacher was last told of. */
   private seen: string | null = null;
   private state: Keeping = { state: 'waiting' };
@@ -48,12 +50,17 @@ export class Keeper {
 
   /** Keeps the work, unless something there waits for the teacher's word; gives how it goes then. */
   keep(work: Work): Promise<Keeping['state']> {
-    return this.inTurn(() => this.keepNow(work, 'put'));
+    return this.inTurn(() => this.keepNow({ ...work, stamp: this.freshStamp() }));
   }
 
-  /** The same as the page is left. */
-  leave(work: Work): Promise<Keeping['state']> {
-    return this.inTurn(() => this.keepNow(work, 'leave'));
+  /** The same as the page is left. Its turn may never come, so it is noted at once, over what is being put there, too. */
+  async leave(work: Work): Promise<Keeping['state']> {
+    if (this.isWaiting()) return this.state.state;
+    const last = { ...work, stamp: this.freshStamp() };
+    this.shelf.note(last, [this.stamp, ...(this.putting === null ? [] : [this.putting])]);
+    const kept = await this.inTurn(() => this.keepNow(last));
+    this.shelf.forget();
+    return kept;
   }
 
   /** Keeps this tab's work over what the other tab has put there. */
@@ -62,7 +69,7 @@ export class Keeper {
       const found = await this.shelf.look();
       if (found !== null && found !== 'forbidden') this.stamp = found.stamp;
       this.put({ state: 'kept' });
-      await this.keepNow(work, 'put');
+      await this.keepNow({ ...work, stamp: this.freshStamp() });
     });
   }
 
@@ -115,11 +122,12 @@ export class Keeper {
     }
   }
 
-  private async keepNow(work: Work, how: 'put' | 'leave'): Promise<Keeping['state']> {
+  private async keepNow(work: Shelved): Promise<Keeping['state']> {
     if (this.isWaiting()) return this.state.state;
-    const stamp = this.freshStamp();
-    const kept = await this.shelf[how]({ ...work, stamp }, this.stamp);
-    if (kept === 'kept') this.stamp = stamp;
+    this.putting = work.stamp;
+    const kept = await this.shelf.put(work, this.stamp);
+    this.putting = null;
+    if (kept === 'kept') this.stamp = work.stamp;
     if (kept === 'elsewhere') await this.lookNow();
     else this.put({ state: kept });
     return this.state.state;

@@ -12,15 +12,13 @@ const KEY = 'gorgeline.desk.marking.last';
 export function withLastWords(shelf: Pick<Shelf, 'look' | 'read' | 'put' | 'remove'>, storage: Storage): Shelf {
   return {
     ...shelf,
-    leave: async (work, over) => {
+    note: (work, over) => {
       storage.write(KEY, JSON.stringify({ work, over }));
-      const kept = await shelf.put(work, over);
-      storage.remove(KEY);
-      return kept;
     },
+    forget: () => storage.remove(KEY),
     finish: async () => {
-      const last = lastIn(storage.read(KEY));
-      if (last !== null) await shelf.put(last.work, last.over);
+      const { work, over } = lastIn(storage.read(KEY)) ?? { work: null, over: [] };
+      for (const stamp of over) if (work !== null && (await shelf.put(work, stamp)) !== 'elsewhere') break;
       storage.remove(KEY);
     },
   };
@@ -28,7 +26,7 @@ export function withLastWords(shelf: Pick<Shelf, 'look' | 'read' | 'put' | 'remo
 
 interface LastWords {
   readonly work: Shelved;
-  readonly over: string | null;
+  readonly over: readonly (string | null)[];
 }
 
 /** Null where there are none that can be read. */
@@ -38,7 +36,7 @@ function lastIn(text: string | null): LastWords | null {
   const { over } = json;
   const { stamp, text: written, summary } = json['work'];
   if (typeof stamp !== 'string' || typeof written !== 'string') return null;
-  if (over !== null && typeof over !== 'string') return null;
+  if (!Array.isArray(over) || !over.every((one) => one === null || typeof one === 'string')) return null;
   return { work: { stamp, text: written, summary: summaryFrom(summary) }, over };
 }
 

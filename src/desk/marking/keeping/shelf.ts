@@ -30,9 +30,13 @@ export interface Shelf {
   readonly read: () => Promise<Shelved | null | 'forbidden'>;
   /** Puts the work there, over what has the stamp `over`, or where nothing lies. */
   readonly put: (work: Shelved, over: string | null) => Promise<Kept | 'elsewhere'>;
-  /** The same as the page is left, when there may be no time to wait for it: what does not come there is put there by `finish`. */
-  readonly leave: Shelf['put'];
-  /** Puts there what an earlier page was left with, unless something else lies there by now. */
+  /**
+   * Notes, at once, what is about to be put there as the page is left, over what has one of these stamps: there may be no time
+   * to wait for it. `forget` it once it is there.
+   */
+  readonly note: (work: Shelved, over: readonly (string | null)[]) => void;
+  readonly forget: () => void;
+  /** Puts there what an earlier page noted and did not come to put there, unless something else lies there by now. */
   readonly finish: () => Promise<void>;
   /** Takes away what has the stamp `over`. */
   readonly remove: (over: string) => Promise<'removed' | 'elsewhere' | 'forbidden'>;

@@ -22,8 +22,14 @@ class MemoryShelf implements Shelf {
     return Promise.resolve('kept');
   }
 
-  leave(work: Shelved, over: string | null): ReturnType<Shelf['put']> {
-    return this.put(work, over);
+  noted: { readonly work: Shelved; readonly over: readonly (string | null)[] } | null = null;
+
+  note(work: Shelved, over: readonly (string | null)[]): void {
+    this.noted = { work, over };
+  }
+
+  forget(): void {
+    this.noted = null;
   }
 
   finish(): Promise<void> {
@@ -82,6 +88,26 @@ describe('the work of one tab', () => {
     await tab.keeper.look();
     await Promise.all([tab.keeper.keep(work('a')), tab.keeper.keep(work('b'))]);
     expect([tab.keeping.state, place.lying?.text]).toEqual(['kept', 'b']);
+  });
+
+  test('is noted at once as the page is left, over whatever may lie there by then, and no more once it is kept', async () => {
+    const place = new MemoryShelf();
+    const tab = tabOn(place);
+    await tab.keeper.wake();
+    await tab.keeper.keep(work('a'));
+    const lay = place.lying?.stamp;
+    const put = place.put.bind(place);
+    place.put = async (one, over) => {
+      await new Promise((done) => setTimeout(done, 2));
+      return put(one, over);
+    };
+    const under = tab.keeper.keep(work('b'));
+    await Promise.resolve();
+    const left = tab.keeper.leave(work('c'));
+    expect(place.noted?.work.text).toBe('c');
+    expect(place.noted?.over).toEqual([lay, expect.stringMatching(/^stamp/)]);
+    await Promise.all([under, left]);
+    expect([place.noted, place.lying?.text]).toEqual([null, 'c']);
   });
 
   test('is told not to be kept where there is no room, or keeping is forbidden, and is kept when there is room again', async () => {

@@ -20,14 +20,13 @@ function browser(): { readonly storage: Storage; readonly lying: Map<string, str
   return { storage: storageIn(() => place), lying };
 }
 
-/** A shelf on which something lies; `closes` makes the page be closed before it is done. */
-function shelfWith(first: Shelved | null, closes = false) {
+/** A shelf on which something lies. */
+function shelfWith(first: Shelved | null) {
   const shelf = {
     lying: first,
     look: () => Promise.resolve(shelf.lying),
     read: () => Promise.resolve(shelf.lying),
     put: (one: Shelved, over: string | null): ReturnType<Shelf['put']> => {
-      if (closes) return new Promise(() => undefined);
       if (shelf.lying !== null && shelf.lying.stamp !== over) return Promise.resolve('elsewhere');
       shelf.lying = one;
       return Promise.resolve('kept');
@@ -37,45 +36,43 @@ function shelfWith(first: Shelved | null, closes = false) {
   return shelf;
 }
 
-/** A page that is closed over putting this work there. */
-function closedOver(storage: Storage, one: Shelved, over: string | null): void {
-  withLastWords(shelfWith(null, true), storage).leave(one, over).then();
+/** What lies on a shelf once a page wakes after one that noted this and was closed; and what the browser still has of the note. */
+async function afterwards(lay: Shelved | null, over: readonly (string | null)[]) {
+  const { storage, lying } = browser();
+  withLastWords(shelfWith(lay), storage).note(work('b'), over);
+  const shelf = shelfWith(lay);
+  await withLastWords(shelf, storage).finish();
+  return [shelf.lying?.stamp, lying.size];
 }
 
 describe('work that was being put away as the page was closed', () => {
-  test('is put there by the next page', async () => {
-    const { storage, lying } = browser();
-    closedOver(storage, work('b'), 'a');
-    const shelf = shelfWith(work('a'));
-    await withLastWords(shelf, storage).finish();
-    expect(shelf.lying).toEqual(work('b'));
-    expect(lying.size).toBe(0);
+  test('is put there by the next page, over what lay there or what was being put there', async () => {
+    expect(await afterwards(work('a'), ['a'])).toEqual(['b', 0]);
+    expect(await afterwards(null, [null])).toEqual(['b', 0]);
+    expect(await afterwards(work('a'), ['before', 'a'])).toEqual(['b', 0]);
   });
 
   test('goes over nothing that another page put there since', async () => {
-    const { storage, lying } = browser();
-    closedOver(storage, work('b'), 'a');
-    const shelf = shelfWith(work('c'));
-    await withLastWords(shelf, storage).finish();
-    expect(shelf.lying).toEqual(work('c'));
-    expect(lying.size).toBe(0);
+    expect(await afterwards(work('c'), ['a'])).toEqual(['c', 0]);
+    expect(await afterwards(work('c'), [null])).toEqual(['c', 0]);
   });
 
-  test('leaves nothing behind where there was time, and is passed over where it is damaged', async () => {
+  test('is forgotten where there was time, and passed over where it is damaged', async () => {
     const { storage, lying } = browser();
     const shelf = shelfWith(work('a'));
     const safe = withLastWords(shelf, storage);
-    expect(await safe.leave(work('b'), 'a')).toBe('kept');
+    safe.note(work('b'), ['a']);
+    safe.forget();
     expect(lying.size).toBe(0);
     for (const text of [
       '{',
       '[]',
-      '{"work":{"stamp":1,"text":"x"},"over":null}',
-      '{"work":{"stamp":"c"},"over":"b"}',
+      '{"work":{"stamp":1,"text":"x"},"over":["a"]}',
+      '{"work":{"stamp":"c","text":""},"over":"a"}',
     ]) {
       lying.set('gorgeline.desk.marking.last', text);
       await safe.finish();
     }
-    expect(shelf.lying).toEqual(work('b'));
+    expect(shelf.lying).toEqual(work('a'));
   });
 });
