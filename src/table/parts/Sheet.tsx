@@ -1,7 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
-import type { View } from '../board/view.ts';
+import type { Size, View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import type { Held } from '../model/grips.ts';
@@ -68,33 +68,11 @@ export function Sheet(props: SheetProps): VNode {
         aria-describedby={`${id}-keys`}
         {...gestures.handlers}
       >
-        {view === null ? (
-          <div class="sheet-still">
-            <SheetDrawing
-              drawing={drawing}
-              reader={say.reader}
-              id={id}
-              heights={HEIGHTS}
-              aspects={ASPECTS}
-              spread={SPREAD}
-            />
-          </div>
-        ) : null}
+        {view === null ? <Still drawing={drawing} id={id} say={say} /> : null}
         <div class="sheet-board" ref={host} />
         {view && board.sheet ? (
-          <>
-            <Ahead {...props.looks} id={id} view={view} size={board.sheet.size()} cross={gestures.cross} />
-            <Overlay
-              drawing={drawing}
-              view={view}
-              size={board.sheet.size()}
-              grips={grips}
-              moving={props.moving}
-              say={say}
-            />
-          </>
+          <OverBoard {...props} view={view} size={board.sheet.size()} cross={gestures.cross} />
         ) : null}
-        {view ? <GripKeys grips={grips} view={view} say={say} onDrag={props.onDrag} onLetGo={props.onLetGo} /> : null}
       </div>
       <p id={`${id}-keys`} class="unseen">
         {say('table.sheet-keys')}
@@ -103,6 +81,34 @@ export function Sheet(props: SheetProps): VNode {
       <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />
       {props.below}
     </div>
+  );
+}
+
+/** The picture that the page was built with, until the board is awake. */
+function Still({ drawing, id, say }: Pick<SheetProps, 'drawing' | 'id' | 'say'>): VNode {
+  return (
+    <div class="sheet-still">
+      <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={HEIGHTS} aspects={ASPECTS} spread={SPREAD} />
+    </div>
+  );
+}
+
+interface OverBoardProps extends SheetProps {
+  readonly view: View;
+  readonly size: Size;
+  /** Where the arrow keys point. */
+  readonly cross: Point | null;
+}
+
+/** What lies over the awake board: what shows ahead, words, and what is held by keys. */
+function OverBoard({ id, drawing, grips, looks, moving, say, onDrag, onLetGo, ...at }: OverBoardProps): VNode {
+  const { view, size, cross } = at;
+  return (
+    <>
+      <Ahead {...looks} id={id} view={view} size={size} cross={cross} />
+      <Overlay drawing={drawing} view={view} size={size} grips={grips} moving={moving} say={say} />
+      <GripKeys grips={grips} view={view} say={say} onDrag={onDrag} onLetGo={onLetGo} />
+    </>
   );
 }
 
