@@ -24,6 +24,19 @@ export function exerciseNames(folder = exercisesFolder): readonly string[] {
 
 const loaded = new Map<string, Exercise>();
 
+/** Exercises that were read, by file: what one thread has read and found sound, another need not read again. */
+export type ReadExercises = ReadonlyMap<string, Exercise>;
+
+/** Those that this thread has read so far. */
+export function exercisesRead(): ReadExercises {
+  return loaded;
+}
+
+/** Takes over what another thread has read. */
+export function takeExercises(read: ReadExercises): void {
+  for (const [file, exercise] of read) loaded.set(file, exercise);
+}
+
 /** The exercise of this name, read once. Throws a CommandError that says what is wrong: no such exercise, or every fault with its line. */
 export function loadExercise(name: string, folder = exercisesFolder): Exercise {
   const file = path.join(folder, `${name}.yaml`);

@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import { exercisesRead, type ReadExercises } from './exercises.ts';
 import { type Manner, refused, type Told } from './tell.ts';
 import type { Work } from './work.ts';
 
@@ -16,6 +17,13 @@ export interface Hand {
  */
 const ROOM = { maxOldGenerationSizeMb: 192, maxYoungGenerationSizeMb: 32 };
 
+/** What a hand is told when it is hired. */
+export interface Orders {
+  readonly manner: Manner;
+  /** To read all exercises and to prove them takes a second and a half, which a hand can spend on marking. */
+  readonly exercises: ReadExercises;
+}
+
 interface Job {
   readonly batch: readonly Work[];
   readonly done: (told: readonly Told[]) => void;
@@ -30,7 +38,8 @@ export function hired(manner: Manner, place = new URL('grade-worker.ts', import.
   let worker = sentFor();
 
   function sentFor(): Worker {
-    const sent = new Worker(place, { workerData: manner, resourceLimits: ROOM });
+    const orders: Orders = { manner, exercises: exercisesRead() };
+    const sent = new Worker(place, { workerData: orders, resourceLimits: ROOM });
     sent.on('message', (told: readonly Told[]) => next()?.done(told));
     sent.on('error', (why) => brokenDown(why));
     return sent;

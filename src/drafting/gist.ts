@@ -8,7 +8,7 @@ export interface Gist {
   /** Another number for every other gist. */
   readonly number: number;
   /** What the draft calls the things it makes: on a table that has one of these names already, nothing is known from the gist. */
-  readonly names: readonly Name[];
+  readonly names: ReadonlySet<Name>;
 }
 
 const found = new WeakMap<readonly Step[], Gist | null>();
@@ -23,19 +23,20 @@ export function gistOf(steps: readonly Step[]): Gist | null {
 }
 
 function readGist(steps: readonly Step[]): Gist | null {
-  const made = new Map<unknown, number>();
+  const made = new Map<Name, number>();
   let text = '';
   for (const step of steps as readonly unknown[] as readonly HalfStep[]) {
     const line = lineOf(step, made);
-    if (line === null || made.has(step.name)) return null;
+    const name = step.name as Name;
+    if (line === null || made.has(name)) return null;
     text += line;
-    made.set(step.name, made.size);
+    made.set(name, made.size);
   }
-  return { number: numberOf(text), names: [...made.keys()] as readonly Name[] };
+  return { number: numberOf(text), names: new Set(made.keys()) };
 }
 
 /** What a step does: what an earlier one made goes by its place, and anything else by its name, which begins with a letter. */
-function lineOf(step: HalfStep, made: ReadonlyMap<unknown, number>): string | null {
+function lineOf(step: HalfStep, made: ReadonlyMap<Name, number>): string | null {
   const { nameable, construction } = knownStep(step);
   if (!nameable || construction === null) return null;
   let line = construction.pattern;

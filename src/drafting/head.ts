@@ -1,5 +1,4 @@
 import { type Message, message } from '../words/message.ts';
-import type { Construction } from './construction.ts';
 import type { HalfStep } from './form.ts';
 import { type KnownStep, knownStep } from './known-step.ts';
 import { isName, isReserved } from './name.ts';
@@ -11,45 +10,41 @@ import type { Form } from './verbs.ts';
 import { wordOf } from './word-of.ts';
 
 /** What a step is before its blanks are looked at: its name, the form it is written in, and what it does. */
-export interface Head {
-  readonly step: HalfStep;
-  readonly name: Name;
+export interface Head extends KnownStep {
   readonly form: Form;
-  readonly construction: Construction | null;
 }
 
-/** Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. */
-export function headOf(step: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Outcome<Head> {
+/**
+ * Reads the head of a step; fails where it is no step, its verb is unknown, or its name cannot be given. `whyTaken` says why
+ * a name, well-formed, is another's already; null where it is not.
+ */
+export function headOf(step: unknown, whyTaken: (name: Name) => Message | null): Outcome<Head> {
   if (!isRecord(step)) return failed(null, message('problem.not-a-step'));
-  const half: HalfStep = step;
-  const { name, verb } = half;
-  const known = knownStep(half);
-  const whyNot = whyNotOwnName(known, name, givens, earlier);
+  const known = knownStep(step as HalfStep);
+  const whyNot = known.nameable ? whyTaken(known.name) : whyNotForm(known.name);
   if (whyNot) return failed('name', whyNot);
-  const { form, construction } = known;
-  if (form) return made({ step: half, name: name as Name, form, construction });
-  const word = wordOf(verb);
+  if (hasForm(known)) return made(known);
+  const word = wordOf(known.step.verb);
   return failed(
     'verb',
     word === '' ? message('problem.verb-missing') : message('problem.unknown-verb', { verb: word }),
   );
 }
 
-function whyNotOwnName(
-  { nameable }: KnownStep,
-  name: unknown,
-  givens: Givens,
-  earlier: ReadonlyMap<Name, number>,
-): Message | null {
-  return nameable ? whyTaken(name as Name, givens, earlier) : whyNotName(name, givens, earlier);
+function hasForm(known: KnownStep): known is Head {
+  return known.form !== null;
 }
 
 /** Why something cannot be the name of a new object; null when it can. `earlier` maps names taken to their steps. */
 export function whyNotName(name: unknown, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {
+  return whyNotForm(name) ?? whyTaken(name as Name, givens, earlier);
+}
+
+/** Why something cannot be a name at all. */
+function whyNotForm(name: unknown): Message | null {
   if (name === undefined || name === '') return message('problem.name-missing');
   if (!isName(name)) return message('problem.name-form', { name: wordOf(name) });
-  if (isReserved(name)) return message('problem.name-reserved', { name });
-  return whyTaken(name, givens, earlier);
+  return isReserved(name) ? message('problem.name-reserved', { name }) : null;
 }
 
 function whyTaken(name: Name, givens: Givens, earlier: ReadonlyMap<Name, number>): Message | null {

@@ -1,10 +1,14 @@
 import { type Construction, constructionOf } from './construction.ts';
 import { formOf, type HalfStep } from './form.ts';
 import { isName, isReserved } from './name.ts';
+import type { Name } from './step.ts';
 import type { Form } from './verbs.ts';
 
 /** What a step is whatever lies on the table. */
 export interface KnownStep {
+  readonly step: HalfStep;
+  /** As it is written: it is a name where the step is nameable. */
+  readonly name: Name;
   /** Null where there is no such verb. */
   readonly form: Form | null;
   /** Whether its name is well-formed and no word of the language. */
@@ -22,7 +26,7 @@ export function knownStep(step: HalfStep): KnownStep {
   const form = formOf(step);
   const { name } = step;
   const construction = form === null ? null : constructionOf(step, form);
-  const now = { form, nameable: isName(name) && !isReserved(name), construction };
+  const now = { step, name: name as Name, form, nameable: isName(name) && !isReserved(name), construction };
   known.set(step, now);
   return now;
 }

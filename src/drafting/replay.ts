@@ -1,5 +1,7 @@
 import { type Message, message } from '../words/message.ts';
-import { type Head, headOf } from './head.ts';
+import type { HalfStep } from './form.ts';
+import { type Head, headOf, whyNotName } from './head.ts';
+import { knownStep } from './known-step.ts';
 import { DRAFT_WORK, STEP_WORK } from './limits.ts';
 import { made } from './outcome.ts';
 import { millimetres, type Quantity, radians } from './quantity.ts';
@@ -25,19 +27,23 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
   const measures = new Map(givens.measures);
   const answers = new Map<Name, Name>();
   const problems: Problem[] = [];
-  const named = new Map<Name, number>();
+  // The names of steps that made nothing are taken, too.
+  const lost = new Set<Name>();
   const memory = memoryOf(givens);
   let index = 0;
   const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
+  const whyTaken = (name: Name): Message | null => {
+    const taken = shapes.has(name) || measures.has(name) || lost.has(name);
+    return taken ? whyNotName(name, givens, namesBefore(steps, index)) : null;
+  };
   let work = 0;
   for (; index < steps.length; index++) {
-    const head = headOf(steps[index], givens, named);
+    const head = headOf(steps[index], whyTaken);
     if (!head.ok) {
       problems.push({ step: index, name: nameOf(steps[index]), field: head.field, message: head.message });
       continue;
     }
     const { name, step } = head.value;
-    named.set(name, index);
     const target = step.answers;
     if (typeof target === 'string') answers.set(target, name);
     const limit = Math.max(DRAFT_WORK - work, STEP_WORK);
@@ -45,9 +51,24 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
     const { outcome } = done;
     work += done.work;
     if (outcome.ok) lay(name, outcome.value, shapes, measures);
-    else problems.push({ step: index, name, field: outcome.field, message: outcome.message });
+    else {
+      lost.add(name);
+      problems.push({ step: index, name, field: outcome.field, message: outcome.message });
+    }
   }
   return { shapes, measures, answers, problems, work };
+}
+
+/** The names that were taken before a step, each with the first step that could take it. */
+function namesBefore(steps: readonly unknown[], index: number): ReadonlyMap<Name, number> {
+  const earlier = new Map<Name, number>();
+  for (let at = 0; at < index; at++) {
+    const step = steps[at];
+    if (!isRecord(step)) continue;
+    const { name, nameable, form } = knownStep(step as HalfStep);
+    if (nameable && form !== null && !earlier.has(name)) earlier.set(name, at);
+  }
+  return earlier;
 }
 
 function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {

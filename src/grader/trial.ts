@@ -49,5 +49,7 @@ const KEPT = 500;
 
 /** Whether a draft calls something as a thing is called that lies there already. */
 function namesGiven({ names }: Gist, { learner }: Laid): boolean {
-  return names.some((name) => learner.shapes.has(name) || learner.measures.has(name));
+  for (const given of [learner.shapes, learner.measures])
+    for (const name of given.keys()) if (names.has(name)) return true;
+  return false;
 }

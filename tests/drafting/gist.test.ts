@@ -18,7 +18,7 @@ test('drafts that differ in names alone have one gist', () => {
     { ...mark, name: 'point-1', on: 'line-1', distance: 'length-1' },
   ];
   expect(numberOf(others)).toBe(numberOf(draft));
-  expect(gistOf(others as readonly Step[])?.names).toEqual(['line-1', 'length-1', 'point-1']);
+  expect(gistOf(others as readonly Step[])?.names).toEqual(new Set(['line-1', 'length-1', 'point-1']));
 });
 
 test('drafts that do different things have different ones', () => {
