@@ -100,6 +100,7 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await expect(page.locator('.desk-printed')).toContainText('its file, week-2-overlap.set.json, on this page:');
   await expect(page.getByLabel('Title')).toBeHidden();
   await expect(page.getByRole('heading', { name: 'Set work' })).toBeHidden();
+  await expect(page.getByText('How this is done, press by press')).toBeHidden();
 });
 
 test.describe('a student', () => {
