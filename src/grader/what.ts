@@ -98,7 +98,9 @@ function amountOff(judged: JudgedTarget, { check, off: size }: JudgedCheck, read
         off,
       });
     case 'inflection':
-      return message('grader.inflection', { target, measured, expected });
+      return tooMuch
+        ? message('grader.wavers', { target, measured, off })
+        : message('grader.inflection', { target, measured, expected });
     default:
       return message(tooMuch ? 'grader.too-long' : 'grader.too-short', { target, measured, expected, off });
   }

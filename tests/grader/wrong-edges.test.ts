@@ -84,4 +84,43 @@ describe('an edge that is right at its ends only', () => {
       expect(lost.map(({ check, marks }) => [check, marks])).toContainEqual(['through', 0]);
     }
   });
+
+  /** The checks of the outer edge that a curve loses on some invented figure, led besides through marks off the straight between the right ones. */
+  function lostBeside(id: string, off: readonly string[], fractions: readonly string[]): readonly string[] {
+    const exercise = loadExercise(id);
+    const at = exercise.reference.findIndex(({ name }) => name === 'outer-edge');
+    const chord: Step = { verb: 'rule', name: 'chord', from: 'over-shoulder', to: 'collar-point' };
+    const beside = fractions.flatMap((fraction, index): Step[] => [
+      { verb: 'part', name: `on-${index}`, from: 'over-shoulder', to: 'collar-point', fraction },
+      { verb: 'parallel', name: `out-${index}`, to: 'chord', distance: off[index] ?? '0 mm', side: 'left' },
+      { verb: 'foot', name: `mark-${index}`, from: `on-${index}`, on: `out-${index}` },
+    ]);
+    const edge: Step = {
+      verb: 'curve',
+      name: 'outer-edge',
+      through: ['outer-back', 'over-shoulder', ...fractions.map((_, index) => `mark-${index}`), 'collar-point'],
+      leave: { square: 'collar-centre-back' },
+      answers: 'outer-edge',
+    };
+    const steps = [...exercise.reference.slice(0, at), chord, ...beside, edge, ...exercise.reference.slice(at + 1)];
+    const lost = invented.flatMap((figure) => {
+      const { checks } = gradeDraft(exercise, orderOn(exercise, figure), steps, 'workroom');
+      return checks.filter(({ target, status }) => target === 'outer-edge' && status === 'beyond');
+    });
+    return [...new Set(lost.map(({ check }) => check))];
+  }
+
+  test.each(['collar-single', 'collar-double', 'collar-outline'])(
+    '%s: an outer edge that bulges between its marks is too long',
+    (id) => {
+      expect(lostBeside(id, ['45 mm'], ['1/2'])).toContain('length');
+    },
+  );
+
+  test.each(['collar-single', 'collar-double', 'collar-outline'])(
+    '%s: an outer edge that bends to and fro between its marks is a wavy one',
+    (id) => {
+      expect(lostBeside(id, ['14 mm', '-14 mm'], ['1/4', '3/4'])).toContain('inflection');
+    },
+  );
 });

@@ -140,6 +140,10 @@ export const grader = {
     ['target', 'off'],
     'Your {target} has a corner of {off} in it, where it should run smooth.',
   ),
+  'grader.wavers': entry(
+    ['target', 'measured', 'off'],
+    'Your {target} bends to and fro: it bends back {measured}, {off} more than it should.',
+  ),
   'grader.inflection': entry(
     ['target', 'measured', 'expected'],
     'The slight reverse bend of your {target} is {measured} deep, where {expected} is wanted.',
