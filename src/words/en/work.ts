@@ -21,7 +21,7 @@ export const work = {
     'One draft or more were made for another name’s figure, and stay so. Go back to that name, or begin them again.',
   ),
   'work.trial': plain(
-    'You see this set as a student does. What you write and draw here stands apart from every student’s work, and is gone when this tab is closed.',
+    'You see this set as a student does. What you write and draw here stands apart from every student’s work, and is gone when this tab is closed. The link for the class is the one on the desk, and not this page’s address.',
   ),
   'work.exercises': plain('Exercises'),
   'work.begin': plain('Begin'),
