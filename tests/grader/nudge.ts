@@ -1,11 +1,11 @@
 import type { CurveShape, Shape } from '../../src/drafting/shape.ts';
-import { type Path, straight } from '../../src/geometry/cubic.ts';
+import { type Cubic, type Path, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { lineThrough, signedDistance } from '../../src/geometry/line.ts';
 import { endOf, reversePath, startOf } from '../../src/geometry/path.ts';
 import { add, between, distance, heading, type Point, quarterTurn, scale, subtract } from '../../src/geometry/point.ts';
-import { breaksOf } from '../../src/geometry/smooth.ts';
-import { directionAtStation, splitAtStation } from '../../src/geometry/station.ts';
+import { breaksOf, inflectionsOf, turnOf } from '../../src/geometry/smooth.ts';
+import { directionAtStation, pieceBetween, splitAtStation } from '../../src/geometry/station.ts';
 import { shiftPath, turnLine, turnPath } from '../../src/geometry/transform.ts';
 import type { Check, WalkCheck } from '../../src/grader/exercise.ts';
 import type { JudgedCheck } from '../../src/grader/judge.ts';
@@ -46,7 +46,7 @@ export function nudge(check: Check, subject: Subject, move: Move): Shape | null 
     case 'through':
     case 'shape':
     case 'inflection':
-      return right.kind === 'curve' ? reshaped(check, { ...subject, right }, by) : null;
+      return right.kind === 'curve' ? redrawn(check, { ...subject, right }, by) : null;
     case 'angle':
       return right.kind === 'angle' ? { kind: 'angle', angle: right.angle + (by * Math.PI) / 180 } : null;
     case 'smoothness':
@@ -94,13 +94,19 @@ function movedFrom(from: Shape | null, shape: Shape, by: number): Shape | null {
   return moved(shape, scale(away, by / distance(shape.point, from.point)));
 }
 
+function redrawn(check: Check, subject: OfCurve, by: number): Shape | null {
+  return check.measure === 'inflection' ? wavering(check, subject, by) : reshaped(check, subject, by);
+}
+
+type OfCurve = Subject & { readonly right: CurveShape };
+
 /** A curve drawn out square to its chord, or moved so, until the reading has changed by the amount wanted: found by halving. */
-function reshaped(check: Check, subject: Subject & { readonly right: CurveShape }, by: number): Shape | null {
+function reshaped(check: Check, subject: OfCurve, by: number): Shape | null {
   const { path } = subject.right;
   const chord = lineThrough(startOf(path), endOf(path));
   if (chord === null) return null;
   const normal = quarterTurn(chord.direction);
-  const whole = check.measure === 'through' || check.measure === 'shape';
+  const whole = check.measure !== 'inflection';
   const at = (share: number): Shape => ({
     kind: 'curve',
     path: whole
@@ -117,6 +123,8 @@ function reshaped(check: Check, subject: Subject & { readonly right: CurveShape 
   const away = whole ? (value(0.1) >= value(-0.1) ? 1 : -1) : Math.sign((value(1) - start) * by);
   let low = 0;
   let high = whole ? 4 * Math.abs(by) * away : away;
+  // What does not change at all is not moved by this.
+  if (high === 0) return null;
   while (change(high) < Math.abs(by) && Math.abs(high) < 1e4) high *= 2;
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
@@ -124,6 +132,30 @@ function reshaped(check: Check, subject: Subject & { readonly right: CurveShape 
     else high = middle;
   }
   return at((low + high) / 2);
+}
+
+/**
+ * A curve that bends back by so much more, or less, than the right one. What bends back less than is wanted to move cannot bend
+ * back less by that; it is drawn on in a wave instead, to either side as deep as it is to bend back in all.
+ */
+function wavering(check: Check, subject: OfCurve, by: number): Shape | null {
+  const { path } = subject.right;
+  const own = takeReading(check, { ...subject, answer: subject.right })?.measured ?? 0;
+  if (by < 0 && own > -by) return reshaped(check, subject, by);
+  const length = lengthOf(path);
+  const last = pieceBetween(path, inflectionsOf(path).at(-1) ?? 0, length);
+  const side = last !== null && turnOf(last) < 0 ? -1 : 1;
+  const ahead = directionAtStation(path, length) ?? { x: 1, y: 0 };
+  const deep = own + Math.abs(by);
+  const first = bow(endOf(path), ahead, side * deep);
+  return { kind: 'curve', path: [...path, first, bow(first.p3, ahead, -side * deep)] };
+}
+
+/** A piece of 4 cm in a direction that bows so far to the left of its chord: its handles stand off 4/3 as far. */
+function bow(from: Point, ahead: Point, off: number): Cubic {
+  const piece = straight(from, add(from, scale(ahead, 40)));
+  const aside = scale(quarterTurn(ahead), (off * 4) / 3);
+  return { ...piece, p1: add(piece.p1, aside), p2: add(piece.p2, aside) };
 }
 
 /** A curve with a corner put into the middle of it. */
