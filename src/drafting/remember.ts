@@ -23,10 +23,10 @@ interface Made extends Done {
   readonly inputs: readonly Input[];
 }
 
-/** What was made on a table, by the pattern of its construction. */
-export type Memory = Map<string, readonly Made[]>;
+/** What was made on a table, by the pattern of its construction; what was used last is last. */
+export type Memory = Map<string, Made[]>;
 
-/** Of one pattern so many things are kept, the last ones. */
+/** Of one pattern so many things are kept, those used last. */
 const KEPT = 24;
 
 /** So many patterns are remembered on one table, and then all are forgotten: where somebody draws, each move of the hand may be a new one. */
@@ -50,9 +50,13 @@ export function memoryOf({ shapes }: Givens): Memory {
     memories = new WeakMap();
     held = 0;
   }
-  const memory = memories.get(shapes) ?? new Map<string, readonly Made[]>();
+  const known = memories.get(shapes);
+  if (known !== undefined) {
+    if (known.size > MOST) known.clear();
+    return known;
+  }
+  const memory: Memory = new Map();
   memories.set(shapes, memory);
-  if (memory.size > MOST) memory.clear();
   return memory;
 }
 
@@ -69,19 +73,31 @@ export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: nu
   const { pattern, uses } = construction;
   const inputs = uses.map((name) => inputNamed(name, scope));
   const before = memory.get(pattern);
-  const again = before?.find((made) => areSame(made.inputs, inputs));
+  const again = before && madeFrom(inputs, before);
   if (again) return again.work <= limit ? again : givenUp(limit);
   const done = carryOutWithin(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
   if (!done.outcome.ok) return done;
   const made: Made = { ...done, inputs };
-  memory.set(pattern, before ? [made, ...before.slice(0, KEPT - 1)] : [made]);
+  if (before === undefined) memory.set(pattern, [made]);
+  else if (before.push(made) > KEPT) before.shift();
   held += sizeOf(made, pattern);
   return made;
 }
 
 function inputNamed(name: Name, { shapes, measures }: Scope): Input {
   return shapes.get(name) ?? measures.get(name);
+}
+
+/** What was made from these things, which is then the last that was used. */
+function madeFrom(inputs: readonly Input[], before: Made[]): Made | undefined {
+  for (let at = before.length - 1; at >= 0; at--) {
+    const made = before[at] as Made;
+    if (!areSame(made.inputs, inputs)) continue;
+    if (at < before.length - 1) before.push(...before.splice(at, 1));
+    return made;
+  }
+  return undefined;
 }
 
 function areSame(some: readonly Input[], others: readonly Input[]): boolean {

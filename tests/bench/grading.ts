@@ -4,12 +4,13 @@ import { exercisesFolder, parseExercise } from '../../src/cli/exercises.ts';
 import { markWork } from '../../src/exchange/mark-work.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { inTurn, short } from './measure/rounds.ts';
-import { collarLine, inOwnWords, misreadSteps, wholeCollar } from './measure/whole-collar.ts';
+import { collarLine, drawnOtherwise, inOwnWords, misreadSteps, wholeCollar } from './measure/whole-collar.ts';
 
 /**
  * Marking a whole collar that was handed in, the draft tried on six other figures, against parsing its bytes. Every hand-in
  * is of another figure. In a stream the grader remembers what earlier drafts made on the other figures; "in own words" is a
- * draft that calls nothing as any other does; "alone" is one with nothing remembered: the exercise has just been read.
+ * draft that calls nothing as any other does; one "drawn otherwise" does what no other does, so that it has to be tried on every
+ * figure; "alone" is one with nothing remembered: the exercise has just been read.
  */
 const ROUNDS = 200;
 /** Few enough that a round is done before a busy machine turns to something else. */
@@ -23,6 +24,8 @@ const kinds = {
   'right, in own words': (seed: number) => collarLine(String(seed), inOwnWords(right(), String(seed))),
   wrong: (seed: number) => collarLine(String(seed), misreadSteps(seed)),
   'wrong, in own words': (seed: number) => collarLine(String(seed), inOwnWords(misreadSteps(seed), String(seed))),
+  'right, drawn otherwise': (seed: number) => collarLine(String(seed), drawnOtherwise(right(), seed)),
+  'wrong, drawn otherwise': (seed: number) => collarLine(String(seed), drawnOtherwise(misreadSteps(seed), seed)),
 };
 
 /** Lines that nobody has seen yet: each is made for one round, and not in the time that is taken. */

@@ -36,6 +36,14 @@ export function misreadSteps(number: number): readonly Step[] {
   return misread(wholeCollar.reference, misreading);
 }
 
+/** The same draft with the first line laid off a little further, by as much as no other number has: whatever hangs on it was never drawn before. */
+export function drawnOtherwise(steps: readonly Step[], number: number): readonly Step[] {
+  const first = steps.find((step) => 'distance' in step);
+  return steps.map((step) =>
+    step === first && 'distance' in step ? { ...step, distance: `${step.distance} + ${(number + 1) / 1000} mm` } : step,
+  );
+}
+
 /** The same draft with everything it makes called by names that no other draft has. */
 export function inOwnWords(steps: readonly Step[], seed: string): readonly Step[] {
   return steps.reduce<readonly Step[]>((all, { name }) => {
