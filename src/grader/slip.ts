@@ -26,6 +26,12 @@ export function slipOf(bench: Bench, judged: JudgedTarget): Slip | null {
 function misread(exercise: Exercise, givens: Givens, judged: JudgedTarget): Slip | null {
   const misreading = misreadingOf(exercise, givens, judged);
   if (misreading === null) return null;
-  const read = judged.checks.find(({ status }) => status !== 'within');
+  const off = judged.checks.filter(({ status }) => status !== 'within');
+  const read = off.find(({ reading }) => reading !== null);
+  // An answer that runs across what it should run beside has no size to be off by: what says one cannot be said of it.
+  if (read === undefined && SIZED.test(misreading.says)) return null;
   return { id: misreading.id, says: [written(misreading.says, fillers(read ?? null, givens))] };
 }
+
+/** Words that say by how much a check is off. */
+const SIZED = /\{(?:off|measured|expected)[,}]/;
