@@ -1,4 +1,5 @@
 import type { CurveShape, Shape } from '../../src/drafting/shape.ts';
+import { bowOf } from '../../src/geometry/compare.ts';
 import { type Cubic, type Path, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { lineThrough, signedDistance } from '../../src/geometry/line.ts';
@@ -78,10 +79,19 @@ function drawnOn(path: Path, by: number): Path {
   return [...path, straight(end, add(end, scale(direction, by)))];
 }
 
-/** A straight curve of one piece bent to one side by so much: its middle moves by 3/4 of what its two handles do. */
-function bowed([piece]: Path, by: number): Shape | null {
-  const chord = piece === undefined ? null : lineThrough(piece.p0, piece.p3);
+/**
+ * A curve that bows by so much more. A straight one of one piece is bent: its middle moves by 3/4 of what its two handles do.
+ * Any other is drawn out square to its chord, which draws out its bow alike.
+ */
+function bowed(path: Path, by: number): Shape | null {
+  const [piece] = path;
+  const chord = lineThrough(startOf(path), endOf(path));
   if (piece === undefined || chord === null) return null;
+  const own = bowOf(path);
+  if (Math.abs(own) > 1e-3) {
+    const normal = scale(quarterTurn(chord.direction), by / own);
+    return { kind: 'curve', path: placed(path, (p) => add(p, scale(normal, signedDistance(chord, p)))) };
+  }
   const aside = scale(quarterTurn(chord.direction), (by * 4) / 3);
   return { kind: 'curve', path: [{ ...piece, p1: add(piece.p1, aside), p2: add(piece.p2, aside) }] };
 }
