@@ -39,7 +39,7 @@ describe('how a collar will roll, in words', () => {
     expect(rolls(0.4).says).toMatchInlineSnapshot(`
       [
         "It will pull: the outer edge is 0.9 cm too short.",
-        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 0.7 cm longer. Stress lines run across the shoulder.",
+        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 0.6 cm longer. Stress lines run across the shoulder.",
         "An edge of this length lies 0.7 cm below the neck seam, where 1.6 cm is wanted.",
       ]
     `);
@@ -49,7 +49,7 @@ describe('how a collar will roll, in words', () => {
     expect(rolls(-0.5).says).toMatchInlineSnapshot(`
       [
         "It will pull: the outer edge is 2.3 cm too short.",
-        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 0.7 cm shorter. Stress lines run across the shoulder.",
+        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 0.8 cm shorter. Stress lines run across the shoulder.",
         "An edge of this length does not come down over the neck seam at all, where 1.6 cm below it is wanted.",
       ]
     `);
@@ -60,7 +60,7 @@ describe('how a collar will roll, in words', () => {
     expect(rolls(2).says).toMatchInlineSnapshot(`
       [
         "It will ripple: the outer edge is 1.6 cm too long.",
-        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 3.1 cm longer. It stands off in waves, and the stand drops.",
+        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 3.2 cm longer. It stands off in waves, and the stand drops.",
         "That leaves a stand of 2.4 cm in place of 3.2 cm.",
       ]
     `);
