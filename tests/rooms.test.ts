@@ -54,6 +54,25 @@ test('imports point from later rooms to earlier ones only', () => {
   expect(backward).toEqual([]);
 });
 
+test('no file leads back to itself by what it imports, types among it', () => {
+  const onward = new Map(files.map((file) => [file, [] as string[]]));
+  for (const { from, what } of imports) {
+    const target = targetOf(from, what);
+    if (target !== null) onward.get(from)?.push(target);
+  }
+  const reached = (file: string): ReadonlySet<string> => {
+    const seen = new Set<string>();
+    const open = [...(onward.get(file) ?? [])];
+    for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      if (seen.has(next)) continue;
+      seen.add(next);
+      open.push(...(onward.get(next) ?? []));
+    }
+    return seen;
+  };
+  expect(files.filter((file) => reached(file).has(file))).toEqual([]);
+});
+
 describe('the kernel, from words to exchange', () => {
   const kernel = files.filter((file) => roomOf(file) in KERNEL);
 

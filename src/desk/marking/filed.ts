@@ -7,8 +7,8 @@ import {
 import { writeMarking } from '../../exchange/marking-file/write-marking.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { UNTOUCHED } from '../../exchange/notes/notes.ts';
-import type { Laid } from './intake/intake.ts';
 import type { Held } from './intake/piles.ts';
+import type { Laid } from './intake/taken.ts';
 
 /** All that lies on the desk as a marking file; `saved` is when, ISO 8601. */
 export function filed({ set, taken, waiting, notes }: Held, saved: string | null): MarkingFile {

@@ -1,6 +1,6 @@
 import { earlierOf, latestOf } from '../../exchange/class/class-work.ts';
 import type { Student } from '../../exchange/student.ts';
-import type { Sound } from './book/Book.tsx';
+import type { Sound } from './intake/taken.ts';
 
 /** The work of a class on the desk. */
 export interface TheClass {

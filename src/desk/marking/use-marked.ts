@@ -4,10 +4,9 @@ import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { type LooseNote, looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
 import { notedEntry } from '../../exchange/notes/noted-marks.ts';
 import { UNTOUCHED } from '../../exchange/notes/notes.ts';
-import type { Sound } from './book/Book.tsx';
 import { type ClassInHand, useClass } from './class/use-class.ts';
-import type { Taken } from './intake/intake.ts';
 import { unreadAmong } from './intake/refused.ts';
+import type { Sound, Taken } from './intake/taken.ts';
 import type { MarkingDesk } from './use-marking-desk.ts';
 
 /** What is made of the work on the desk. */

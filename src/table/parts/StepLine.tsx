@@ -1,26 +1,13 @@
 import type { VNode } from 'preact';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
-import type { Bench, Room } from '../model/bench.ts';
 import { spelt } from '../model/name-trouble.ts';
 import { whatStays } from '../model/stays.ts';
 import type { Say } from '../say.ts';
-import type { Dispatch } from '../use-bench.ts';
 import { NameBox } from './NameBox.tsx';
 import { StepWords } from './StepWords.tsx';
+import type { StepLineProps } from './step-line-props.ts';
 import { TargetSelect } from './TargetSelect.tsx';
-
-export interface StepLineProps {
-  readonly index: number;
-  readonly step: Step;
-  readonly bench: Bench;
-  readonly room: Room;
-  readonly sheet: Sheet;
-  readonly shown: (name: Name) => boolean;
-  readonly say: Say;
-  readonly dispatch: Dispatch;
-  readonly onLight: (name: Name | null) => void;
-}
 
 /** One step of the working: its sentence, its name, what it answers, and a way to rub it out. */
 export function StepLine(props: StepLineProps): VNode {

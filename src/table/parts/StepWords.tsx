@@ -8,8 +8,8 @@ import type { Say } from '../say.ts';
 import { AnyBlank } from './AnyBlank.tsx';
 import { blankFor } from './blank-for.ts';
 import { wantedIn } from './blank-words.ts';
-import type { StepLineProps } from './StepLine.tsx';
 import { offered, type Piece, piecesOf } from './sentence-pieces.ts';
+import type { StepLineProps } from './step-line-props.ts';
 
 /** The sentence, its blanks as words that can be pressed and changed in place. */
 export function StepWords(props: StepLineProps): VNode {

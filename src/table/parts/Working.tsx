@@ -1,7 +1,8 @@
 import type { VNode } from 'preact';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
-import { StepLine, type StepLineProps } from './StepLine.tsx';
+import { StepLine } from './StepLine.tsx';
+import type { StepLineProps } from './step-line-props.ts';
 
 type WorkingProps = Omit<StepLineProps, 'index' | 'step'>;
 

@@ -1,4 +1,4 @@
-import type { Sound } from '../../../src/desk/marking/book/Book.tsx';
+import type { Sound } from '../../../src/desk/marking/intake/taken.ts';
 import { takeIn } from '../../../src/desk/marking/intake/intake.ts';
 import type { Step } from '../../../src/drafting/step.ts';
 import { writeHandIn } from '../../../src/exchange/write-hand-in.ts';

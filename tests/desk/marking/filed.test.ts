@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../src/cli/exercises.ts';
 import { filed, filedText } from '../../../src/desk/marking/filed.ts';
-import { type Dropped, type Intake, takeIn } from '../../../src/desk/marking/intake/intake.ts';
+import { takeIn } from '../../../src/desk/marking/intake/intake.ts';
+import type { Dropped, Intake } from '../../../src/desk/marking/intake/taken.ts';
 import { added, type Held, NOTHING, opened, stopped } from '../../../src/desk/marking/intake/piles.ts';
 import { unreadAmong } from '../../../src/desk/marking/intake/refused.ts';
 import { draftKey } from '../../../src/exchange/notes/draft-key.ts';

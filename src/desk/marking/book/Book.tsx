@@ -7,16 +7,13 @@ import { studentKey } from '../../../exchange/student.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
 import type { ClassInHand } from '../class/use-class.ts';
-import type { Taken } from '../intake/intake.ts';
+import type { Sound } from '../intake/taken.ts';
 import { NextPiece } from '../piece/NextPiece.tsx';
 import { nextPiece } from '../piece/next-piece.ts';
 import { type PieceInHand, PieceView } from '../piece/PieceView.tsx';
 import type { TheClass } from '../the-class.ts';
 import { BookTable } from './BookTable.tsx';
 import { EarlierWork, Versions } from './EarlierWork.tsx';
-
-/** A piece of work that was read and marked. */
-export type Sound = Extract<Taken, { readonly ok: true }>;
 
 interface BookProps {
   readonly book: Gradebook;

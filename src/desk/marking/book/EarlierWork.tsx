@@ -2,8 +2,8 @@ import type { VNode } from 'preact';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import type { Say } from '../../../table/say.ts';
 import { momentText } from '../../setting/date-time.ts';
+import type { Sound } from '../intake/taken.ts';
 import { studentName } from '../student-name.ts';
-import type { Sound } from './Book.tsx';
 
 interface EarlierWorkProps {
   readonly earlier: readonly Sound[];

@@ -7,7 +7,7 @@ import type { UnderSheet } from '../../../exchange/class/laid/under-sheet.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
 import type { Say } from '../../../table/say.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import { Names } from '../Names.tsx';
 import type { Opened } from '../piece/use-opened.ts';
 import type { TheClass } from '../the-class.ts';

@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import type { Opened } from '../piece/use-opened.ts';
 import type { TheClass } from '../the-class.ts';
 import { ClassPicture } from './ClassPicture.tsx';

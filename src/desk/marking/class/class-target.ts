@@ -1,7 +1,7 @@
 import type { Name } from '../../../drafting/step.ts';
 import { type Stray, sizeOf } from '../../../exchange/class/laid/stray.ts';
 import { wayWords } from '../../../exchange/class/ways.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import type { Gathered } from './class-drawing.ts';
 
 /** What a class made of one target, as far as it can be laid over one another. */

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import { type Opened, useOpened } from '../piece/use-opened.ts';
 import { type TheClass, theClass } from '../the-class.ts';
 import { type ExercisesOnDesk, useExercises } from '../use-exercises.ts';

@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { useListHead } from '../use-list-head.ts';
-import type { Taken } from './intake.ts';
+import type { Taken } from './taken.ts';
 
 interface UntakenProps {
   readonly taken: readonly Taken[];

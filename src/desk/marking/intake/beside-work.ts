@@ -4,8 +4,8 @@ import { readSet } from '../../../exchange/read-set.ts';
 import { refusalOf } from '../../../exchange/refusal.ts';
 import { SET_LENGTH, saysSet } from '../../../exchange/says-set.ts';
 import type { Message } from '../../../words/message.ts';
-import type { Dropped, Intake } from './intake.ts';
 import { refusedAt } from './refused.ts';
+import type { Dropped, Intake } from './taken.ts';
 
 /** What lies among hand-ins and is none: a set, or a marking file with its set. Null for any other file. */
 export async function besideWork(file: Dropped, exercises: readonly string[]): Promise<readonly Intake[] | null> {

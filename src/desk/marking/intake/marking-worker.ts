@@ -2,7 +2,8 @@ import type { ProblemSet } from '../../../exchange/set.ts';
 import { strangeExercise } from '../../../exchange/strange-exercise.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import type { Message } from '../../../words/message.ts';
-import { type Intake, type Laid, takeIn } from './intake.ts';
+import { takeIn } from './intake.ts';
+import type { Intake, Laid } from './taken.ts';
 
 /** What the page asks of the worker: to take in a pile. */
 export interface Task {

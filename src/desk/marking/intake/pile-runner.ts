@@ -1,9 +1,9 @@
 import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../../exchange/notes/notes.ts';
-import type { Intake, Laid, Taken } from './intake.ts';
 import type { Answer, Task } from './marking-worker.ts';
 import { added, begunOn, byOtherSet, type Held, leftOut, NOTHING, opened, stopped, takenUp } from './piles.ts';
+import type { Intake, Laid, Taken } from './taken.ts';
 
 export type Files = Task['files'];
 

@@ -7,8 +7,8 @@ import type { ProblemSet } from '../../../exchange/set.ts';
 import { studentKey } from '../../../exchange/student.ts';
 import { setMark } from '../../../exchange/write-set.ts';
 import { message } from '../../../words/message.ts';
-import type { Intake, Laid, Taken } from './intake.ts';
 import { type Refused, refusedAt } from './refused.ts';
+import type { Intake, Laid, Taken } from './taken.ts';
 
 /** What lies on the marking desk. */
 export interface Held {

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { Say } from '../../../table/say.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import { studentName } from '../student-name.ts';
 
 interface NextPieceProps {

@@ -1,5 +1,5 @@
 import type { BookLine } from '../../../exchange/class/gradebook.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import type { TheClass } from '../the-class.ts';
 
 /** What the next student of a gradebook handed in for the same exercise, and counts; undefined where there is no next. */

@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 
 /** The piece of work that lies open. */
 export interface Opened {

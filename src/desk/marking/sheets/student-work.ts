@@ -1,6 +1,6 @@
 import type { Name } from '../../../drafting/step.ts';
 import type { BookLine, Entry, Gradebook } from '../../../exchange/class/gradebook.ts';
-import type { Sound } from '../book/Book.tsx';
+import type { Sound } from '../intake/taken.ts';
 import type { TheClass } from '../the-class.ts';
 
 /** What one student handed in for one exercise: what the gradebook counts, and the piece itself; null where there is none. */

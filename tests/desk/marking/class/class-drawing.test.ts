@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../../src/cli/exercises.ts';
-import type { Sound } from '../../../../src/desk/marking/book/Book.tsx';
+import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { classDrawing } from '../../../../src/desk/marking/class/class-drawing.ts';
 import { classSentences, whyNoChalk } from '../../../../src/desk/marking/class/class-sentences.ts';
 import { classSheet } from '../../../../src/desk/marking/class/class-sheet.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import { shownLines } from '../../../../src/desk/marking/book/sorted.ts';
-import { type Dropped, type Intake, type Laid, takeIn } from '../../../../src/desk/marking/intake/intake.ts';
+import { takeIn } from '../../../../src/desk/marking/intake/intake.ts';
+import type { Dropped, Intake, Laid } from '../../../../src/desk/marking/intake/taken.ts';
 import {
   added,
   begunOn,

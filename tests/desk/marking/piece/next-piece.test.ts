@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Sound } from '../../../../src/desk/marking/book/Book.tsx';
+import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { nextPiece } from '../../../../src/desk/marking/piece/next-piece.ts';
 
 const lines = ['ana', 'bo', 'cem'].map((key) => ({ key }));

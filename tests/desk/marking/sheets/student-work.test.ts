@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../../src/cli/exercises.ts';
-import type { Sound } from '../../../../src/desk/marking/book/Book.tsx';
+import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { takeIn } from '../../../../src/desk/marking/intake/intake.ts';
 import { studentWork } from '../../../../src/desk/marking/sheets/student-work.ts';
 import { theClass } from '../../../../src/desk/marking/the-class.ts';
