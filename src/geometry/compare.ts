@@ -32,8 +32,15 @@ export function greatestDistance(a: Path, b: Path): GreatestDistance {
 
 /** Whether two paths part further than this anywhere, as `greatestDistance` finds; where they do, that is mostly seen at a glance. */
 export function partFurther(a: Path, b: Path, most: number): boolean {
+  // Run at the same pace, they are no further apart than their control points.
+  if (a.length === b.length && a.every((piece, i) => handlesApart(piece, pieceAt(b, i)) <= most)) return false;
   const there = furthestFrom(a, b, 0, most);
   return there.off > most || furthestFrom(b, a, there.off, most).off > most;
+}
+
+/** The greatest distance between the control points of two pieces. */
+function handlesApart(a: Cubic, b: Cubic): number {
+  return Math.max(distance(a.p0, b.p0), distance(a.p1, b.p1), distance(a.p2, b.p2), distance(a.p3, b.p3));
 }
 
 /** A point of one path and its nearest place on the other. */
