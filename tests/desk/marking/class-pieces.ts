@@ -1,5 +1,5 @@
-import type { Sound } from '../../../src/desk/marking/intake/taken.ts';
 import { takeIn } from '../../../src/desk/marking/intake/intake.ts';
+import type { Sound } from '../../../src/desk/marking/intake/taken.ts';
 import type { Step } from '../../../src/drafting/step.ts';
 import { writeHandIn } from '../../../src/exchange/write-hand-in.ts';
 import type { Exercise } from '../../../src/grader/exercise.ts';

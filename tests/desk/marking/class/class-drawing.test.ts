@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../../src/cli/exercises.ts';
-import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { classDrawing } from '../../../../src/desk/marking/class/class-drawing.ts';
 import { classSentences, whyNoChalk } from '../../../../src/desk/marking/class/class-sentences.ts';
 import { classSheet } from '../../../../src/desk/marking/class/class-sheet.ts';
 import { classTarget } from '../../../../src/desk/marking/class/class-target.ts';
+import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import type { Step } from '../../../../src/drafting/step.ts';
 import type { Footing } from '../../../../src/exchange/class/laid/footing.ts';
 import type { UnderSheet } from '../../../../src/exchange/class/laid/under-sheet.ts';

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import { shownLines } from '../../../../src/desk/marking/book/sorted.ts';
 import { takeIn } from '../../../../src/desk/marking/intake/intake.ts';
-import type { Dropped, Intake, Laid } from '../../../../src/desk/marking/intake/taken.ts';
 import {
   added,
   begunOn,
@@ -12,6 +11,7 @@ import {
   stopped,
   takenUp,
 } from '../../../../src/desk/marking/intake/piles.ts';
+import type { Dropped, Intake, Laid } from '../../../../src/desk/marking/intake/taken.ts';
 import { type BookLine, gradebookOf } from '../../../../src/exchange/class/gradebook.ts';
 import type { ProblemSet } from '../../../../src/exchange/set.ts';
 import { handInJson, writeHandIn } from '../../../../src/exchange/write-hand-in.ts';

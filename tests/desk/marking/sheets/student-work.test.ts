@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../../src/cli/exercises.ts';
-import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { takeIn } from '../../../../src/desk/marking/intake/intake.ts';
+import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { studentWork } from '../../../../src/desk/marking/sheets/student-work.ts';
 import { theClass } from '../../../../src/desk/marking/the-class.ts';
 import { gradebookOf } from '../../../../src/exchange/class/gradebook.ts';
