@@ -36,7 +36,7 @@ test('a set goes out, three students work it, and it comes back marked: the desk
   const setFile = path.join(folder, 'roll-lines.set.json');
   await teacher.page.goto('/desk/set/');
   await teacher.page.getByLabel('Title').fill('Roll lines');
-  await teacher.page.locator('.desk-pool').getByLabel('The roll line, whole').check();
+  await teacher.page.locator('.desk-pool').getByRole('checkbox', { name: 'The roll line, whole' }).check();
   await teacher.page.getByLabel('Marks for “The roll line, whole”').fill('50');
   await teacher.page.getByLabel('The jackets are drafted for').selectOption('each');
   await keep(teacher.page, act(teacher.page, 'save-set'), setFile);

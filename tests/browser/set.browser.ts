@@ -46,8 +46,8 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await expect(act(page, 'save-set')).toBeDisabled();
   await page.getByLabel('Title').fill('Week 2: overlap');
   await page.getByLabel('A word to the class').fill('Bring a question on Thursday.');
-  await page.locator('.desk-pool').getByLabel('Break level and break point').check();
-  await page.locator('.desk-pool').getByLabel('Overlap edge, single-breasted').check();
+  await page.locator('.desk-pool').getByRole('checkbox', { name: 'Break level and break point' }).check();
+  await page.locator('.desk-pool').getByRole('checkbox', { name: 'Overlap edge, single-breasted' }).check();
   await page.getByRole('button', { name: '“Overlap edge, single-breasted” earlier' }).click();
   await page.getByLabel('Marks for “Break level and break point”').fill('20');
   await page.getByLabel('The jackets are drafted for').selectOption('each');

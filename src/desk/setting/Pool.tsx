@@ -20,17 +20,28 @@ export function Pool({ sheet, lessons, say, change }: PoolProps): VNode {
         <fieldset key={lesson} class="desk-lesson">
           <legend>{title}</legend>
           {exercises.map((card) => (
-            <label key={card.id} class="desk-tick">
-              <input
-                type="checkbox"
-                name={card.id}
-                checked={taken.has(card.id)}
-                onChange={() => change((now) => toggled(now, { exercise: card.id, marks: card.marks }))}
-              />{' '}
-              <span>
-                {card.title} <span class="desk-note">{say('desk.worth', { marks: card.marks })}</span>
-              </span>
-            </label>
+            <div key={card.id} class="desk-offer">
+              <label class="desk-tick">
+                <input
+                  type="checkbox"
+                  name={card.id}
+                  checked={taken.has(card.id)}
+                  onChange={() => change((now) => toggled(now, { exercise: card.id, marks: card.marks }))}
+                />{' '}
+                <span>
+                  {card.title} <span class="desk-note">{say('desk.worth', { marks: card.marks })}</span>
+                </span>
+              </label>
+              {/* In a tab of its own: the set being made stays where it is. */}
+              <a
+                href={`../../exercises/${card.id}/`}
+                target="_blank"
+                rel="noopener"
+                aria-label={say('desk.look-what', { title: card.title })}
+              >
+                {say('desk.look')}
+              </a>
+            </div>
           ))}
         </fieldset>
       ))}

@@ -44,6 +44,8 @@ export const desk = {
   'desk.leave-out': plain('Leave out'),
   'desk.leave-out-what': entry(['title'], 'Leave out “{title}”'),
   'desk.pool': plain('Exercises to take'),
+  'desk.look': plain('look at it'),
+  'desk.look-what': entry(['title'], 'look at it: {title}, in a new tab'),
   'desk.worth': entry(['marks'], '{marks, plural, one {one mark} other {# marks}}'),
 
   'desk.how': plain('How it is done'),
