@@ -15,6 +15,8 @@ import { trimRuns } from './trim.ts';
  * An outer corner turns as an arc about the corner, so the length is exact there: length + |d| x turn (Steiner 1840). At an
  * inner corner, and where the path is hollow tighter than d, the parallel is trimmed where it crosses itself. Where that
  * leaves several pieces apart, the longest is given. Null where nothing is left. A path that closes is treated as open.
+ * A loose end has no parallel of its own, so nothing is cut about it: where a path crosses itself, or hooks round one of its ends
+ * nearer than d, what is given may come nearer to the path than d. No seam of a pattern does either.
  */
 export function offsetPath(path: Path, d: number): Path | null {
   if (!Number.isFinite(d)) return null;
