@@ -98,12 +98,18 @@ function amountOff(judged: JudgedTarget, { check, off: size }: JudgedCheck, read
         off,
       });
     case 'inflection':
-      return tooMuch
-        ? message('grader.wavers', { target, measured, off })
-        : message('grader.inflection', { target, measured, expected });
+      if (!tooMuch) return message('grader.inflection', { target, measured, expected });
+      return wavering(target, reading, measured, off);
     default:
       return message(tooMuch ? 'grader.too-long' : 'grader.too-short', { target, measured, expected, off });
   }
+}
+
+/** Where no bend back is wanted, all of it is too much, and one number says it. */
+function wavering(target: Value, { expected }: Reading, measured: Value, off: Value): Message {
+  return isNothing(expected)
+    ? message('grader.wavers-alone', { target, measured })
+    : message('grader.wavers', { target, measured, off });
 }
 
 function degrees(value: number): Value {

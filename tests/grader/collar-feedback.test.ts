@@ -29,8 +29,35 @@ const whole = loadExercise('collar-single');
 
 test('a collar that was not swung is told what the cloth will do', () => {
   expect(paragraph(whole, wrong(whole, 'not-swung'), 'collar-centre-back')).toMatchInlineSnapshot(`
-    "Your collar was not swung. Its outer edge is no longer than the neck edge, but turned down it has further to go: it pulls, stress lines run across the shoulder, and the neck seam shows. Swing the line about the neck point, clockwise, before you lay the back neck along it.
+    "Your collar was not swung. Its outer edge is no longer than the neck edge, but turned down it has further to go: it pulls, stress lines run across the shoulder, and the neck seam shows. Swing the line about the neck point, clockwise, by the edge ease at the collar’s width, before you lay the back neck along it.
     (Your overlap edge, break point, roll line and gorge corner are right, and this was judged from them.)"
+  `);
+});
+
+test('an edge that bends to and fro, where none should, is told by one number', () => {
+  const beside = ['1/4', '3/4'].flatMap((fraction, index): Step[] => [
+    { verb: 'part', name: `on-${index}`, from: 'over-shoulder', to: 'collar-point', fraction },
+    { verb: 'parallel', name: `out-${index}`, to: 'chord', distance: index === 0 ? '14 mm' : '-14 mm', side: 'left' },
+    { verb: 'foot', name: `mark-${index}`, from: `on-${index}`, on: `out-${index}` },
+  ]);
+  const at = whole.reference.findIndex(({ name }) => name === 'outer-edge');
+  const steps: Step[] = [
+    ...whole.reference.slice(0, at),
+    { verb: 'rule', name: 'chord', from: 'over-shoulder', to: 'collar-point' },
+    ...beside,
+    {
+      verb: 'curve',
+      name: 'outer-edge',
+      through: ['outer-back', 'over-shoulder', 'mark-0', 'mark-1', 'collar-point'],
+      leave: { square: 'collar-centre-back' },
+      answers: 'outer-edge',
+    },
+  ];
+  expect(paragraph(whole, steps, 'outer-edge')).toMatchInlineSnapshot(`
+    "Your outer edge bends to and fro: it bends back by 5/16 in, and should not bend back at all.
+    An edge that bends to and fro looks wavy when the collar is worn, however well it meets its marks.
+    Let the curve bend one way, from the centre back to the collar point. Where its handles pull it about, draw them in.
+    (Your overlap edge, break point, roll line, notch, gorge corner, collar centre back, collar neck edge and collar point are right, and this was judged from them.)"
   `);
 });
 

@@ -144,6 +144,10 @@ export const grader = {
     ['target', 'measured', 'off'],
     'Your {target} bends to and fro: it bends back {measured}, {off} more than it should.',
   ),
+  'grader.wavers-alone': entry(
+    ['target', 'measured'],
+    'Your {target} bends to and fro: it bends back by {measured}, and should not bend back at all.',
+  ),
   'grader.inflection': entry(
     ['target', 'measured', 'expected'],
     'The slight reverse bend of your {target} is {measured} deep, where {expected} is wanted.',
