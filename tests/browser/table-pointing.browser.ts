@@ -32,6 +32,11 @@ test.describe('a learner draws the roll line', () => {
     await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
     expect(await layoutShift(page)).toBe(0);
     await axe(page);
+    // No keyboard comes up under a blank for lines: what may stand there lies open as soon as the blank is pressed.
+    const crossing = page.locator('.step').nth(2);
+    await crossing.locator('.blank-words').first().tap();
+    await crossing.locator('.blank-option', { hasText: 'centre front' }).tap();
+    await expect(crossing.locator('.step-words')).toContainText('Mark where centre front crosses');
   });
 
   test('through the neck point, and is told what that does to the collar', async ({ page }) => {

@@ -46,10 +46,14 @@ export interface BlankState {
   readonly toggle: () => void;
 }
 
-/** The state of a combobox: typed words, the open list and its active entry. Every way of filling ends in `onFill`. `begins`: whether it is typed into from the first. */
+/**
+ * The state of a combobox: typed words, the open list and its active entry. Every way of filling ends in `onFill`. `begins`:
+ * whether it has the focus from the first. Its list is then open too, for a finger may find no keyboard under it (`inputMode`);
+ * an amount's is not, for that is typed.
+ */
 export function useBlank(control: BlankControl, begins = false): BlankState {
   const [words, setWords] = useState<string | null>(null);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(begins && !isAmount(control.blank));
   const [active, setActive] = useState(-1);
   const [focused, setFocused] = useState(begins);
   const { blank, options, sheet, say, typed } = control;
