@@ -102,6 +102,7 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'problem.kind': [foot('neck-point', 'neckline')],
   'problem.measure': [foot('stand')],
   'problem.ends': [{ verb: 'tape', name: 'n', along: 'waist' }],
+  'problem.ends-join': [{ verb: 'seam', name: 'n', run: ['waist', 'neckline'] }],
   'problem.one-end': [{ verb: 'tape', name: 'n', along: 'neckline', to: 'neck-point' }],
   'problem.no-sense': [along({ on: 'waist', toward: 'up' })],
   'problem.no-side': [{ ...beside('1 cm'), side: 'left' }],
