@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { Name } from '../../drafting/step.ts';
 import { type Feedback, SET_CHECKS } from '../../exchange/set.ts';
 import { houseRules } from '../../garment/house-rules.ts';
-import { type Strictness, strictnessFactor } from '../../grader/tolerance.ts';
+import { type Strictness, strictnessFactor, toleranceOf } from '../../grader/tolerance.ts';
 import type { Say } from '../../table/say.ts';
 import type { Key } from '../../words/message.ts';
 import { Choice } from './Choice.tsx';
@@ -33,6 +33,7 @@ export function Conditions({ sheet, rules, say, change }: ConditionsProps): VNod
         among={STRICTNESSES.map((name) => [name, say(`table.strictness.${name}`)] as const)}
         onChoice={(strictness) => change((now) => ({ ...now, strictness }))}
       />
+      <p class="desk-note">{say('desk.tolerances', tolerancesOf(sheet.strictness))}</p>
       {rules.map((rule) => (
         <RuleChoice key={rule} rule={rule} sheet={sheet} say={say} change={change} />
       ))}
@@ -40,6 +41,15 @@ export function Conditions({ sheet, rules, say, change }: ConditionsProps): VNod
       <Due sheet={sheet} say={say} change={change} />
     </section>
   );
+}
+
+/** What the strictness allows, mm and degrees. */
+function tolerancesOf(strictness: Strictness): { mark: number; seam: number; angle: number } {
+  return {
+    mark: toleranceOf('mark', strictness, 'mm'),
+    seam: toleranceOf('seam', strictness, 'mm'),
+    angle: toleranceOf('square', strictness, 'deg'),
+  };
 }
 
 /** What help a student has: what a check tells and how often, and hints. */

@@ -17,13 +17,13 @@ export const desk = {
   ),
   'desk.collect-title': plain('Collect it'),
   'desk.collect-lead': plain(
-    'A student works the set in the course and saves one file, with the name and the set in its own name. Collect the files in a folder, however your school passes files on.',
+    'A student works the set in the course and saves one file, named after the student and the set. Collect the files in a folder, however your school passes files on.',
   ),
   'desk.mark-title': plain('Mark it'),
   'desk.mark-lead': plain(
-    'The course marks the whole folder again from the drafts themselves, the same for everybody. No hand-in carries a mark.',
+    'Lay the whole folder on the desk. The course draws every draft again and marks it, the same for everybody. No hand-in carries a mark.',
   ),
-  'desk.mark-command': plain('At the command line the same is:'),
+  'desk.mark-command': plain('The same at the command line:'),
   'desk.asleep': plain('The desk needs scripting. Switch it on in your browser, or make sets with the command line.'),
 
   'desk.name': plain('Title'),
@@ -51,8 +51,8 @@ export const desk = {
   'desk.how': plain('How it is done'),
   'desk.figures': plain('The jackets are drafted for'),
   'desk.figures.stated': plain('the figure each exercise states'),
-  'desk.figures.named': plain('one person, everything and everybody'),
-  'desk.figures.sampled': plain('one figure from the survey, everybody the same'),
+  'desk.figures.named': plain('one person, for every exercise and every student'),
+  'desk.figures.sampled': plain('one figure from the survey, the same for everybody'),
   'desk.figures.each': plain('a figure of every student’s own'),
   'desk.person': plain('Person'),
   'desk.group': plain('From the survey of'),
@@ -64,6 +64,11 @@ export const desk = {
   ),
   'desk.deal-again': plain('Deal other figures'),
   'desk.strictness': plain('Marked by the tolerances of'),
+  // In millimetres for every reader: a sixteenth of an inch is coarser than the finest of them.
+  'desk.tolerances': entry(
+    ['mark', 'seam', 'angle'],
+    'Right is: a mark, a line or a level within {mark, number} mm, a walked seam within {seam, number} mm, a square within {angle, number}°. Within twice that, half the marks.',
+  ),
   'desk.house-usual': plain('as each exercise has it'),
   'desk.feedback': plain('When a draft is checked, say'),
   'desk.feedback.verdict': plain('which answers are right'),
@@ -89,7 +94,7 @@ export const desk = {
   'desk.open-failed': entry(['why'], 'This cannot be opened. {why}'),
   'desk.new-set': plain('Begin another set'),
   'desk.new-sure': plain(
-    'The set on this sheet is cleared. Save it first if it is still wanted. Press again to clear it.',
+    'That clears the set on this sheet. Save it first if it is still wanted. Press again to clear it.',
   ),
   'desk.needs-exercise': plain('Take an exercise first.'),
   'desk.kept': plain('Kept in this browser as you write.'),
@@ -183,11 +188,11 @@ export const desk = {
   'mark.discrimination-none': plain('The class is too small to say how it tells good work from poor.'),
   'mark.alpha': entry(
     ['alpha', 'complete'],
-    'Cronbach’s alpha of the whole is {alpha}, from the {complete} students who did everything: how far its exercises measure one skill. With few exercises, or very different ones, it is low without anything being wrong.',
+    'Cronbach’s alpha of the whole is {alpha}, from the {complete} students who did every exercise that lies here: how far its exercises measure one skill. With few exercises, or very different ones, it is low without anything being wrong.',
   ),
   'mark.alpha-none': entry(
     ['least', 'complete'],
-    'How far the exercises measure one skill cannot be said: {complete, plural, =0 {nobody} one {one student} other {# students}} did everything, and {least} are needed.',
+    'How far the exercises measure one skill cannot be said: {complete, plural, =0 {nobody} one {one student} other {# students}} did every exercise that lies here, and {least} are needed.',
   ),
   'mark.check': entry(['target', 'check'], '{target}: {check}'),
   'mark.earned': entry(['facility'], '{facility} % earned'),
@@ -203,6 +208,6 @@ export const desk = {
   'mark.no-date': plain('no date'),
   'mark.came': entry(
     ['marks', 'of', 'when', 'checked', 'hints', 'shown'],
-    '{marks} of {of} marks. Saved: {when}. {checked, plural, =0 {Not checked} one {Checked once} other {Checked # times}}; {hints, plural, =0 {no hints} one {one hint} other {# hints}}; {shown, plural, =0 {no right place shown} one {one right place shown} other {# right places shown}}.',
+    '{marks} of {of} marks. Saved: {when}. {checked, plural, =0 {Not checked} one {Checked once} =2 {Checked twice} other {Checked # times}}; {hints, plural, =0 {no hints} one {one hint} other {# hints}}; {shown, plural, =0 {no right place shown} one {one right place shown} other {# right places shown}}.',
   ),
 };

@@ -37,7 +37,7 @@ export const marked = {
   'table.checked-right': entry(['right', 'of'], 'Checked: {right} of {of} right.'),
   'table.checks-left': entry(
     ['left'],
-    '{left, plural, =0 {It has been checked as often as the set allows. Draw on, and hand it in as it stands.} one {It may be checked once more.} other {It may be checked # times more.}}',
+    '{left, plural, =0 {It has been checked as often as the set allows. Draw on, and hand it in as it stands.} one {It may be checked once more.} =2 {It may be checked twice more.} other {It may be checked # times more.}}',
   ),
 
   // In a problem set

@@ -90,7 +90,7 @@ export const teacherMarks = {
   'mark.kept-save': plain('Save it as a file'),
   'mark.kept-away': plain('Put it away'),
   'mark.kept-away-sure': plain(
-    'It is taken out of this browser for good. Save it as a file first if it is still wanted. Press again to put it away.',
+    'That takes it out of this browser for good. Save it as a file first if it is still wanted. Press again to put it away.',
   ),
   'mark.kept-damaged': plain(
     'The work kept in this browser is damaged and cannot be read. Save the raw file if you want it looked at, then start clean.',
@@ -104,7 +104,7 @@ export const teacherMarks = {
   'mark.kept-take': plain('Lay the other one here'),
   'mark.kept-mine': plain('Keep the one here'),
   'mark.clear-sure': plain(
-    'The desk is cleared, and what is kept of it in this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
+    'That takes everything off the desk and out of this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
   ),
 
   'mark.loose': plain('Marks and comments that belong to nothing that counts'),

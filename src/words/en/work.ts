@@ -31,11 +31,14 @@ export const work = {
   'work.fresh': plain('not begun'),
   'work.begun': entry(
     ['steps', 'checks'],
-    '{steps, plural, one {one step} other {# steps}}, {checks, plural, =0 {not checked} one {checked once} other {checked # times}}',
+    '{steps, plural, one {one step} other {# steps}}, {checks, plural, =0 {not checked} one {checked once} =2 {checked twice} other {checked # times}}',
   ),
   'work.damaged': plain('What was kept of this draft cannot be read. Its own page shows it and lets you save it.'),
   'work.rules': plain('How it is done'),
-  'work.rule-checks': entry(['checks'], 'A draft may be checked {checks, plural, one {once} other {# times}}.'),
+  'work.rule-checks': entry(
+    ['checks'],
+    'A draft may be checked {checks, plural, one {once} =2 {twice} other {# times}}.',
+  ),
   'work.rule-checks-any': plain('A draft may be checked as often as you like.'),
   'work.rule-verdict': plain('A check says which answers are right.'),
   'work.rule-direction': plain('A check says which answers are right, and how the others are off.'),

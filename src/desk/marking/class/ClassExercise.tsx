@@ -52,7 +52,9 @@ function Check({ check, say }: { readonly check: CheckReport; readonly say: Say 
   const { target, facility, missing } = check;
   return (
     <li>
-      <span class="class-check">{say('mark.check', { target: { named: target }, check: check.check })}</span>
+      <span class="class-check">
+        {say('mark.check', { target: { named: target }, check: say(`class.check.${check.check}`) })}
+      </span>
       <svg class="class-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
         <rect class="class-bar-all" width="100" height="8" />
         <rect class="class-bar-earned" width={facility * 100} height="8" />

@@ -15,6 +15,8 @@ export function classSentences(
   footing: Footing,
   worked: number,
 ): readonly Message[] {
+  // Nothing more is worth a word then, for nobody strayed.
+  if (right === worked && strays.length === worked) return [message('class.all-right', { count: worked })];
   const spread = spreadOf(strays, footing);
   return [
     message('class.made', { made: strays.length, worked, right }),

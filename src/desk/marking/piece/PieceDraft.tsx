@@ -1,12 +1,12 @@
 import type { VNode } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { sentenceOf } from '../../../drafting/sentence.ts';
 import type { MarkedWork } from '../../../exchange/mark-work.ts';
 import { heightOf, widthOf } from '../../../table/drawing/box.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { markedDrawing } from './marked-drawing.ts';
+import { workingSentences } from './working-sentences.ts';
 
 /** How wide the draft stands beside its working and on a phone, px: its words are seated for that. */
 const WIDTHS = [540, 300] as const;
@@ -17,6 +17,7 @@ export function PieceDraft({ marked, say }: { readonly marked: MarkedWork; reado
   const [upTo, setUpTo] = useState(steps.length);
   const { unit } = say.reader;
   const drawing = useMemo(() => markedDrawing(marked, unit, upTo), [marked, unit, upTo]);
+  const working = useMemo(() => workingSentences(marked, say.reader), [marked, say]);
   if ('message' in drawing) return <p class="trouble">{say.message(drawing.message)}</p>;
   const slope = heightOf(drawing.box) / widthOf(drawing.box);
   return (
@@ -32,10 +33,10 @@ export function PieceDraft({ marked, say }: { readonly marked: MarkedWork; reado
       <div>
         <Stepping upTo={upTo} of={steps.length} say={say} onStep={setUpTo} />
         <ol class="piece-working">
-          {steps.map((step, index) => (
+          {working.map((sentence, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the steps stand still.
             <li key={index} data-ahead={index >= upTo}>
-              {spelled(sentenceOf(step, say.reader))}
+              {spelled(sentence)}
             </li>
           ))}
         </ol>
