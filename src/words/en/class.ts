@@ -41,6 +41,10 @@ export const classWords = {
     ['made', 'worked', 'right'],
     '{made} of {worked} can be laid here; {right, plural, =0 {none is} one {one is} other {# are}} right.',
   ),
+  'class.right': entry(
+    ['right', 'worked'],
+    '{right, plural, =0 {None of {worked} is} one {One of {worked} is} other {# of {worked} are}} right.',
+  ),
   'class.all-right': entry(['count'], '{count, plural, one {The one answer is} other {All # are}} right.'),
   'class.half': entry(
     ['half', 'furthest'],

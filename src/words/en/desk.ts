@@ -67,7 +67,7 @@ export const desk = {
   // In millimetres for every reader: a sixteenth of an inch is coarser than the finest of them.
   'desk.tolerances': entry(
     ['mark', 'seam', 'angle'],
-    'Right is: a mark, a line or a level within {mark, number} mm, a walked seam within {seam, number} mm, a square within {angle, number}°. Within twice that, half the marks.',
+    'A mark, a line or a level is right within {mark, number} mm, a walked seam within {seam, number} mm, a square within {angle, number}°. What is off by up to twice that earns half its marks.',
   ),
   'desk.house-usual': plain('as each exercise has it'),
   'desk.feedback': plain('When a draft is checked, say'),

@@ -19,7 +19,9 @@ export function classSentences(
   if (right === worked && strays.length === worked) return [message('class.all-right', { count: worked })];
   const spread = spreadOf(strays, footing);
   return [
-    message('class.made', { made: strays.length, worked, right }),
+    strays.length === worked
+      ? message('class.right', { right, worked })
+      : message('class.made', { made: strays.length, worked, right }),
     ...(spread === null ? [] : spreadSentences(spread, strays.length)),
     ...gathered.map(({ way, strays: all }) => message('class.gathered', { count: all.length, way })),
   ];

@@ -69,7 +69,8 @@ describe('a class in one picture', () => {
       /^4 of 5 can be laid here; 2 are right\. Half of them or more lie on the right place; the furthest lies .+ off\. The middle of the class lies on it\. 2 lie where “through neck point” comes out\.$/,
     );
     const wronger = await piecesOf(roll, { Ana: roll.reference, Bo: wrong, Cem: wrong });
-    const [, far] = classSentences(classTarget(wronger, 'roll-line'), footingOf('roll-line'), 3);
+    const [many, far] = classSentences(classTarget(wronger, 'roll-line'), footingOf('roll-line'), 3);
+    expect(many && say(many, reader)).toBe('One of 3 is right.');
     expect(far && say(far, reader)).toMatch(/^Half of them lie within 3\.\d cm of the right place; the furthest/);
     expect(told('break-point')).toBe(
       '4 of 5 can be laid here; 3 are right. Half of them or more lie on the right place; the furthest lies 2 cm off. The middle of the class lies on it.',
