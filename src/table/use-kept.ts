@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import type { SetMark } from '../exchange/set.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import { KeptDraft } from './store/kept-draft.ts';
@@ -39,8 +39,9 @@ export function useKept(exercise: Exercise, set: SetMark | null, record: DraftRe
   // biome-ignore lint/correctness/useExhaustiveDependencies: the kept draft is taken up once, as the page wakes.
   useEffect(() => setKeeping(startWith(kept, text, takeUp)), []);
   const isKeeping = keeping.state === 'kept' || keeping.state === 'full' || keeping.state === 'forbidden';
+  // Before the change is seen: a tab that is closed the moment after has kept it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: written once a change of the text.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!isKeeping || kept.hasWritten(text)) return;
     setKeeping({ state: kept.isOthers(record) ? 'elsewhere' : kept.write(text) });
   }, [text, isKeeping, key]);

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Say } from '../say.ts';
 
 /** The blank that is next, in a sentence. */
@@ -25,7 +25,7 @@ export function DrawIt({ complete, say, onDraw }: DrawItProps): VNode {
     setPressed(pressed + 1);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once a press, with what was taken by it.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (pressed === 0) return;
     if (complete) onDraw();
     else button.current?.closest('.sentence')?.querySelector<HTMLElement>(NEXT_BLANK)?.focus();
