@@ -101,7 +101,7 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   const ways = page.locator('.class-ways').filter({ hasText: 'through neck point' });
   await expect(ways).toContainText('Said to Bo: “Your roll line runs through the neck point');
   await expect(page.locator('.class-picture').filter({ hasText: 'roll line' }).first()).toContainText(
-    '3 of 3 can be laid',
+    '2 of 3 are right',
   );
   await expect(page.locator('.class-view')).toContainText('The class is too small to say');
   expect(await moved(page)).toEqual([]);
