@@ -1,12 +1,9 @@
 import { squareOfCubic } from './bernstein.ts';
 import { type Cubic, type Path, pointAt, subCubic } from './cubic.ts';
 import { COINCIDENT } from './epsilon.ts';
-import { lineThrough, signedDistance } from './line.ts';
 import { nearestPlace } from './nearest.ts';
-import { endOf, pieceAt, startOf } from './path.ts';
-import { cross, distance, type Point, subtract } from './point.ts';
-import { signChanges } from './polynomial.ts';
-import { powerOf } from './power.ts';
+import { pieceAt } from './path.ts';
+import { distance, type Point, subtract } from './point.ts';
 import type { Place } from './station.ts';
 
 /** The place where two paths are furthest from agreeing: how far, where, and on which of them that place lies. */
@@ -139,32 +136,4 @@ function toSegment(p: Point, { p0, p3 }: Cubic): number {
   const reach = subtract(p, p0);
   const t = square > 0 ? Math.min(1, Math.max(0, (reach.x * chord.x + reach.y * chord.y) / square)) : 0;
   return distance(p, { x: p0.x + t * chord.x, y: p0.y + t * chord.y });
-}
-
-const turns = new Float64Array(2);
-
-/**
- * The greatest distance of the path from the line through its ends, mm: positive when that place lies to the left of the
- * way from start to end. Nothing when the ends coincide, for then there is no chord.
- */
-export function bowOf(path: Path): number {
-  const chord = lineThrough(startOf(path), endOf(path));
-  if (!chord) return 0;
-  let bow = 0;
-  const see = (p: Point) => {
-    const off = signedDistance(chord, p);
-    if (Math.abs(off) > Math.abs(bow)) bow = off;
-  };
-  for (const piece of path) {
-    const b = powerOf(piece);
-    const slope = [
-      cross(chord.direction, { x: b.x1, y: b.y1 }),
-      2 * cross(chord.direction, { x: b.x2, y: b.y2 }),
-      3 * cross(chord.direction, { x: b.x3, y: b.y3 }),
-    ];
-    const count = signChanges(slope, 2, turns);
-    for (const t of turns.subarray(0, count)) see(pointAt(piece, t));
-    see(piece.p0);
-  }
-  return bow;
 }

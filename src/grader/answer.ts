@@ -1,7 +1,7 @@
 import type { Shape, ShapeKind } from '../drafting/shape.ts';
 import type { Problem, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
-import { bowOf } from '../geometry/compare.ts';
+import { bowOf } from '../geometry/bow.ts';
 import { COINCIDENT } from '../geometry/epsilon.ts';
 import { lineThrough } from '../geometry/line.ts';
 import { endOf, startOf } from '../geometry/path.ts';

@@ -198,6 +198,32 @@ test('the reverse bend is as deep as the lesser of the two ways a curve bends', 
   expect(read({ measure: 'inflection' }, arc(50, 1), wave)).toMatchObject({ measured: 0 });
 });
 
+test('the arrow of a bow, and of a reverse bend, runs from where it is deepest to where it would be right', () => {
+  const straightRun: Shape = { kind: 'curve', path: [straight(point(0, 0), point(60, 0))] };
+  const bowed: Shape = {
+    kind: 'curve',
+    path: [{ p0: point(0, 0), p1: point(20, 12), p2: point(40, 12), p3: point(60, 0) }],
+  };
+  expect(read({ measure: 'bow' }, bowed, straightRun)?.arrow).toEqual({
+    from: { x: expect.closeTo(30, 6), y: expect.closeTo(9, 6) },
+    to: { x: expect.closeTo(30, 6), y: expect.closeTo(0, 6) },
+  });
+  // A high arch and after it a low one the other way: the low one is the reverse bend.
+  const wave: Shape = {
+    kind: 'curve',
+    path: [
+      { p0: point(0, 0), p1: point(20, 24), p2: point(40, 24), p3: point(60, 0) },
+      { p0: point(60, 0), p1: point(70, -12), p2: point(80, -12), p3: point(90, 0) },
+    ],
+  };
+  const { arrow, measured } = read({ measure: 'inflection' }, wave, bowed) ?? {};
+  expect(measured).toBeCloseTo(9, 6);
+  expect(arrow).toEqual({
+    from: { x: expect.closeTo(75, 6), y: expect.closeTo(-9, 6) },
+    to: { x: expect.closeTo(75, 6), y: expect.closeTo(0, 6) },
+  });
+});
+
 test('a shape of the wrong kind gives no reading', () => {
   expect(read({ measure: 'position' }, upright(0), mark(0, 0))).toBeNull();
   expect(read({ measure: 'length' }, mark(0, 0), mark(0, 0))).toBeNull();

@@ -1,5 +1,5 @@
 import type { CurveShape, Shape } from '../../src/drafting/shape.ts';
-import { bowOf } from '../../src/geometry/compare.ts';
+import { bowOf } from '../../src/geometry/bow.ts';
 import { type Cubic, type Path, straight } from '../../src/geometry/cubic.ts';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { lineThrough, signedDistance } from '../../src/geometry/line.ts';

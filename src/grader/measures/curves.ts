@@ -1,5 +1,6 @@
 import { sameShape } from '../../drafting/same-shape.ts';
-import { bowOf, type GreatestDistance, greatestDistance } from '../../geometry/compare.ts';
+import { type Bow, bowOf, greatestBow } from '../../geometry/bow.ts';
+import { type GreatestDistance, greatestDistance } from '../../geometry/compare.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
@@ -9,11 +10,13 @@ import { breaksOf, inflectionsOf } from '../../geometry/smooth.ts';
 import { pieceBetween } from '../../geometry/station.ts';
 import type { BowCheck, InflectionCheck, ShapeCheck, SmoothnessCheck } from '../exercise.ts';
 import { pointNamed } from './lookup.ts';
-import { plainReading, type Take } from './reading.ts';
+import { plainReading, type Reading, type Take } from './reading.ts';
 
 export const takeBow: Take<BowCheck> = (_check, { answer, right }) => {
   if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
-  return plainReading(bowOf(answer.path), bowOf(right.path));
+  const bow = greatestBow(answer.path);
+  const wanted = bowOf(right.path);
+  return { ...plainReading(bow?.by ?? 0, wanted), arrow: bow && arrowBack(bow, bow.by - wanted) };
 };
 
 export const takeShape: Take<ShapeCheck> = (_check, { answer, right }) => {
@@ -43,19 +46,36 @@ export const takeSmoothness: Take<SmoothnessCheck> = (check, { answer, reference
 
 export const takeInflection: Take<InflectionCheck> = (_check, { answer, right }) => {
   if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
-  return plainReading(reverseDepth(answer.path), reverseDepth(right.path));
+  const reverse = reverseOf(answer.path);
+  const [measured, wanted] = [depthOf(reverse), depthOf(reverseOf(right.path))];
+  const arrow = reverse && arrowBack(reverse, Math.sign(reverse.by) * (measured - wanted));
+  return { ...plainReading(measured, wanted), arrow };
 };
 
-/** How deep the lesser of a curve's two ways of bending is, mm: each stretch between inflections has its bow; 0 when it bends one way only. */
-function reverseDepth(path: Path): number {
+/** From where a curve bows to where it would by so much less. */
+function arrowBack({ at, left }: Bow, by: number): Reading['arrow'] {
+  return { from: at, to: { x: at.x - left.x * by, y: at.y - left.y * by } };
+}
+
+/** How deep the reverse bend of a curve is, mm; 0 when it bends one way only. */
+function depthOf(reverse: Bow | null): number {
+  return Math.abs(reverse?.by ?? 0);
+}
+
+/** The lesser of a curve's two ways of bending: each stretch between inflections has its bow. Null when it bends one way only. */
+function reverseOf(path: Path): Bow | null {
   const ends = [0, ...inflectionsOf(path), lengthOf(path)];
-  let left = 0;
-  let right = 0;
-  for (let i = 1; i < ends.length; i++) {
-    const stretch = pieceBetween(path, ends[i - 1] ?? 0, ends[i] ?? 0);
-    const bow = stretch === null ? 0 : bowOf(stretch);
-    left = Math.max(left, bow);
-    right = Math.max(right, -bow);
-  }
-  return Math.min(left, right);
+  const bows = ends.slice(1).flatMap((end, index) => {
+    const stretch = pieceBetween(path, ends[index] ?? 0, end);
+    const bow = stretch && greatestBow(stretch);
+    return bow ? [bow] : [];
+  });
+  const [left, right] = [deepest(bows, 1), deepest(bows, -1)];
+  if (left === null || right === null) return null;
+  return left.by < -right.by ? left : right;
+}
+
+function deepest(bows: readonly Bow[], side: 1 | -1): Bow | null {
+  const onSide = bows.filter(({ by }) => by * side > 0);
+  return onSide.toSorted((a, b) => Math.abs(b.by) - Math.abs(a.by))[0] ?? null;
 }
