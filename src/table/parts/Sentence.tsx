@@ -35,6 +35,9 @@ interface SentenceProps {
   readonly onDrawn: () => void;
 }
 
+/** By then a page that was scrolling has come to rest, ms. */
+const SCROLLED = 500;
+
 /** The one line of plain language that a tool in hand opens, with its blanks. */
 export function Sentence(props: SentenceProps): VNode {
   const { hand, say, toFirst } = props;
@@ -47,10 +50,16 @@ export function Sentence(props: SentenceProps): VNode {
     follow.current = false;
   });
   useEffect(() => {
+    if (!inHand) return;
     // The sheet and the sentence are worked on together.
-    if (inHand)
+    const show = (): void => {
       for (const part of [line.current?.parentElement, line.current])
         part?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
+    };
+    show();
+    // The page may still be scrolling to the tool that was reached by Tab, and goes on to where it was going.
+    const again = setTimeout(show, SCROLLED);
+    return () => clearTimeout(again);
   }, [inHand]);
   useEffect(() => {
     if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
