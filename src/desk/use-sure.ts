@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** A button that takes away what cannot be had again, and so takes a second press. */
 export interface Sure {
@@ -16,7 +16,8 @@ export interface Sure {
 export function useSure(act: () => void): Sure {
   const button = useRef<HTMLButtonElement>(null);
   const [armed, setArmed] = useState(false);
-  useEffect(() => {
+  // Listened for before the question is seen: an Escape pressed that very moment counts.
+  useLayoutEffect(() => {
     if (!armed) return;
     const elsewhere = ({ target }: Event): void => {
       if (!(target instanceof Node && button.current?.contains(target))) setArmed(false);

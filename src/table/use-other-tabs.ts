@@ -1,10 +1,10 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /** Calls back when another tab or window of this browser has changed what is kept under a name, or comes to light again. */
 export function useOtherTabs(key: string, onChange: () => void): void {
   const now = useRef(onChange);
   now.current = onChange;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const changed = (event: StorageEvent): void => {
       if (event.key === key && event.newValue !== null) now.current();
     };

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
  * Does something as the page is left, closed or put out of sight. What takes up what is being written does so as the event is
@@ -7,7 +7,7 @@ import { useEffect, useRef } from 'preact/hooks';
 export function useLeaving(act: () => void | Promise<void>, when: 'first' | 'afterwards' = 'first'): void {
   const latest = useRef(act);
   latest.current = act;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const capture = when === 'first';
     const left = async (): Promise<void> => await latest.current();
     const hidden = async (): Promise<void> => {

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { DeskKeeping } from './keeping/use-keeping.ts';
 
 /**
@@ -8,7 +8,7 @@ import type { DeskKeeping } from './keeping/use-keeping.ts';
  */
 export function useStand(kept: DeskKeeping, desk: RefObject<HTMLElement>, bare: boolean): DeskKeeping {
   const lost = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!lost.current || desk.current?.querySelector('[data-keeping]')) return;
     // Has the reader gone on to something else meanwhile?
     if (document.activeElement !== document.body) lost.current = false;

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Feedback } from '../../exchange/set.ts';
 import type { Grade, TargetReport } from '../../grader/result.ts';
 import type { Onward } from '../onward.ts';
@@ -27,7 +27,7 @@ export function Report(props: ReportProps): VNode {
   const { grade, stale, feedback, row, say } = props;
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
-  useEffect(() => head.current?.focus(), [grade]);
+  useLayoutEffect(() => head.current?.focus(), [grade]);
   const right = targetsBy(grade, 'right');
   const rest = grade.reports.filter(({ status }) => status !== 'within');
   const tells = feedback !== 'verdict';

@@ -61,7 +61,7 @@ export function Sentence(props: SentenceProps): VNode {
     const again = setTimeout(show, SCROLLED);
     return () => clearTimeout(again);
   }, [inHand]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
   }, [toFirst]);
   return (

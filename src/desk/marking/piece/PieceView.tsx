@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Name } from '../../../drafting/step.ts';
 import type { WorkRow } from '../../../exchange/grade-row.ts';
 import type { HandIn } from '../../../exchange/hand-in.ts';
@@ -72,7 +72,7 @@ interface PieceHeadProps extends Pick<PieceViewProps, 'say' | 'onSheet' | 'onClo
 /** Whose work it is, which has the focus as it is opened, the way to the sheet, and out. */
 function PieceHead({ student, title, say, onSheet, onClose }: PieceHeadProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus(), []);
+  useLayoutEffect(() => head.current?.focus(), []);
   return (
     <header class="piece-head">
       <h2 id="piece-title" tabIndex={-1} ref={head}>

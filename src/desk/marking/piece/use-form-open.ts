@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** A form that a button opens in its own place. */
 export interface FormOpen {
@@ -14,7 +14,7 @@ export function useFormOpen(): FormOpen {
   const [isOpen, setOpen] = useState(false);
   const opener = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (wasOpen.current && !isOpen) opener.current?.focus();
     wasOpen.current = isOpen;
   }, [isOpen]);

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { givenMark } from '../../../exchange/notes/given-mark.ts';
 import type { OwnMark } from '../../../exchange/notes/notes.ts';
 import type { Message } from '../../../words/message.ts';
@@ -26,7 +26,7 @@ export function useOwnMark(before: OwnMark | null, of: number, onGive: (mark: Ow
   const [marks, setMarks] = useState(before === null ? '' : String(before.marks));
   const [reason, setReason] = useState(before?.reason ?? '');
   const [trouble, setTrouble] = useState<Message | null>(null);
-  useEffect(() => first.current?.focus(), []);
+  useLayoutEffect(() => first.current?.focus(), []);
   // Whoever pressed Enter goes on writing where something is missing.
   const refuse = (missing: Message): void => {
     setTrouble(missing);

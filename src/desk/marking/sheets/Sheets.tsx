@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { BookLine, Gradebook } from '../../../exchange/class/gradebook.ts';
 import { draftKey } from '../../../exchange/notes/draft-key.ts';
 import type { Notes } from '../../../exchange/notes/notes.ts';
@@ -32,7 +32,7 @@ export function Sheets({ book, inHand, set, titles, notes, say, first, onClose }
   const head = useRef<HTMLHeadingElement>(null);
   const [whose, setWhose] = useState(first);
   const lines = useMemo(() => chosen(book.lines, whose), [book, whose]);
-  useEffect(() => head.current?.focus(), []);
+  useLayoutEffect(() => head.current?.focus(), []);
   return (
     <section class="sheets" aria-labelledby="sheets-title">
       <div class="sheets-head">
