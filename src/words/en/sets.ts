@@ -62,7 +62,29 @@ An exercise without marks is worth as many as its checks.
   'remark.figure-unnumbered': plain('drawn for the figure that goes with this name without a number'),
   'remark.other-order': plain('drawn to other measures or house rules than the set has'),
   'remark.late': plain('late'),
+  'remark.late-due': entry(['due'], 'late: it was to be handed in by {due}'),
   'remark.checks-over': plain('checked oftener than the set allows'),
+  'remark.checks-most': entry(
+    ['most'],
+    'checked oftener than the set allows, which is {most, plural, one {once} =2 {twice} other {# times}}',
+  ),
+  'remark.last': entry(
+    ['before'],
+    'handed in {before, plural, one {once} =2 {twice} other {# times}} before; this is the last, and counts',
+  ),
+  'remark.not-last': plain('another was handed in later, and counts; this one counts for nothing'),
+  'remark.unread-file': entry(
+    ['file'],
+    'something else of this student’s could not be read, and may belong here: {file} (why is said under the gradebook)',
+  ),
+  'remark.alike': entry(
+    ['names', 'numbers'],
+    'alike to the draft of {names}, though drawn for another figure: all free marks and typed numbers are the same, and {numbers} of these numbers have no reason on the order. It is a question, and no verdict',
+  ),
+  'remark.alike-many': entry(
+    ['count', 'numbers'],
+    'alike to the drafts of {count} others, though drawn for other figures: all free marks and typed numbers are the same, and {numbers} of these numbers have no reason on the order. It is a question, and no verdict',
+  ),
   'remark.hints-taken': plain('hints taken where there are none'),
   'remark.places-shown': plain('right places shown where they are not'),
   'command.said': entry(['said'], '{said}'),

@@ -1,4 +1,6 @@
 import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { alikeDrafts } from '../../../exchange/class/alike/alike-drafts.ts';
 import type { Gradebook } from '../../../exchange/class/gradebook.ts';
 import { draftKey, handInLine } from '../../../exchange/notes/draft-key.ts';
 import { type Notes, UNTOUCHED, withPiece, withStudent } from '../../../exchange/notes/notes.ts';
@@ -11,6 +13,7 @@ import type { Sound } from '../intake/taken.ts';
 import { NextPiece } from '../piece/NextPiece.tsx';
 import { nextPiece } from '../piece/next-piece.ts';
 import { type PieceInHand, PieceView } from '../piece/PieceView.tsx';
+import { pieceRemarks } from '../piece/piece-remarks.ts';
 import type { TheClass } from '../the-class.ts';
 import { BookTable } from './BookTable.tsx';
 import { EarlierWork, Versions } from './EarlierWork.tsx';
@@ -63,6 +66,8 @@ function OpenPiece({ piece, exercise, book, inHand, set, notes, onWrite, onSheet
   const { open, close } = opened;
   const { student } = piece.kept;
   const next = nextPiece(book.lines, work, piece);
+  const alike = useMemo(() => alikeDrafts(work.counted.map(({ kept }) => kept)), [work]);
+  const { language } = say.reader;
   return (
     <section
       class="piece-open"
@@ -85,6 +90,7 @@ function OpenPiece({ piece, exercise, book, inHand, set, notes, onWrite, onSheet
         exercise={exercise}
         set={set}
         piece={pieceInHand(piece, notes, onWrite)}
+        remarks={pieceRemarks(piece, { book, work, set, alike, language })}
         say={say}
         onSheet={() => onSheet(student)}
         onClose={close}

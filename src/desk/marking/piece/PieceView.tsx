@@ -11,12 +11,14 @@ import { scaledMarks } from '../../../exchange/set-marks.ts';
 import { writeHandIn } from '../../../exchange/write-hand-in.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
+import type { Message } from '../../../words/message.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { momentText } from '../../setting/date-time.ts';
 import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { CommentBox } from './CommentBox.tsx';
 import { PieceDraft } from './PieceDraft.tsx';
+import { Remarks } from './Remarks.tsx';
 import { TargetNote } from './TargetNote.tsx';
 
 interface PieceViewProps {
@@ -25,6 +27,8 @@ interface PieceViewProps {
   readonly exercise: Exercise;
   readonly set: ProblemSet | null;
   readonly piece: PieceInHand;
+  /** What is out of the ordinary with it. */
+  readonly remarks: readonly Message[];
   readonly say: Say;
   /** Opens the feedback sheet of its student. */
   readonly onSheet: () => void;
@@ -40,7 +44,8 @@ export interface PieceInHand {
 }
 
 /** One piece of work: the draft with the red pencil on it, its working, what is said of it, its marks and comments. */
-export function PieceView({ handIn, row, exercise, set, piece, say, onSheet, onClose }: PieceViewProps): VNode {
+export function PieceView(props: PieceViewProps): VNode {
+  const { handIn, row, exercise, set, piece, remarks, say, onSheet, onClose } = props;
   const marked = useMemo(
     () => markWork(writeHandIn(handIn), { load: () => exercise, set, strictness: null }),
     [handIn, exercise, set],
@@ -50,6 +55,7 @@ export function PieceView({ handIn, row, exercise, set, piece, say, onSheet, onC
     <div class="piece">
       <PieceHead student={student} title={exercise.title} say={say} onSheet={onSheet} onClose={onClose} />
       <p class="small">{howItCame(row, say)}</p>
+      <Remarks remarks={remarks} say={say} />
       <OwnTotal row={row} piece={piece} say={say} />
       {marked.ok ? (
         <div class="piece-draft">
