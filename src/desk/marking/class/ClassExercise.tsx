@@ -8,6 +8,7 @@ import type { TheClass } from '../the-class.ts';
 import type { ExercisesOnDesk } from '../use-exercises.ts';
 import { ClassPictures } from './ClassPictures.tsx';
 import { ClassWays } from './ClassWays.tsx';
+import { type CheckName, checkNames } from './check-words.ts';
 import { hundredth, percent } from './figures.ts';
 
 interface ClassExerciseProps {
@@ -25,6 +26,7 @@ export function ClassExercise({ report, ways, title, work, exercises, opened, sa
   const { exercise: name, worked, facility, discrimination, checks } = report;
   const pieces = useMemo(() => work.counted.filter(({ row }) => row.exercise === name), [work, name]);
   const exercise = exercises.known?.[name];
+  const names = checkNames(exercise, checks);
   return (
     <section class="class-exercise">
       <h3>{title}</h3>
@@ -37,7 +39,7 @@ export function ClassExercise({ report, ways, title, work, exercises, opened, sa
       <ol class="class-checks">
         {checks.map((check, place) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a check is known by its place in the exercise.
-          <Check key={place} check={check} say={say} />
+          <Check key={place} check={check} name={names[place]} say={say} />
         ))}
       </ol>
       <ClassWays ways={ways} worked={worked} title={title} work={work} opened={opened} say={say} />
@@ -47,14 +49,18 @@ export function ClassExercise({ report, ways, title, work, exercises, opened, sa
   );
 }
 
+interface CheckProps {
+  readonly check: CheckReport;
+  readonly name: CheckName | undefined;
+  readonly say: Say;
+}
+
 /** One check: how much of it was earned, as a bar and in words. */
-function Check({ check, say }: { readonly check: CheckReport; readonly say: Say }): VNode {
+function Check({ check, name, say }: CheckProps): VNode {
   const { target, facility, missing } = check;
   return (
     <li>
-      <span class="class-check">
-        {say('mark.check', { target: { named: target }, check: say(`class.check.${check.check}`) })}
-      </span>
+      <span class="class-check">{say('mark.check', { target: { named: target }, check: saidOf(name, say) })}</span>
       <svg class="class-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
         <rect class="class-bar-all" width="100" height="8" />
         <rect class="class-bar-earned" width={facility * 100} height="8" />
@@ -63,4 +69,10 @@ function Check({ check, say }: { readonly check: CheckReport; readonly say: Say 
       {missing > 0 ? <span class="class-missing">{say('mark.missing', { count: missing })}</span> : null}
     </li>
   );
+}
+
+function saidOf(name: CheckName | undefined, say: Say): string {
+  if (name === undefined) return '';
+  const check = say.message(name.words);
+  return name.nth === null ? check : say('class.check-nth', { check, nth: name.nth });
 }
