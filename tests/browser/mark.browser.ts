@@ -285,6 +285,22 @@ test('a folder that is dropped and a file that is chosen before the desk is awak
   await expect(page.locator('.alike')).toContainText('2 students drew for different figures');
   await page.locator('.alike').getByRole('button', { name: 'Ana' }).click();
   await expect(page.locator('#piece-title')).toHaveText('Ana: The roll line, whole');
+  await expect(page.locator('.piece-remarks')).toContainText('alike to the draft of Bo');
+
+  // A class of forty is seen whole, with its heads in sight; of a larger one the table slides.
+  const more = (count: number) =>
+    Array.from({ length: count }, (_, at) => line(`Student ${at}`, overlap, overlap.reference)).join('\n');
+  const laid = (count: number) => ({ name: 'more.ndjson', mimeType: 'text/plain', buffer: Buffer.from(more(count)) });
+  const rows = page.locator('.book tbody tr');
+  const hidden = () => page.locator('.book-frame').evaluate((frame) => frame.scrollHeight - frame.clientHeight);
+  await page.locator('.intray input[type=file]').first().setInputFiles(laid(38));
+  await expect(rows).toHaveCount(40);
+  expect(await hidden()).toBeLessThan(2);
+  await rows.last().scrollIntoViewIfNeeded();
+  await expect(page.getByRole('columnheader', { name: 'Student' })).toBeInViewport();
+  await page.locator('.intray input[type=file]').first().setInputFiles(laid(39));
+  await expect(rows).toHaveCount(41);
+  expect(await hidden()).toBeGreaterThan(100);
 });
 
 function sumOf({ checks }: typeof roll): number {

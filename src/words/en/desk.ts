@@ -200,7 +200,7 @@ export const desk = {
   'mark.missing': entry(['count'], '{count, plural, one {one handed in nothing} other {# handed in nothing}}'),
   'mark.open-what': entry(['student', 'marks'], '{student}: {marks}. Open this work'),
   'mark.piece': entry(['student', 'title'], '{student}: {title}'),
-  'mark.remarks': plain('Not as usual with it:'),
+  'mark.remarks': plain('Remarks:'),
   'mark.close': plain('Close'),
   'mark.next-student': entry(['student'], 'Next: {student}'),
   'mark.step-back': plain('A step back'),

@@ -16,6 +16,9 @@ interface BookTableProps {
   readonly onOpen: (student: string, exercise: string) => void;
 }
 
+/** So many lines are seen whole; more of them slide in a frame, where what is out of sight is left unpainted. */
+const WHOLE = 40;
+
 /** The gradebook: a line a student, a column an exercise. What is not as the set has it stands under the name. */
 export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode {
   const [order, setOrder] = useState<Order>({ by: 'name' });
@@ -27,7 +30,7 @@ export function BookTable({ book, titles, say, onOpen }: BookTableProps): VNode 
       <BookFilter filter={filter} say={say} onFilter={setFilter} />
       <p class="small book-hint">{before || after ? say('mark.slides') : null}</p>
       <div class="book-place" data-before={before} data-after={after}>
-        <section class="book-frame" ref={frame}>
+        <section class="book-frame" data-whole={lines.length <= WHOLE} ref={frame}>
           <BookGrid
             book={book}
             lines={lines}
