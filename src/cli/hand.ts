@@ -15,7 +15,7 @@ export interface Hand {
  * How far the heap of a hand may grow, MB. What a hand holds is some 40 MB; left alone, V8 lets what is no longer used lie
  * for as long as the machine has memory, and a long stream seems to need more and more of it.
  */
-const ROOM = { maxOldGenerationSizeMb: 192, maxYoungGenerationSizeMb: 32 };
+const ROOM = { maxOldGenerationSizeMb: 192, maxYoungGenerationSizeMb: 12 };
 
 /** What a hand is told when it is hired. */
 export interface Orders {

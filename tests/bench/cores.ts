@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { availableParallelism } from 'node:os';
-import path from 'node:path';
 import { classOf } from '../generated/class.ts';
+import { gradeWords } from './measure/grade-command.ts';
 import { shareBelow, short } from './measure/rounds.ts';
 
 /** How many hand-ins the grade command marks in a second, on one core and on two: a mixed class over all exercises, from the start of the process to its end. */
@@ -10,11 +10,10 @@ const COUNT = 10_000;
 const ROUNDS = 3;
 
 const lines = [...classOf(COUNT, 'cores')].map(({ text }) => text);
-const grade = path.resolve(import.meta.dirname, '../../src/cli/grade.ts');
 
 async function secondsOn(cores: number): Promise<number> {
   const begun = performance.now();
-  const child = spawn(process.execPath, [grade, '--cores', String(cores), '-'], {
+  const child = spawn(process.execPath, [...gradeWords(), '--cores', String(cores), '-'], {
     stdio: ['pipe', 'ignore', 'ignore'],
   });
   const closed = once(child, 'close');

@@ -4,11 +4,11 @@ import path from 'node:path';
 import type { Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { classOf } from '../generated/class.ts';
+import { gradeWords } from './measure/grade-command.ts';
 
 /** What the grade command needs for a class of a thousand and for one of a hundred thousand (ten thousand without --long): whether it grows with the stream. */
 const COUNTS = process.argv.includes('--long') ? [1000, 100_000] : [1000, 10_000];
 
-const grade = path.resolve(import.meta.dirname, '../../src/cli/grade.ts');
 const teller = path.resolve(import.meta.dirname, 'measure/tell-memory.ts');
 
 interface Told {
@@ -19,7 +19,7 @@ interface Told {
 }
 
 async function memoryFor(count: number, cores: number): Promise<Told> {
-  const words = ['--expose-gc', '--import', teller, grade, '--cores', String(cores), '-'];
+  const words = ['--expose-gc', '--import', teller, ...gradeWords(), '--cores', String(cores), '-'];
   const child = spawn(process.execPath, words, { stdio: ['pipe', 'ignore', 'ignore', 'pipe'] });
   const told = text(child.stdio[3] as Readable);
   for (const piece of classOf(count, 'memory'))

@@ -13,7 +13,7 @@ export const files = {
   ),
   'files.not-json-at': entry(
     ['line', 'column'],
-    'This is not a whole file of the course: at line {line}, column {column} it cannot be read on. It is cut off there, or was changed by hand. Save it again where it was made.',
+    'This is not a whole file of the course: it can be read as far as line {line}, column {column}. It is cut off there, or was changed by hand. Save it again where it was made.',
   ),
   'files.not-utf8': plain(
     'This is not saved as UTF-8. Save it again from the table, or where it was saved as text, choose UTF-8 there.',
