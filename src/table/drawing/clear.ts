@@ -35,9 +35,12 @@ export function surroundingsOf(
   toPixels: (p: Point) => Point,
 ): Surroundings {
   const firm = obstacles.filter((one) => !one.faint);
-  const own = firm.filter((one) => one.of === of);
-  const rest = firm.filter((one) => one.of !== of);
   const mark = 'x' in by ? toPixels(by) : null;
+  // A note names nothing; its own is the arrow it is written beside.
+  const run = 'x' in by || of !== undefined ? null : by.map(toPixels);
+  const isOwn = (one: Obstacle): boolean => (run === null ? one.of === of : runsAlong(one, run));
+  const own = firm.filter(isOwn);
+  const rest = firm.filter((one) => !isOwn(one));
   const touches = (one: Obstacle): boolean =>
     mark ? liesAt(one, mark) : one.mark && own.some((run) => liesAt(run, one.from));
   return {
@@ -79,6 +82,16 @@ export function isWithin(rectangle: Rectangle, { bounds, from, to }: Obstacle, l
 /** Two marks in one place may have their words side by side. */
 function leastTouching({ mark, room }: Obstacle, namesMark: boolean): number {
   return mark && namesMark ? 0 : room / 2;
+}
+
+/** Whether a run of ink is just the one that words sit along. */
+function runsAlong({ mark, from, to }: Obstacle, corners: readonly Point[]): boolean {
+  const [first, last] = [corners[0], corners.at(-1)];
+  return !mark && corners.length === 2 && isAt(from, first) && isAt(to, last);
+}
+
+function isAt(p: Point, other: Point | undefined): boolean {
+  return other !== undefined && Math.hypot(p.x - other.x, p.y - other.y) < SAME;
 }
 
 function liesAt({ from, to }: Obstacle, p: Point): boolean {

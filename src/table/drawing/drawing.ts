@@ -58,7 +58,7 @@ export type Part = LinePart | CurvePart | MarkPart | ArrowPart | BandPart | Clot
 export interface Label {
   /** A point, or the corners of a line along which the words may sit. */
   readonly by: Point | readonly Point[];
-  /** The object they name: they are seated where nothing else can be meant, or left out. Without it they only keep clear of other words. */
+  /** The object they name: they are seated where nothing else can be meant, or left out. Without it they are a note, which is written wherever it lies on the least. */
   readonly of?: Name;
   readonly words: Message;
   readonly tone: Tone;

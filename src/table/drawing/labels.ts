@@ -1,9 +1,9 @@
 import { between, type Point, subtract } from '../../geometry/point.ts';
 import type { Message } from '../../words/message.ts';
 import type { Box } from './box.ts';
-import { FREE, freeAbout, type Surroundings, surroundingsOf } from './clear.ts';
+import { FREE, freeAbout, isWithin, type Surroundings, surroundingsOf } from './clear.ts';
 import type { Drawing, Label, Tone } from './drawing.ts';
-import { costOfLeader, leaderOf } from './led.ts';
+import { costOfLeader, costOfNoteLeader, leaderOf } from './led.ts';
 import { type Obstacle, obstaclesOf, roomAbout } from './obstacles.ts';
 import { overlap, type Rectangle, runWithin } from './rectangle.ts';
 import type { Run } from './runs.ts';
@@ -151,8 +151,9 @@ interface Found {
 /** The seat to take: the one it had, unless it may not or there is a much better one; else the best. Null when there is none. */
 function best(seats: Seats, label: Label, field: Field, had: number | null): Found | null {
   const faint = field.obstacles.filter((one) => one.faint);
-  const about = label.of === undefined ? null : surroundingsOf(label, field.obstacles, field.toPixels);
-  const costOf = (seat: Seat): number => cost(seat, about, faint, field);
+  const about = surroundingsOf(label, field.obstacles, field.toPixels);
+  const manner = label.of === undefined ? AS_NOTE : AS_NAME;
+  const costOf = (seat: Seat): number => cost(seat, about, faint, field, manner);
   const stood = had === null ? null : seatOf(seats, had);
   const stays = stood === null ? NOT_AT_ALL : costOf(stood);
   let found: Found | null = stood && had !== null && Number.isFinite(stays) ? { seat: stood, index: had } : null;
@@ -176,21 +177,43 @@ function seatOf({ near, ledCount, led }: Seats, index: number): Seat | null {
   return near[index] ?? (withLeader >= 0 && withLeader < ledCount ? led(withLeader) : null);
 }
 
+/** How much is disliked what a seat has about it, without a leader and with one; null where it may not be taken. */
+interface Manner {
+  readonly beside: (seat: Seat, about: Surroundings, field: Field) => number | null;
+  readonly led: typeof costOfLeader;
+}
+
+const AS_NAME: Manner = { beside: costOfName, led: costOfLeader };
+const AS_NOTE: Manner = { beside: costOfNote, led: costOfNoteLeader };
+
 /** How little a seat is liked; without end where it may not be taken. */
-function cost(seat: Seat, about: Surroundings | null, faint: readonly Obstacle[], field: Field): number {
+function cost(seat: Seat, about: Surroundings, faint: readonly Obstacle[], field: Field, manner: Manner): number {
   const { rectangle, dislike, led } = seat;
-  const { taken, leaders, obstacles, toPixels } = field;
+  const { taken, leaders, toPixels } = field;
   if (!inside(rectangle, field) || taken.some((other) => overlap(rectangle, other) > 0)) return NOT_AT_ALL;
-  if (about === null) return led ? NOT_AT_ALL : dislike + crossed(rectangle, obstacles);
+  const leader = (): Run => leaderOf(seat, toPixels(seat.anchor), 0);
   const more = led
-    ? costOfLeader(rectangle, leaderOf(seat, toPixels(seat.anchor), 0), about, taken, leaders)
-    : costOfRoom(freeAbout(seat, about, taken, toPixels), rectangle, leaders);
+    ? manner.led({ rectangle, leader: leader(), about, taken, leaders })
+    : manner.beside(seat, about, field);
   return more === null ? NOT_AT_ALL : dislike + more + crossed(rectangle, faint) / FAINT;
 }
 
-function costOfRoom(free: number | null, rectangle: Rectangle, leaders: readonly Run[]): number | null {
-  const led = leaders.some(({ from, to }) => runWithin(rectangle, from, to) > 0);
+/** Words that name something stand where nothing else can be meant. */
+function costOfName(seat: Seat, about: Surroundings, { taken, leaders, toPixels }: Field): number | null {
+  const free = freeAbout(seat, about, taken, toPixels);
+  const led = leaders.some(({ from, to }) => runWithin(seat.rectangle, from, to) > 0);
   return free === null || led ? null : (FREE - free) / 2;
+}
+
+/** Words that lie on a mark or across a line are liked less than any that stand off with a leader, px. */
+const LYING = 500;
+/** Nearer than this they lie on it, px. */
+const TOUCHING = 2;
+
+/** A note has to be written: where no seat is clear, it has the one with the least under it. */
+function costOfNote({ rectangle }: Seat, { all }: Surroundings): number {
+  const on = all.filter((one) => isWithin(rectangle, one, one.mark ? one.room : TOUCHING));
+  return on.length === 0 ? 0 : LYING + on.length + crossed(rectangle, on);
 }
 
 function rectangleOf({ min, max }: Box, toPixels: (p: Point) => Point): Rectangle {

@@ -8,6 +8,8 @@ import type { Seat } from './seats.ts';
 /** A leader crosses at most so many lines; each is disliked as much as so many pixels of leader. */
 const MOST_CROSSED = 3;
 const CROSSED = 30;
+/** A note may come so much closer to what is drawn, in shares of the usual room. */
+const CLOSER = 0.5;
 /** A leader keeps this far from marks that are not meant, px. */
 const PAST_MARK = 6;
 
@@ -19,24 +21,46 @@ export function leaderOf({ rectangle }: Pick<Seat, 'rectangle'>, at: Point, clea
   return { from: { x: at.x + (to.x - at.x) * start, y: at.y + (to.y - at.y) * start }, to };
 }
 
+/** What a leader of words may run into. */
+interface Way {
+  readonly rectangle: Rectangle;
+  readonly leader: Run;
+  readonly about: Surroundings;
+  /** Words and leaders that have their place already. */
+  readonly taken: readonly Rectangle[];
+  readonly leaders: readonly Run[];
+}
+
 /**
  * What a leader crosses makes it liked less. Null where the words would lie on something, or their leader would run through
  * other words, across another leader or past a mark that is not meant.
  */
-export function costOfLeader(
-  rectangle: Rectangle,
-  leader: Run,
-  { all, others }: Surroundings,
-  taken: readonly Rectangle[],
-  leaders: readonly Run[],
-): number | null {
-  if (all.some((one) => isWithin(rectangle, one, one.room))) return null;
-  if (leaders.some((run) => gapTo(rectangle, run.from, run.to) < 2 || cross(run, leader))) return null;
-  if (taken.some((words) => runWithin(words, leader.from, leader.to) > 0)) return null;
-  const missed = ({ mark, from }: Obstacle) => mark && gapToPoint(from, leader.from, leader.to) < PAST_MARK;
-  if (others.some(missed)) return null;
-  const crossed = others.filter((one) => !one.mark && cross(one, leader)).length;
-  return crossed > MOST_CROSSED ? null : crossed * CROSSED;
+export function costOfLeader(way: Way): number | null {
+  if (!isClear(way, 1) || missed(way) > 0) return null;
+  const over = crossedBy(way);
+  return over > MOST_CROSSED ? null : over * CROSSED;
+}
+
+/** The same of a note, which has to be written: its leader may cross and pass whatever it must. */
+export function costOfNoteLeader(way: Way): number | null {
+  return isClear(way, CLOSER) ? (crossedBy(way) + missed(way)) * CROSSED : null;
+}
+
+/** Whether words and leader lie on nothing, the words with such a share of the usual room about them. */
+function isClear({ rectangle, leader, about, taken, leaders }: Way, share: number): boolean {
+  if (about.all.some((one) => isWithin(rectangle, one, one.room * share))) return false;
+  if (leaders.some((run) => gapTo(rectangle, run.from, run.to) < 2 || cross(run, leader))) return false;
+  return taken.every((words) => runWithin(words, leader.from, leader.to) === 0);
+}
+
+/** Past how many marks it runs that are not meant. */
+function missed({ leader, about }: Way): number {
+  const isMissed = ({ mark, from }: Obstacle) => mark && gapToPoint(from, leader.from, leader.to) < PAST_MARK;
+  return about.others.filter(isMissed).length;
+}
+
+function crossedBy({ leader, about }: Way): number {
+  return about.others.filter((one) => !one.mark && cross(one, leader)).length;
 }
 
 function cross(a: Run, b: Run): boolean {

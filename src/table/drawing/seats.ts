@@ -52,6 +52,8 @@ const AT_THE_END = 16;
 
 /** Words with a leader stand this far off what they name, px, in so many directions. */
 const OFF = [22, 34, 48, 66, 88];
+/** And a note, which has to be written, further where it must. */
+const NOTE_OFF = [...OFF, 116, 150, 190];
 const DIRECTIONS = 16;
 /** They are liked less than any that need none. */
 const LED = 60;
@@ -94,18 +96,19 @@ function nearSeats({ by }: Label, halfWide: number, room: number, seatAt: SeatAt
 }
 
 /** With each length of leader, from each place along what is named, in each direction. */
-function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): Pick<Seats, 'ledCount' | 'led'> {
+function ledSeats({ by, of }: Label, halfWide: number, seatAt: SeatAt): Pick<Seats, 'ledCount' | 'led'> {
   const anchors =
     'x' in by
       ? [by]
       : stations(by)
           .filter((_, index) => index % 4 === 2)
           .map(({ anchor }) => anchor);
+  const lengths = of === undefined ? NOTE_OFF : OFF;
   const ofOneLength = anchors.length * DIRECTIONS;
   return {
-    ledCount: OFF.length * ofOneLength,
+    ledCount: lengths.length * ofOneLength,
     led: (index) => {
-      const off = OFF[Math.floor(index / ofOneLength)] as number;
+      const off = lengths[Math.floor(index / ofOneLength)] as number;
       const anchor = anchors[Math.floor((index % ofOneLength) / DIRECTIONS)] as Point;
       const turn = ((index % DIRECTIONS) / DIRECTIONS) * 2 * Math.PI;
       const shift = { x: Math.cos(turn) * (halfWide + off), y: Math.sin(turn) * (HALF_HIGH + off) };

@@ -21,11 +21,14 @@ interface FeedbackPieceProps {
   readonly say: Say;
 }
 
-/** How wide a drawing may be on the sheet, mm; the style sheet has a class for each. */
-const WIDTHS = [80, 68, 56] as const;
+/** How wide a drawing is on the sheet, mm, as the style sheet has it. */
+const WIDTH = 80;
 
 /** Two drawings that are no higher, mm, go on one page with what is said of them. */
 const HIGHEST = 98;
+
+/** What of a sheet is drawn: no higher than that, and so wide that words find room beside its lines. */
+export const FEEDBACK_ASPECT = WIDTH / HIGHEST;
 
 /** CSS pixels a millimetre of paper. */
 const PIXELS = 96 / 25.4;
@@ -33,7 +36,7 @@ const PIXELS = 96 / 25.4;
 /** One piece of work on the sheet: the drawing with the red pencil, what went right, what is off, marks by hand, the comment. */
 export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProps): VNode {
   const { grade } = marked;
-  const drawing = markedDrawing(marked, say.reader.unit);
+  const drawing = markedDrawing(marked, say.reader.unit, undefined, FEEDBACK_ASPECT);
   const told = toldOf(grade, row.checks, notes);
   const { tried, held, letGo } = grade.otherFigures;
   return (
@@ -61,12 +64,10 @@ export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProp
 }
 
 function Sheet({ drawing, id, say }: { readonly drawing: Drawing; readonly id: string; readonly say: Say }): VNode {
-  const slope = heightOf(drawing.box) / widthOf(drawing.box);
-  const width = WIDTHS.find((one) => one * slope <= HIGHEST) ?? WIDTHS[2];
   // Words are seated for just that width, on the screen too.
-  const high = width * PIXELS * slope;
+  const high = WIDTH * PIXELS * (heightOf(drawing.box) / widthOf(drawing.box));
   return (
-    <div class={`feedback-drawing feedback-drawing--${width}`}>
+    <div class="feedback-drawing">
       <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={[high, high]} />
     </div>
   );
