@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { Exercise } from '../grader/exercise.ts';
+import { OnPaper } from './full-size/OnPaper.tsx';
 import { Files } from './parts/Files.tsx';
 import { Hints } from './parts/Hints.tsx';
 import { InSet } from './parts/InSet.tsx';
@@ -15,9 +16,9 @@ interface TableAidsProps {
   readonly wayBack: string;
 }
 
-/** Under the order: hints, and what one may change and keep, or the set that decides it. */
+/** Under the order: hints, what one may change, the draft on paper, and what is kept; or the set that decides it. */
 export function TableAids({ table, exercise, inSet, wayBack }: TableAidsProps): VNode {
-  const { bench, record, room, say } = table;
+  const { bench, record, room, say, sheet } = table;
   return (
     <>
       {inSet?.set.hints === false ? null : (
@@ -29,20 +30,28 @@ export function TableAids({ table, exercise, inSet, wayBack }: TableAidsProps): 
           onOpen={record.openHint}
         />
       )}
+      {inSet ? null : (
+        <Setup
+          exercise={exercise}
+          setting={bench.about.setting}
+          figure={room.order.figure}
+          say={say}
+          onSetting={table.setSetting}
+          freshFigure={table.freshFigure}
+        />
+      )}
+      <OnPaper
+        sheet={sheet.sheet}
+        givens={room.givens}
+        shows={exercise.shows}
+        title={exercise.title}
+        student={bench.about.student}
+        say={say}
+      />
       {inSet ? (
         <InSet title={inSet.set.title} wayBack={wayBack} keeping={record.keeping} say={say} />
       ) : (
-        <>
-          <Setup
-            exercise={exercise}
-            setting={bench.about.setting}
-            figure={room.order.figure}
-            say={say}
-            onSetting={table.setSetting}
-            freshFigure={table.freshFigure}
-          />
-          <Files {...table.files} />
-        </>
+        <Files {...table.files} />
       )}
     </>
   );

@@ -6,9 +6,9 @@ import { type Box, heightOf, widthOf, withAspect } from './box.ts';
 import type { Drawing } from './drawing.ts';
 import { Ink } from './Ink.tsx';
 import { type Placed, placeLabels } from './labels.ts';
-import { figure } from './path-data.ts';
 import './drawing.css';
 import { percent, Symbols } from './Symbols.tsx';
+import { viewBox } from './view-box.ts';
 import { keyOfWords, Words } from './Words.tsx';
 
 export interface SheetDrawingProps {
@@ -71,10 +71,6 @@ export function SheetDrawing({
       </svg>
     </div>
   );
-}
-
-export function viewBox(box: Box): string {
-  return [box.min.x, -box.max.y, widthOf(box), heightOf(box)].map(figure).join(' ');
 }
 
 function AllWords({ placed, box }: { readonly placed: readonly Placed[]; readonly box: Box }): VNode {

@@ -3,7 +3,7 @@ import type { Label } from './drawing.ts';
 import type { Rectangle } from './rectangle.ts';
 
 /** How wide and high words are in pixels; a guess at the plain sans of the figures. */
-const CHARACTER = 6.9;
+export const CHARACTER = 6.9;
 const HALF_HIGH = 8;
 /** How far words stand from the line they name, px. */
 const GAP = 7;

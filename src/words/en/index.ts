@@ -13,6 +13,7 @@ import { grader } from './grader.ts';
 import { keeping } from './keeping.ts';
 import { marked } from './marked.ts';
 import { names } from './names.ts';
+import { paper } from './paper.ts';
 import { problems } from './problems.ts';
 import { reading } from './reading.ts';
 import { sets } from './sets.ts';
@@ -42,6 +43,7 @@ export const en = {
   ...marked,
   ...keeping,
   ...views,
+  ...paper,
   ...course,
   ...figures,
   ...desk,
