@@ -16,7 +16,7 @@ export function Ink({
 }): VNode {
   return (
     <>
-      <Papers id={id} dots={drawing.dots} />
+      <Papers id={id} dots={drawing.dots} dot={drawing.dot ?? DOT} />
       <Paper box={padded(drawing.box, spread)} id={id} />
       {drawing.parts.map((part) => (
         <InkPart key={keyOf(part)} part={part} id={id} />
@@ -25,12 +25,21 @@ export function Ink({
   );
 }
 
+/** The radius of a dot of the paper, mm, and where it lies in its square. */
+const DOT = 0.6;
+
+interface PapersProps {
+  readonly id: string;
+  readonly dots: number;
+  readonly dot: number;
+}
+
 /** The dots of the marking paper and the hatch of the cloth's other side. */
-export function Papers({ id, dots }: { readonly id: string; readonly dots: number }): VNode {
+export function Papers({ id, dots, dot }: PapersProps): VNode {
   return (
     <defs>
       <pattern id={`${id}-dots`} width={dots} height={dots} patternUnits="userSpaceOnUse">
-        <circle class="paper-dot" cx={0.6} cy={0.6} r={0.6} />
+        <circle class="paper-dot" cx={DOT} cy={DOT} r={figure(dot)} />
       </pattern>
       <pattern id={`${id}-hatch`} width={4} height={4} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="cloth-hatch" d="M0 0V4" />

@@ -16,6 +16,8 @@ interface Common {
   /** The object it shows; null when it shows none. */
   readonly name: Name | null;
   readonly tone: Tone;
+  /** What it is named with, where words name several parts together. */
+  readonly group?: Name;
 }
 
 export interface LinePart extends Common {
@@ -62,6 +64,8 @@ export interface Label {
   readonly of?: Name;
   readonly words: Message;
   readonly tone: Tone;
+  /** Names that have to be written: where nothing else will do they are seated as a note is. */
+  readonly must?: true;
 }
 
 /** A sheet ready to be painted: by the page as SVG, or by the awake table. In mm, y up. */
@@ -69,6 +73,8 @@ export interface Drawing {
   readonly box: Box;
   /** Distance between the dots of the marking paper, mm. */
   readonly dots: number;
+  /** Their radius, mm, where the sheet is shown so large that they would be taken for marks; 0.6 when absent. */
+  readonly dot?: number;
   readonly parts: readonly Part[];
   readonly labels: readonly Label[];
   /** What it shows, for those who hear it. */

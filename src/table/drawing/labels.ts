@@ -133,7 +133,7 @@ const ORDER: Readonly<Record<Tone, number>> = {
   cue: 1,
   help: 2,
   given: 2,
-  class: 2,
+  class: 1,
 };
 
 /** Of what matters alike, marks come first: they have fewer seats to choose from than lines. */
@@ -148,11 +148,17 @@ interface Found {
   readonly index: number;
 }
 
-/** The seat to take: the one it had, unless it may not or there is a much better one; else the best. Null when there is none. */
+/** The best seat of a label: as a name, and where it has to be written and there is none, as a note. */
 function best(seats: Seats, label: Label, field: Field, had: number | null): Found | null {
+  const seatedAs = (manner: Manner): Found | null => bestAs(manner, seats, label, field, had);
+  if (label.of === undefined) return seatedAs(AS_NOTE);
+  return seatedAs(AS_NAME) ?? (label.must ? seatedAs(AS_NOTE) : null);
+}
+
+/** The seat to take: the one it had, unless it may not or there is a much better one; else the best. Null when there is none. */
+function bestAs(manner: Manner, seats: Seats, label: Label, field: Field, had: number | null): Found | null {
   const faint = field.obstacles.filter((one) => one.faint);
   const about = surroundingsOf(label, field.obstacles, field.toPixels);
-  const manner = label.of === undefined ? AS_NOTE : AS_NAME;
   const costOf = (seat: Seat): number => cost(seat, about, faint, field, manner);
   const stood = had === null ? null : seatOf(seats, had);
   const stays = stood === null ? NOT_AT_ALL : costOf(stood);
@@ -167,24 +173,26 @@ function best(seats: Seats, label: Label, field: Field, had: number | null): Fou
     }
   };
   look(0, seats.near.length);
-  if (least > LEAST_LED) look(seats.near.length, seats.near.length + seats.ledCount);
+  if (least > LEAST_LED) look(seats.near.length, seats.near.length + seats[manner.leaders]);
   return found;
 }
 
 /** One of a label's seats; null where it has none of that number. */
-function seatOf({ near, ledCount, led }: Seats, index: number): Seat | null {
+function seatOf({ near, farCount, led }: Seats, index: number): Seat | null {
   const withLeader = index - near.length;
-  return near[index] ?? (withLeader >= 0 && withLeader < ledCount ? led(withLeader) : null);
+  return near[index] ?? (withLeader >= 0 && withLeader < farCount ? led(withLeader) : null);
 }
 
 /** How much is disliked what a seat has about it, without a leader and with one; null where it may not be taken. */
 interface Manner {
   readonly beside: (seat: Seat, about: Surroundings, field: Field) => number | null;
   readonly led: typeof costOfLeader;
+  /** Which of the seats with a leader are looked at. */
+  readonly leaders: 'ledCount' | 'farCount';
 }
 
-const AS_NAME: Manner = { beside: costOfName, led: costOfLeader };
-const AS_NOTE: Manner = { beside: costOfNote, led: costOfNoteLeader };
+const AS_NAME: Manner = { beside: costOfName, led: costOfLeader, leaders: 'ledCount' };
+const AS_NOTE: Manner = { beside: costOfNote, led: costOfNoteLeader, leaders: 'farCount' };
 
 /** How little a seat is liked; without end where it may not be taken. */
 function cost(seat: Seat, about: Surroundings, faint: readonly Obstacle[], field: Field, manner: Manner): number {

@@ -36,21 +36,26 @@ interface Way {
  * other words, across another leader or past a mark that is not meant.
  */
 export function costOfLeader(way: Way): number | null {
-  if (!isClear(way, 1) || missed(way) > 0) return null;
+  if (!isClear(way, 1) || missed(way) > 0 || tangled(way) > 0) return null;
   const over = crossedBy(way);
   return over > MOST_CROSSED ? null : over * CROSSED;
 }
 
 /** The same of a note, which has to be written: its leader may cross and pass whatever it must. */
 export function costOfNoteLeader(way: Way): number | null {
-  return isClear(way, CLOSER) ? (crossedBy(way) + missed(way)) * CROSSED : null;
+  return isClear(way, CLOSER) ? (crossedBy(way) + missed(way) + tangled(way)) * CROSSED : null;
 }
 
 /** Whether words and leader lie on nothing, the words with such a share of the usual room about them. */
 function isClear({ rectangle, leader, about, taken, leaders }: Way, share: number): boolean {
   if (about.all.some((one) => isWithin(rectangle, one, one.room * share))) return false;
-  if (leaders.some((run) => gapTo(rectangle, run.from, run.to) < 2 || cross(run, leader))) return false;
+  if (leaders.some((run) => gapTo(rectangle, run.from, run.to) < 2)) return false;
   return taken.every((words) => runWithin(words, leader.from, leader.to) === 0);
+}
+
+/** Across how many other leaders it runs. */
+function tangled({ leader, leaders }: Way): number {
+  return leaders.filter((run) => cross(run, leader)).length;
 }
 
 /** Past how many marks it runs that are not meant. */

@@ -38,7 +38,7 @@ export function obstaclesOf(
   const ink = parts.filter(lasts).flatMap((part) => {
     const mark = part.kind === 'mark';
     const room = mark ? roomAbout(part.at, rings) : LINE_ROOM;
-    const about = { of: part.name, room, mark, faint: part.kind === 'line' && part.faint };
+    const about = { of: part.group ?? part.name, room, mark, faint: part.kind === 'line' && part.faint };
     return runsOf([part]).map(({ from, to }) => obstacle(toPixels(from), toPixels(to), about));
   });
   const ring = { of: null, room: RING_ROOM, mark: true, faint: false };

@@ -22,8 +22,22 @@ export function runsOf(parts: readonly Part[]): Run[] {
 
 function runsAlong(path: Path): Run[] {
   return path.flatMap((piece) =>
-    Array.from({ length: PIECES }, (_, i) => ({ from: on(piece, i / PIECES), to: on(piece, (i + 1) / PIECES) })),
+    isStraight(piece)
+      ? [{ from: piece.p0, to: piece.p3 }]
+      : Array.from({ length: PIECES }, (_, i) => ({ from: on(piece, i / PIECES), to: on(piece, (i + 1) / PIECES) })),
   );
+}
+
+/** Whether a piece runs straight on from its start to its end: a polyline is made of such pieces, and a class of polylines. */
+function isStraight({ p0, p1, p2, p3 }: Cubic): boolean {
+  const along = { x: p3.x - p0.x, y: p3.y - p0.y };
+  const across = ({ x, y }: Point): number => Math.abs((x - p0.x) * along.y - (y - p0.y) * along.x);
+  const least = 1e-9 * (along.x * along.x + along.y * along.y);
+  const isBetween = ({ x, y }: Point): boolean => {
+    const part = (x - p0.x) * along.x + (y - p0.y) * along.y;
+    return part >= 0 && part <= along.x * along.x + along.y * along.y;
+  };
+  return across(p1) <= least && across(p2) <= least && isBetween(p1) && isBetween(p2);
 }
 
 /** Points along a path, close enough together to look smooth, ends included. For the eye only. */

@@ -62,6 +62,8 @@ const LED = 60;
 export interface Seats {
   readonly near: readonly Seat[];
   readonly ledCount: number;
+  /** With those that stand further off, which only a note takes. */
+  readonly farCount: number;
   readonly led: (index: number) => Seat;
 }
 
@@ -96,19 +98,19 @@ function nearSeats({ by }: Label, halfWide: number, room: number, seatAt: SeatAt
 }
 
 /** With each length of leader, from each place along what is named, in each direction. */
-function ledSeats({ by, of }: Label, halfWide: number, seatAt: SeatAt): Pick<Seats, 'ledCount' | 'led'> {
+function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): Omit<Seats, 'near'> {
   const anchors =
     'x' in by
       ? [by]
       : stations(by)
           .filter((_, index) => index % 4 === 2)
           .map(({ anchor }) => anchor);
-  const lengths = of === undefined ? NOTE_OFF : OFF;
   const ofOneLength = anchors.length * DIRECTIONS;
   return {
-    ledCount: lengths.length * ofOneLength,
+    ledCount: OFF.length * ofOneLength,
+    farCount: NOTE_OFF.length * ofOneLength,
     led: (index) => {
-      const off = lengths[Math.floor(index / ofOneLength)] as number;
+      const off = NOTE_OFF[Math.floor(index / ofOneLength)] as number;
       const anchor = anchors[Math.floor((index % ofOneLength) / DIRECTIONS)] as Point;
       const turn = ((index % DIRECTIONS) / DIRECTIONS) * 2 * Math.PI;
       const shift = { x: Math.cos(turn) * (halfWide + off), y: Math.sin(turn) * (HALF_HIGH + off) };

@@ -45,7 +45,7 @@ export const classWords = {
   'class.more': entry(['count'], '{count, plural, one {and one more} other {and # more}}'),
   'class.where': plain('Where the answers lie'),
   'class.where-why': plain(
-    'Every answer as far off the right one as on the student’s own sheet, laid over the sheet of one figure from the middle of the class. Dotted red: the right answer. Chalk: what its narrowest check allows. Blue: the class.',
+    'Every answer as far off the right one as on the student’s own sheet, laid over the sheet of one figure from the middle of the class. Dotted red: the right answer. Chalk: what its narrowest check allows. Blue: the class, with how many are right, how many lie together, and the names of those who lie furthest off by themselves. Written in red: the misreadings, with how many made them.',
   ),
   'class.made': entry(
     ['made', 'worked', 'right'],
@@ -74,6 +74,16 @@ export const classWords = {
   'class.lean-most': entry(['way'], 'Where it is furthest off, the middle of the class lies {way}.'),
   'class.lean-not': plain('The middle of the class lies on it.'),
   'class.gathered': entry(['count', 'way'], '{count, plural, one {One lies} other {# lie}} where “{way}” comes out.'),
+  'class.gathered-several': entry(['ways'], 'Misreadings come out: {ways}.'),
+  'class.no-stray': entry(['target', 'says'], '{target}: {says}'),
+  'class.cluster-right': entry(['count'], 'right: {count}'),
+  'class.cluster-together': entry(['count'], '{count} together'),
+  'class.cluster-lone': entry(['name'], '{name}'),
+  'class.together': entry(
+    ['count', 'way'],
+    '{count} lie together, {way}, where no misreading of this exercise comes out. Ask one of them what was done:',
+  ),
+  'class.all-right-of': entry(['targets'], 'Right with everyone: {targets}.'),
   'class.cluster': entry(['count', 'way'], '{way}: {count}'),
   'class.chalk-by': entry(
     ['strictness', 'count', 'worked'],
@@ -85,7 +95,7 @@ export const classWords = {
   'class.range': plain('Here the exercise leaves a range: the dotted answer is one of many right ones.'),
   'class.single': plain('Its checks look at single places, so no chalk is laid along it.'),
   'class.no-place': entry(['targets'], 'Not in a picture: {targets}. A length or an angle has no place on a sheet.'),
-  'class.furthest': plain('Furthest off:'),
+  'class.furthest': plain('By themselves, the furthest off first:'),
   'class.no-picture': plain(
     'The exercises could not be fetched from the site, so no picture can be drawn. Load the page again.',
   ),

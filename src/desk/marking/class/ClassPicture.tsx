@@ -12,13 +12,15 @@ import { Names } from '../Names.tsx';
 import type { Opened } from '../piece/use-opened.ts';
 import type { TheClass } from '../the-class.ts';
 import { ASPECT, classDrawing } from './class-drawing.ts';
-import { classSentences, whyNoChalk } from './class-sentences.ts';
-import { type ClassTarget, classTarget } from './class-target.ts';
+import { classSentences, togetherSentence, whyNoChalk } from './class-sentences.ts';
+import type { ClassTarget } from './class-target.ts';
+import type { Lone } from './together.ts';
 import { useSeen } from './use-seen.ts';
 
 interface ClassPictureProps {
   readonly exercise: Exercise;
   readonly target: string;
+  readonly answers: ClassTarget;
   readonly under: UnderSheet;
   readonly footing: Footing;
   readonly pieces: readonly Sound[];
@@ -31,29 +33,28 @@ interface ClassPictureProps {
 const WIDTHS = [352, 302] as const;
 const HEIGHTS = [WIDTHS[0] / ASPECT, WIDTHS[1] / ASPECT] as const;
 
-/** So many of those who are furthest off are named. */
-const NAMED = 5;
+/** Of more answers than this each is drawn finer, and of many more finer yet. */
+const CROWDS = { some: 24, many: 100 } as const;
 
 /** One target of an exercise: the answers of the class over the right one, in a picture and in words. */
 export function ClassPicture(props: ClassPictureProps): VNode {
-  const { exercise, target, under, footing, pieces, say } = props;
+  const { exercise, target, answers, under, footing, pieces, say } = props;
   const frame = useRef<HTMLElement>(null);
   const seen = useSeen(frame);
-  const class_ = useMemo(() => classTarget(pieces, target), [pieces, target]);
   const by = useMemo(() => usualStrictness(pieces.map(({ row }) => row)), [pieces]);
   const half = by && bandOf(exercise, target, by.strictness);
-  const says = classSentences(class_, footing, pieces.length).map(say.message).join(' ');
+  const says = classSentences(answers, footing, pieces.length).map(say.message).join(' ');
   const title = say('table.label', { name: { named: target } });
   const spoken = `${title}. ${says}`;
   return (
-    <figure class="class-picture" ref={frame}>
+    <figure class="class-picture" data-crowd={crowdOf(pieces.length)} ref={frame}>
       {seen ? (
         <ClassDrawing
           exercise={exercise}
           under={under}
           footing={footing}
           half={half}
-          target={class_}
+          answers={answers}
           says={spoken}
           say={say}
         />
@@ -62,27 +63,42 @@ export function ClassPicture(props: ClassPictureProps): VNode {
       )}
       <figcaption>
         <strong>{title}:</strong> {says} {chalkWords(half, by, props)}
-        <Furthest {...props} students={class_.furthest.slice(0, NAMED)} />
+        {answers.together.map((bundle) => (
+          <Them
+            key={bundle[0]?.student}
+            {...props}
+            who={bundle}
+            says={say.message(togetherSentence(bundle, footing))}
+          />
+        ))}
+        <Them {...props} who={answers.alone} says={say('class.furthest')} />
       </figcaption>
     </figure>
   );
 }
 
-/** Those who are furthest off. */
-function Furthest({
-  students,
+/** Some students by name, and what is said of them. */
+function Them({
+  who,
+  says,
   exercise,
   work,
   opened,
   say,
-}: ClassPictureProps & { readonly students: readonly string[] }): VNode | null {
-  if (students.length === 0) return null;
+}: ClassPictureProps & { readonly who: readonly Lone[]; readonly says: string }): VNode | null {
+  if (who.length === 0) return null;
+  const students = who.map(({ student }) => student);
   return (
-    <div class="class-furthest">
-      {say('class.furthest')}
+    <div class="class-them">
+      {says}{' '}
       <Names students={students} exercise={exercise.id} title={exercise.title} work={work} opened={opened} say={say} />
     </div>
   );
+}
+
+function crowdOf(answers: number): 'few' | 'some' | 'many' {
+  if (answers > CROWDS.many) return 'many';
+  return answers > CROWDS.some ? 'some' : 'few';
 }
 
 /** Why there is no chalk, or by what it is drawn where the class was not marked by one and the same. */
@@ -98,16 +114,16 @@ function chalkWords(
 }
 
 interface ClassDrawingProps extends Pick<ClassPictureProps, 'exercise' | 'under' | 'footing' | 'say'> {
-  readonly target: ClassTarget;
+  readonly answers: ClassTarget;
   readonly half: number | null;
   readonly says: string;
 }
 
-function ClassDrawing({ exercise, under, footing, target, half, says, say }: ClassDrawingProps): VNode {
+function ClassDrawing({ exercise, under, footing, answers, half, says, say }: ClassDrawingProps): VNode {
   const { unit } = say.reader;
   const drawing = useMemo(
-    () => classDrawing({ under, shows: exercise.shows, footing, half, unit, ...target }),
-    [under, exercise, footing, half, unit, target],
+    () => classDrawing({ under, shows: exercise.shows, footing, half, unit, answers }),
+    [under, exercise, footing, half, unit, answers],
   );
   return <SheetDrawing drawing={drawing} reader={say.reader} id={useId()} says={says} heights={HEIGHTS} />;
 }

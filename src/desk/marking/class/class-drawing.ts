@@ -5,26 +5,23 @@ import { laidOver, type Stray } from '../../../exchange/class/laid/stray.ts';
 import type { UnderSheet } from '../../../exchange/class/laid/under-sheet.ts';
 import { polyline } from '../../../geometry/path.ts';
 import type { Point } from '../../../geometry/point.ts';
-import { type Box, boxAbout, padded, withAspect } from '../../../table/drawing/box.ts';
+import { type Box, boxAbout, padded, widthOf, withAspect } from '../../../table/drawing/box.ts';
 import { draw } from '../../../table/drawing/draw.ts';
-import type { Drawing, Label, Part } from '../../../table/drawing/drawing.ts';
+import type { Drawing, Part } from '../../../table/drawing/drawing.ts';
 import { shapeParts } from '../../../table/drawing/parts.ts';
 import { message } from '../../../words/message.ts';
 import type { Unit } from '../../../words/unit.ts';
-
-/** Answers of a class that lie together because they went the same wrong way. */
-export interface Gathered {
-  readonly way: string;
-  readonly strays: readonly Stray[];
-}
+import { spelled } from '../../../words/unseen.ts';
+import { type Bundle, labelOf } from './class-labels.ts';
+import type { ClassTarget } from './class-target.ts';
+import type { Lone } from './together.ts';
 
 /** What is laid over one another for one target. */
 export interface ClassLaid {
   readonly under: UnderSheet;
   readonly shows: readonly Name[];
   readonly footing: Footing;
-  readonly strays: readonly Stray[];
-  readonly gathered: readonly Gathered[];
+  readonly answers: ClassTarget;
   /** Half the width of the chalk, mm; null for none. */
   readonly half: number | null;
   readonly unit: Unit;
@@ -37,13 +34,25 @@ const LEAST = 34;
 /** Every picture is so many times as wide as high. */
 export const ASPECT = 0.9;
 
-/** The answers of a class over the right one, true to the sheet's scale. */
-export function classDrawing({ under, shows, footing, strays, gathered, half, unit }: ClassLaid): Drawing {
-  const laid = strays.map((stray) => laidOver(stray, footing));
-  const box = boxOf(footing, laid.flat());
+/** So many of those who lie by themselves are named on the sheet. */
+const NAMED = 3;
+/** The dots of the paper are so many times smaller than a picture is wide: never as large as marks. */
+const DOTS = 500;
+const DOT = 0.6;
+
+/**
+ * The answers of a class over the right one, true to the sheet's scale. What belongs together is named together, with how many
+ * they are; of those who lie by themselves the furthest, whose lines are firmer.
+ */
+export function classDrawing({ under, shows, footing, answers, half, unit }: ClassLaid): Drawing {
+  const bundles = bundlesOf(answers, footing);
+  const box = boxOf(
+    footing,
+    bundles.flatMap(({ laid }) => laid.flat()),
+  );
   const { givens } = under;
   const right = isDrawn(footing.right) ? footing.right : null;
-  return draw(
+  const drawn = draw(
     { ...givens, answers: new Map(), problems: [] },
     {
       given: new Set(givens.shapes.keys()),
@@ -52,11 +61,50 @@ export function classDrawing({ under, shows, footing, strays, gathered, half, un
       box,
       red: right === null || half === null ? [] : [{ arrow: null, band: { about: right, half } }],
       more: [
-        ...laid.flatMap((places, index) => answerParts(footing, places, `draft-${index}`)),
-        ...(right === null ? [] : shapeParts(right, 'right', box)),
+        ...bundles.flatMap((bundle) => bundleParts(bundle, footing)),
+        ...(right === null ? [] : shapeParts(right, 'right', box, RIGHT)),
       ],
-      notes: gathered.map((one) => noteOf(one, footing)),
+      notes: bundles.flatMap((bundle) => labelOf(bundle, footing)),
     },
+  );
+  return { ...drawn, dot: Math.min(DOT, widthOf(box) / DOTS) };
+}
+
+/** The right answer's own name, by which right answers are called too. */
+const RIGHT = 'right';
+
+/** The answers as they are named: what most did first. */
+function bundlesOf({ right, gathered, together, alone }: ClassTarget, footing: Footing): readonly Bundle[] {
+  const lay = (strays: readonly Stray[]): Bundle['laid'] => strays.map((stray) => laidOver(stray, footing));
+  const layAll = (lone: readonly Lone[]): Bundle['laid'] => lay(lone.map(({ stray }) => stray));
+  const unnamed = alone.slice(NAMED);
+  return [
+    { group: RIGHT, words: message('class.cluster-right', { count: right.length }), tone: 'class', laid: lay(right) },
+    ...gathered.map(({ way, strays }): Bundle => {
+      const words = message('class.cluster', { way, count: strays.length });
+      return { group: `way-${way}`, words, tone: 'red', laid: lay(strays) };
+    }),
+    ...together.map((all, index): Bundle => {
+      const words = message('class.cluster-together', { count: all.length });
+      return { group: `together-${index}`, words, tone: 'class', laid: layAll(all) };
+    }),
+    ...alone.slice(0, NAMED).map((one, index): Bundle => {
+      const words = message('class.cluster-lone', { name: nameOf(one) });
+      return { group: `lone-${index}`, words, tone: 'made', laid: layAll([one]) };
+    }),
+    { group: 'others', words: null, tone: 'class', laid: layAll(unnamed) },
+  ];
+}
+
+function nameOf({ who: { student, number } }: Lone): string {
+  return spelled(student.trim() === '' ? number : student);
+}
+
+function bundleParts({ group, tone, laid }: Bundle, footing: Footing): readonly Part[] {
+  // The words of a misreading are the marker's; its answers are the class's.
+  const line = tone === 'made' ? 'made' : 'class';
+  return laid.flatMap((places, index) =>
+    answerParts(footing, places, `${group}-${index}`, line).map((part): Part => ({ ...part, group })),
   );
 }
 
@@ -67,27 +115,11 @@ function boxOf({ kind, spots }: Footing, laid: readonly Point[]): Box {
   return withAspect(padded(all ?? { min: { x: 0, y: 0 }, max: { x: 0, y: 0 } }, MARGIN), ASPECT);
 }
 
-function answerParts({ kind }: Footing, places: readonly Point[], name: string): Part[] {
+function answerParts({ kind }: Footing, places: readonly Point[], name: string, tone: 'class' | 'made'): Part[] {
   const [first, last] = [places[0], places.at(-1)];
   if (!first || !last) return [];
-  if (kind === 'point') return [{ kind: 'mark', name, tone: 'class', at: first }];
-  if (kind === 'line') return [{ kind: 'line', name, tone: 'class', from: first, to: last, faint: false }];
+  if (kind === 'point') return [{ kind: 'mark', name, tone, at: first }];
+  if (kind === 'line') return [{ kind: 'line', name, tone, from: first, to: last, faint: false }];
   const path = polyline(places);
-  return path ? [{ kind: 'curve', name, tone: 'class', path }] : [];
-}
-
-/** How many went a wrong way, written beside where their answers lie together. */
-function noteOf({ way, strays }: Gathered, footing: Footing): Label {
-  const laid = strays.map((stray) => laidOver(stray, footing));
-  const middles = footing.spots.map((_, index): Point => {
-    const places = laid.flatMap((one) => one[index] ?? []);
-    return { x: meanOf(places.map(({ x }) => x)), y: meanOf(places.map(({ y }) => y)) };
-  });
-  const words = message('class.cluster', { way, count: strays.length });
-  const [first] = middles;
-  return { by: footing.kind === 'point' && first ? first : middles, words, tone: 'red' };
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, one) => sum + one, 0) / values.length;
+  return path ? [{ kind: 'curve', name, tone, path }] : [];
 }

@@ -4,27 +4,54 @@ import { type Spread, spreadOf } from '../../../exchange/class/laid/spread.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import { wayOf } from '../../../grader/way.ts';
 import { type Message, message } from '../../../words/message.ts';
-import type { ClassTarget } from './class-target.ts';
+import { type ClassTarget, straysOf } from './class-target.ts';
+import type { Lone } from './together.ts';
 
 /** Below this, mm, answers lie on the right one for anyone who draws. */
 const ON_IT = 0.5;
 
 /** What a picture of a class shows: how many, how far apart, which way, and where some lie together. */
-export function classSentences(
-  { strays, right, gathered }: ClassTarget,
-  footing: Footing,
-  worked: number,
-): readonly Message[] {
+export function classSentences(answers: ClassTarget, footing: Footing, worked: number): readonly Message[] {
   // Nothing more is worth a word then, for nobody strayed.
-  if (right === worked && strays.length === worked) return [message('class.all-right', { count: worked })];
+  if (isAllRight(answers, worked)) return [message('class.all-right', { count: worked })];
+  const strays = straysOf(answers);
+  const right = answers.right.length;
   const spread = spreadOf(strays, footing);
   return [
     strays.length === worked
       ? message('class.right', { right, worked })
       : message('class.made', { made: strays.length, worked, right }),
-    ...(spread === null ? [] : spreadSentences(spread, strays.length)),
-    ...gathered.map(({ way, strays: all }) => message('class.gathered', { count: all.length, way })),
+    ...(spread === null || !hasStrays(answers) ? [] : spreadSentences(spread, strays.length)),
+    ...gatheredSentences(answers),
   ];
+}
+
+/** Which misreadings come out there, and how often. */
+function gatheredSentences({ gathered }: ClassTarget): readonly Message[] {
+  if (gathered.length < 2)
+    return gathered.map(({ way, strays }) => message('class.gathered', { count: strays.length, way }));
+  const ways = gathered.map(({ way, strays }) => `“${way}” (${strays.length})`);
+  return [message('class.gathered-several', { ways: { listed: ways } })];
+}
+
+/** Whether everyone who did it has it right. */
+export function isAllRight({ right }: ClassTarget, worked: number): boolean {
+  return right.length === worked;
+}
+
+/** Whether there is an answer on it that is not right, so that a picture has something to show. */
+export function hasStrays(answers: ClassTarget): boolean {
+  return answers.right.length < straysOf(answers).length;
+}
+
+/** How many lie together where nothing known comes out, how far off and which way. */
+export function togetherSentence(bundle: readonly Lone[], footing: Footing): Message {
+  const spread = spreadOf(
+    bundle.map(({ stray }) => stray),
+    footing,
+  );
+  const way = { said: wayOf(spread?.lean ?? { x: 0, y: 0 }) };
+  return message('class.together', { count: bundle.length, way });
 }
 
 function spreadSentences(spread: Spread, count: number): readonly Message[] {

@@ -39,7 +39,7 @@ function footingOf(target: string): Footing {
 
 function drawn(target: string) {
   const laid = { under, shows: roll.shows, footing: footingOf(target), half: 3, unit: 'cm' } as const;
-  return classDrawing({ ...laid, ...classTarget(pieces, target) });
+  return classDrawing({ ...laid, answers: classTarget(pieces, target) });
 }
 
 const told = (target: string): string =>
@@ -60,7 +60,8 @@ describe('a class in one picture', () => {
   test('gathers those who went the same wrong way, and writes it beside them with how many they are', () => {
     const labels = drawn('roll-line').labels.map(({ words }) => say(words, reader));
     expect(labels).toContain('through neck point: 2');
-    expect(classTarget(pieces, 'roll-line').furthest).toEqual(expect.arrayContaining(['bo', 'cem']));
+    expect(classTarget(pieces, 'roll-line').gathered).toMatchObject([{ way: 'through neck point' }]);
+    expect(labels).toContain('right: 2');
   });
 
   test('says how many, how far off, which way, and where some lie together', async () => {
