@@ -1,4 +1,4 @@
-import type { VNode } from 'preact';
+import { Fragment, type VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { evaluate } from '../../drafting/expression.ts';
 import { type Figure, type FigureMeasure, figureMeasures, measureRanges, readFigure } from '../../garment/figure.ts';
@@ -24,17 +24,24 @@ export function OwnMeasures({ figure, say, onFigure }: OwnMeasuresProps): VNode 
   };
   return (
     <form class="own-measures" onSubmit={take}>
+      <p class="setup-note">{say('table.to-take')}</p>
       {figureMeasures.map((name) => (
-        <label key={name} class="field">
-          <span>{say('table.label', { name: { named: name } })}</span>
-          <input
-            type="text"
-            autocomplete="off"
-            size={9}
-            value={typed[name] ?? shown(figure, name, say)}
-            onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
-          />
-        </label>
+        <Fragment key={name}>
+          <label class="field">
+            <span>{say('table.label', { name: { named: name } })}</span>
+            <input
+              type="text"
+              autocomplete="off"
+              size={9}
+              aria-describedby={`taken-${name}`}
+              value={typed[name] ?? shown(figure, name, say)}
+              onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
+            />
+          </label>
+          <p class="setup-note" id={`taken-${name}`}>
+            {say(`table.to-take.${name}`)}
+          </p>
+        </Fragment>
       ))}
       <button type="submit" class="button">
         {say('table.take-figure')}

@@ -110,6 +110,23 @@ export const table = {
   'table.hint-more': plain('One more hint'),
 
   // Another figure, house rules, strictness
+  // Common practice, no source; the measures are those of ISO 8559-1, as docs/method.md says.
+  'table.to-take': plain(
+    'Have somebody take them, over a shirt, with a tape tied round the waist. You stand upright and look ahead. Each is taken twice.',
+  ),
+  'table.to-take.neck-base': plain(
+    'Round the foot of the neck, with the tape on its edge: over the bone that stands out behind when the head is bent, and through the hollow between the collarbones.',
+  ),
+  'table.to-take.shoulder': plain(
+    'From where the side of the neck turns into the shoulder, along the top of the shoulder, to where the arm begins.',
+  ),
+  'table.to-take.shoulder-slope': plain(
+    'How far the shoulder falls from the level. Without an instrument for it leave 22.5°, which stands for whoever gives none.',
+  ),
+  'table.to-take.front-waist': plain(
+    'From the hollow between the collarbones, not from the shoulder, straight down to the waist.',
+  ),
+  'table.to-take.back-waist': plain('From the bone at the back of the neck straight down to the waist.'),
   'table.setup': plain('Figure, house rules, strictness'),
   'table.figure': plain('Figure'),
   'table.figure-person': entry(['name', 'note'], '{name}. {note}'),
