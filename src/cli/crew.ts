@@ -29,7 +29,7 @@ export function crewOf(manner: Manner, hands: number): Crew {
       return await (idlest as Hand).do(batch);
     },
     goHome: async () => {
-      await Promise.all(crew.map(({ leave }) => leave()));
+      await Promise.all(crew.map((hand) => hand.leave()));
     },
   };
 }

@@ -5,10 +5,10 @@ import type { Work } from './work.ts';
 
 /** One hand of a crew: a thread that marks batches one after another. */
 export interface Hand {
-  readonly do: (batch: readonly Work[]) => Promise<readonly Told[]>;
+  do(batch: readonly Work[]): Promise<readonly Told[]>;
   /** How many batches it has before it. */
-  readonly waiting: () => number;
-  readonly leave: () => Promise<unknown>;
+  waiting(): number;
+  leave(): Promise<unknown>;
 }
 
 /**
@@ -34,57 +34,73 @@ interface Job {
  * goes on; the piece over which it breaks down again is refused, and nobody else's work is lost. `place` is what a hand runs.
  */
 export function hired(manner: Manner, place = new URL('grade-worker.ts', import.meta.url)): Hand {
-  let jobs: readonly Job[] = [];
-  let worker = sentFor();
+  return new Post(manner, place);
+}
 
-  function sentFor(): Worker {
-    const orders: Orders = { manner, exercises: exercisesRead() };
-    const sent = new Worker(place, { workerData: orders, resourceLimits: ROOM });
-    sent.on('message', (told: readonly Told[]) => next()?.done(told));
-    sent.on('error', (why) => brokenDown(why));
+/** Where a hand works: whoever holds it, and the jobs before it, which outlast who broke down over one. */
+class Post implements Hand {
+  private jobs: readonly Job[] = [];
+  private worker: Worker;
+  private readonly manner: Manner;
+  private readonly place: URL;
+
+  constructor(manner: Manner, place: URL) {
+    this.manner = manner;
+    this.place = place;
+    this.worker = this.sentFor();
+  }
+
+  do(batch: readonly Work[]): Promise<readonly Told[]> {
+    return new Promise((done) => this.give({ batch, done }));
+  }
+
+  waiting(): number {
+    return this.jobs.length;
+  }
+
+  leave(): Promise<unknown> {
+    return this.worker.terminate();
+  }
+
+  private give(job: Job): void {
+    this.jobs = [...this.jobs, job];
+    this.worker.postMessage(job.batch);
+  }
+
+  private sentFor(): Worker {
+    const orders: Orders = { manner: this.manner, exercises: exercisesRead() };
+    const sent = new Worker(this.place, { workerData: orders, resourceLimits: ROOM });
+    sent.on('message', (told: readonly Told[]) => this.next()?.done(told));
+    sent.on('error', (why) => this.brokenDown(why));
     return sent;
   }
 
-  function next(): Job | undefined {
-    const [first, ...rest] = jobs;
-    jobs = rest;
+  private next(): Job | undefined {
+    const [first, ...rest] = this.jobs;
+    this.jobs = rest;
     return first;
   }
 
-  function brokenDown(why: Error): void {
-    const broken = next();
-    const others = jobs;
-    jobs = [];
-    worker = sentFor();
-    if (broken) mend(broken, why);
-    for (const job of others) give(job);
+  private brokenDown(why: Error): void {
+    const broken = this.next();
+    const others = this.jobs;
+    this.jobs = [];
+    this.worker = this.sentFor();
+    if (broken) this.mend(broken, why);
+    for (const job of others) this.give(job);
   }
 
   /** Gives a batch again, piece by piece. A hand works through its jobs in their order, so what is said comes in order too. */
-  function mend({ batch, done }: Job, why: Error): void {
+  private mend({ batch, done }: Job, why: Error): void {
     if (batch.length === 1) {
       done(batch.map((piece) => refused(piece, why)));
       return;
     }
     const sofar: Told[] = [];
-    for (const piece of batch)
-      give({
-        batch: [piece],
-        done: (told) => {
-          sofar.push(...told);
-          if (sofar.length === batch.length) done(sofar);
-        },
-      });
+    const come = (told: readonly Told[]): void => {
+      sofar.push(...told);
+      if (sofar.length === batch.length) done(sofar);
+    };
+    for (const piece of batch) this.give({ batch: [piece], done: come });
   }
-
-  function give(job: Job): void {
-    jobs = [...jobs, job];
-    worker.postMessage(job.batch);
-  }
-
-  function take(batch: readonly Work[]): Promise<readonly Told[]> {
-    return new Promise((done) => give({ batch, done }));
-  }
-
-  return { do: take, waiting: () => jobs.length, leave: () => worker.terminate() };
 }
