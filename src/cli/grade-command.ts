@@ -4,10 +4,11 @@ import type { ClassWork } from '../exchange/class/class-work.ts';
 import { type Entry, gradebookOf } from '../exchange/class/gradebook.ts';
 import { gradebookCsv } from '../exchange/class/gradebook-csv.ts';
 import { classReport } from '../exchange/class/report.ts';
-import type { UnreadPiece } from '../exchange/class/unread.ts';
+import { stillMissing, type UnreadPiece } from '../exchange/class/unread.ts';
 import { readSet } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import type { ProblemSet } from '../exchange/set.ts';
+import type { Whole } from '../exchange/whole.ts';
 import { unknownName } from '../grader/reading/unknown.ts';
 import { type Strictness, strictnessFactor } from '../grader/tolerance.ts';
 import { type Message, message } from '../words/message.ts';
@@ -109,22 +110,29 @@ interface Marks {
 async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number> {
   const { manner, talk } = marks;
   if (manner.form === 'table') await talk.say(headLine());
-  const { marked, refused, kept, entries, unread } = await tellAll(work, marks);
+  const { marked, refused, kept, entries, unread, wholes, stopped } = await tellAll(work, marks);
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
   // Students are named in it: what is not seen in a name is spelled, as in the rows.
   if (manner.form === 'summary')
     await talk.say(spelledLines(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`));
-  if (manner.form === 'csv') await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set, unread), reader));
-  if (talk.stopped?.()) return INTERRUPTED;
+  if (manner.form === 'csv')
+    await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set, stillMissing(unread, wholes)), reader));
+  if (stopped) {
+    await talk.complain(`${say(message('command.stopped', { marked, refused }), reader)}\n`);
+    return INTERRUPTED;
+  }
   return refused === 0 ? 0 : 1;
 }
 
 interface Tally {
+  /** Whether the person told it to stop before the end: what is printed is a part. */
+  readonly stopped: boolean;
   readonly marked: number;
   readonly refused: number;
   readonly kept: readonly ClassWork[];
   readonly entries: readonly Entry[];
   readonly unread: readonly UnreadPiece[];
+  readonly wholes: readonly Whole[];
 }
 
 /** Tells of each piece in the order they came, until there are no more or the person has told it to stop. */
@@ -134,11 +142,13 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   const kept: ClassWork[] = [];
   const entries: Entry[] = [];
   const unread: UnreadPiece[] = [];
+  const wholes: Whole[] = [];
   const crew = crewOf(manner, hands);
   for await (const told of inOrder(work, crew)) {
     count[told.outcome] += 1;
     kept.push(...told.kept);
     entries.push(...told.entries);
+    wholes.push(...told.wholes);
     // Of a stream nothing is kept that nobody asks for.
     if (manner.form === 'csv') unread.push(...told.unread);
     if (told.err !== '') await talk.complain(told.err);
@@ -146,7 +156,8 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
     talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));
     if (talk.stopped?.()) break;
   }
+  const stopped = talk.stopped?.() ?? false;
   talk.progress?.('');
   await crew.goHome();
-  return { ...count, kept, entries, unread };
+  return { ...count, stopped, kept, entries, unread, wholes };
 }

@@ -7,6 +7,7 @@ import type { Marking } from '../exchange/mark-work.ts';
 import { readSet, type SetReading } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
 import { saysSet } from '../exchange/says-set.ts';
+import { type Whole, wholeOf } from '../exchange/whole.ts';
 import { setMark } from '../exchange/write-set.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
@@ -35,9 +36,11 @@ export interface Told {
   readonly entries: readonly Entry[];
   /** What the gradebook keeps of work that could not be read. */
   readonly unread: readonly UnreadPiece[];
+  /** And of work that could, to know what it is the whole of. */
+  readonly wholes: readonly Whole[];
 }
 
-const nothing = { kept: [], entries: [], unread: [] } as const;
+const nothing = { kept: [], entries: [], unread: [], wholes: [] } as const;
 
 const reader = { language: 'en', unit: 'in' } as const;
 
@@ -49,7 +52,8 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   if (!result.ok) return lost(piece, result.reason);
   const silent = { out: '', err: '', outcome: 'marked' } as const;
   if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
-  if (form === 'csv') return { ...silent, ...nothing, entries: [entryOf(result.row)] };
+  if (form === 'csv')
+    return { ...silent, ...nothing, entries: [entryOf(result.row)], wholes: [wholeOf(result.work.handIn)] };
   // In JSON, too, what is spelled stays what it was.
   const out = form === 'table' ? workLines(result.row, result.notMade) : `${spelled(JSON.stringify(result.row))}\n`;
   return { out, err: '', outcome: 'marked', ...nothing };

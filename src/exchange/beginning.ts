@@ -3,9 +3,9 @@ import { readSteps } from '../drafting/read.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { name } from '../grader/reading/fields.ts';
 import { line } from './fields.ts';
-import { HAND_IN_FORMAT, type HandIn } from './hand-in.ts';
+import { HAND_IN_FORMAT } from './hand-in.ts';
 import { NUMBER_LENGTH } from './hand-in-form.ts';
-import { type Student, studentKey } from './student.ts';
+import type { Student } from './student.ts';
 
 /** What the beginning of a hand-in tells of it. `exercise` is null where it was cut off before that. */
 export interface Beginning extends Student {
@@ -49,29 +49,13 @@ export function beginningOf(begun: string): Beginning | null {
   return { student, number, exercise: is(name('wants.exercise-name'), exercise) ? exercise : null };
 }
 
-/**
- * Whether a hand-in that was read is the whole of what was begun so: of the same student and exercise, and its draft begins with
- * the steps that are there to their end. A beginning that does not say of which exercise it is has no whole.
- */
-export function isWholeOf(handIn: HandIn, begun: string): boolean {
-  const beginning = beginningOf(begun);
-  const steps = begunSteps(begun);
-  return (
-    beginning !== null &&
-    studentKey(beginning) === studentKey(handIn) &&
-    beginning.exercise === handIn.exercise &&
-    steps !== null &&
-    JSON.stringify(steps) === JSON.stringify(handIn.steps.slice(0, steps.length))
-  );
-}
-
 const STEPS = '"steps":[';
 
 /** Where the last step was cut off, the end of the one before it is so many brackets back at most. */
 const DEEP = 8;
 
 /** The steps that stand there to their end; null where they are none of ours. */
-function begunSteps(begun: string): readonly Step[] | null {
+export function begunSteps(begun: string): readonly Step[] | null {
   const from = begun.indexOf(STEPS);
   const list = from < 0 ? '' : begun.slice(from + STEPS.length);
   let end = list.length;

@@ -2,17 +2,20 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { Readable } from 'node:stream';
 import { afterAll, describe, expect, test } from 'vitest';
 import { crewOf } from '../../src/cli/crew.ts';
 import { loadExercise } from '../../src/cli/exercises.ts';
+import { gradeCommand } from '../../src/cli/grade-command.ts';
 import { inOrder } from '../../src/cli/in-order.ts';
+import { attempt } from '../../src/cli/speak.ts';
 import { tell } from '../../src/cli/tell.ts';
 import type { Work } from '../../src/cli/work.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { handInJson } from '../../src/exchange/write-hand-in.ts';
 import { misread } from '../../src/grader/misreading.ts';
 import { findProgram } from '../run/debian.ts';
-import { runAsPerson } from './run-command.ts';
+import { runAsPerson, runHere } from './run-command.ts';
 
 const base = mkdtempSync(path.join(tmpdir(), 'scale-'));
 afterAll(() => rmSync(base, { recursive: true }));
@@ -21,27 +24,29 @@ const grade = path.resolve(import.meta.dirname, '../../src/cli/grade.ts');
 const overlap = loadExercise('overlap');
 const wrong = misread(overlap.reference, overlap.misreadings[0] ?? never());
 
-/** A hand-in a line, every third one right, every fifth one cut off. */
+/** A student's hand-in as a line, every third one right. */
+function lineOf(at: number): string {
+  const handIn: HandIn = {
+    student: `Student ${at}`,
+    number: String(at),
+    set: null,
+    exercise: 'overlap',
+    order: { figure: { sampled: 'anyone', seed: String(at) }, style: {}, house: {} },
+    strictness: 'workroom',
+    unit: 'cm',
+    steps: at % 3 === 0 ? overlap.reference : wrong,
+    shown: [],
+    hints: {},
+    checks: 0,
+    begun: null,
+    saved: null,
+  };
+  return JSON.stringify(handInJson(handIn));
+}
+
+/** A hand-in a line, every fifth one cut off. */
 function linesOf(count: number): readonly string[] {
-  return Array.from({ length: count }, (_, at) => {
-    const handIn: HandIn = {
-      student: `Student ${at}`,
-      number: String(at),
-      set: null,
-      exercise: 'overlap',
-      order: { figure: { sampled: 'anyone', seed: String(at) }, style: {}, house: {} },
-      strictness: 'workroom',
-      unit: 'cm',
-      steps: at % 3 === 0 ? overlap.reference : wrong,
-      shown: [],
-      hints: {},
-      checks: 0,
-      begun: null,
-      saved: null,
-    };
-    const line = JSON.stringify(handInJson(handIn));
-    return at % 5 === 0 ? line.slice(0, -9) : line;
-  });
+  return Array.from({ length: count }, (_, at) => (at % 5 === 0 ? lineOf(at).slice(0, -9) : lineOf(at)));
 }
 
 const lines = linesOf(600);
@@ -83,6 +88,52 @@ describe('a long stream', () => {
     expect(body.filter((row) => row.endsWith(',,0,6,overlap: could not be read'))).toHaveLength(120);
   }, 60_000);
 
+  test('has no remark on a piece that was cut off where the whole of it lies beside it, and tells of the file all the same', async () => {
+    const { out, err, status } = await runHere(
+      gradeCommand,
+      ['--csv', '-'],
+      `${lines.join('\n')}\n${lineOf(6)}\n${lineOf(15)}\n`,
+    );
+    const body = out.trimEnd().split('\r\n');
+    expect(body).toContain('Student 15,15,6,6,6,');
+    expect(body.filter((row) => row.endsWith(',,0,6,overlap: could not be read'))).toHaveLength(119);
+    expect([err.trim().split('\n').length, status]).toEqual([120, 1]);
+  }, 60_000);
+
+  test.each([
+    ['--csv', 'student,number,overlap,marks,of,remarks'],
+    ['--summary', '{"students":'],
+    ['--json', '{"student":'],
+  ])('told to stop, %s prints whole lines of what was marked, and says that it is a part', async (form, begins) => {
+    let heard = 0;
+    const told = { out: '', err: '' };
+    const status = await attempt(gradeCommand, ['--cores', '1', form, file], {
+      say: (text) => {
+        told.out += text;
+        return Promise.resolve();
+      },
+      complain: (text) => {
+        told.err = text;
+        return Promise.resolve();
+      },
+      input: Readable.from([]),
+      terminal: false,
+      progress: (text) => {
+        if (text !== '') heard += 1;
+      },
+      stopped: () => heard >= 40,
+    });
+    const { out, err } = told;
+    expect(status).toBe(130);
+    expect(out.startsWith(begins)).toBe(true);
+    expect(out.endsWith('\n')).toBe(true);
+    expect(err).toBe(
+      'Stopped before the end. This is a part: 32 pieces of work marked, and 8 that could not be read.\n',
+    );
+    if (form === '--csv') expect(out.trimEnd().split('\r\n')).toHaveLength(41);
+    if (form === '--summary') expect(JSON.parse(out).work).toBe(32);
+  });
+
   test('comes to the same report on the class, whoever marks it', async () => {
     const { out } = await runAsPerson('grade', ['--summary', file]);
     expect(JSON.parse(out)).toMatchObject({ students: 480, work: 480, repeated: 0 });
@@ -90,8 +141,11 @@ describe('a long stream', () => {
   }, 60_000);
 
   test('may be told to stop: what is printed is whole lines, and the status says so', async () => {
-    const child = spawn(process.execPath, [grade, '-'], { stdio: ['pipe', 'pipe', 'inherit'] });
-    let out = '';
+    const child = spawn(process.execPath, [grade, '-'], { stdio: ['pipe', 'pipe', 'pipe'] });
+    let [out, err] = ['', ''];
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      err += text;
+    });
     let told = false;
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
       out += text;
@@ -103,6 +157,7 @@ describe('a long stream', () => {
     // The stream stays open: only the signal ends it.
     child.stdin.write(`${lines.filter((_, at) => at % 5 !== 0).join('\n')}\n`);
     expect(await closed).toBe(130);
+    expect(err).toMatch(/^Stopped before the end\. This is a part: \d+ pieces of work marked\.\n$/);
     expect(out.endsWith('\n')).toBe(true);
     for (const row of out.trim().split('\n')) expect(JSON.parse(row).exercise).toBe('overlap');
   }, 60_000);

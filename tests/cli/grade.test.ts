@@ -73,7 +73,9 @@ describe('marking a folder', () => {
     ]);
     const told = err.trim().split('\n');
     expect(told).toHaveLength(3);
-    expect(told[0]).toMatch(/cut\.json: This is not a whole file of the course: it can be read as far as line \d+, column \d+/);
+    expect(told[0]).toMatch(
+      /cut\.json: This is not a whole file of the course: it can be read as far as line \d+, column \d+/,
+    );
     expect(told[1]).toMatch(
       /more\.jsonl:3: This is not a hand-in: “format” should be “gorgeline hand-in”, and the number 3 was found\./,
     );

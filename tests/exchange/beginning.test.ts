@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/drafting/step.ts';
-import { beginningOf, begunText, isWholeOf } from '../../src/exchange/beginning.ts';
+import { beginningOf, begunText } from '../../src/exchange/beginning.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { readHandIn } from '../../src/exchange/read-hand-in.ts';
+import { isWholeOf } from '../../src/exchange/whole.ts';
 import { handInJson, writeHandIn } from '../../src/exchange/write-hand-in.ts';
 import { rightOverlap } from './hand-ins.ts';
 

@@ -128,7 +128,7 @@ function markingAt(turn: number): MarkingFile {
       { found: 'class.ndjson:2', handIn: second, marks: {}, comment: '' },
     ],
     students: [{ student: 'Ilse Maringa', number: '', comment: 'Go on so.' }],
-    unread: [{ found: 'cut.json', begun: '' }],
+    unread: [{ found: 'cut.json', begun: '', why: 'It is cut off.' }],
     saved: '2026-03-08T09:00:00.000Z',
   };
 }

@@ -7,7 +7,9 @@ import {
 import { writeMarking } from '../../exchange/marking-file/write-marking.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { UNTOUCHED } from '../../exchange/notes/notes.ts';
+import { say } from '../../words/say.ts';
 import type { Held } from './intake/piles.ts';
+import { isUntold, type Refused, wasStopped } from './intake/refused.ts';
 import type { Laid } from './intake/taken.ts';
 
 /** All that lies on the desk as a marking file; `saved` is when, ISO 8601. */
@@ -21,9 +23,16 @@ export function filed({ set, taken, waiting, notes }: Held, saved: string | null
     return { found, handIn, marks, comment };
   });
   const unread = taken.flatMap((one) =>
-    one.ok || one.handIn !== null ? [] : [{ found: one.where, begun: one.begun }],
+    one.ok || one.handIn !== null ? [] : [{ found: one.where, begun: one.begun, why: whyUnread(one) }],
   );
   return { set, work, students: [...notes.students.values()], unread, saved };
+}
+
+/** In English, whoever marks: a file is opened anywhere. */
+const reader = { language: 'en', unit: 'cm' } as const;
+
+function whyUnread(one: Refused): string {
+  return wasStopped(one) || isUntold(one) ? '' : say(one.message, reader);
 }
 
 /** The text of the marking file; null where it is more than one such file holds. */

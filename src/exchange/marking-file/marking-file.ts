@@ -23,6 +23,8 @@ export interface FiledUnread {
   readonly found: string;
   /** How it begins, where it begins as a hand-in (`begunText`); empty otherwise. */
   readonly begun: string;
+  /** Why it could not be read, as it was told in English; empty where it had not been read at all. */
+  readonly why: string;
 }
 
 /** All the work on a marking desk. It holds drafts and what a teacher wrote, and nothing that the grader found. */

@@ -12,6 +12,9 @@ import { MARKING_FORMAT, MARKING_VERSION, MARKING_WORK } from './marking-file.ts
 /** Longest name of a file with the folders it lay in. */
 export const FOUND_LENGTH = 1000;
 
+/** Longest reason why a file could not be read. */
+export const WHY_LENGTH = 2000;
+
 /** No check is worth more. */
 const MOST = 1_000_000;
 
@@ -43,12 +46,16 @@ const student = fields(
   'wants.student-comment',
 );
 
-/** Only its place, where it says nothing of itself. */
+/** Only its place, where nothing more is known of it. */
 const unread = v.union(
   [
     found,
     fields(
-      { found, begun: v.pipe(v.string('wants.begun'), v.maxLength(FILE_LENGTH, 'wants.begun')) },
+      {
+        found,
+        begun: v.optional(v.pipe(v.string('wants.begun'), v.maxLength(FILE_LENGTH, 'wants.begun'))),
+        why: v.optional(lines('wants.why-unread', WHY_LENGTH)),
+      },
       'wants.filed-unread',
     ),
   ],

@@ -52,8 +52,14 @@ export function readMarkingJson(json: unknown, exercises: readonly string[]): Ma
   return { ok: true, file: { set: set.set, work: pieces, students, unread: unread.map(unreadIn), saved } };
 }
 
-function unreadIn(written: string | FiledUnread): FiledUnread {
-  return typeof written === 'string' ? { found: written, begun: '' } : written;
+type Written =
+  | string
+  | { readonly found: string; readonly begun?: string | undefined; readonly why?: string | undefined };
+
+function unreadIn(written: Written): FiledUnread {
+  if (typeof written === 'string') return { found: written, begun: '', why: '' };
+  const { found, begun = '', why = '' } = written;
+  return { found, begun, why };
 }
 
 function setIn(

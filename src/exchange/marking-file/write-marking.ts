@@ -1,4 +1,4 @@
-import { spelled } from '../../words/unseen.ts';
+import { spelled, spelledLines } from '../../words/unseen.ts';
 import { handInLine } from '../notes/draft-key.ts';
 import { setJson } from '../write-set.ts';
 import {
@@ -8,7 +8,7 @@ import {
   MARKING_VERSION,
   type MarkingFile,
 } from './marking-file.ts';
-import { FOUND_LENGTH } from './marking-form.ts';
+import { FOUND_LENGTH, WHY_LENGTH } from './marking-form.ts';
 
 /**
  * The text of a marking file, fields in the order of docs/files.md, a piece of work a line; reading it gives the same
@@ -37,8 +37,14 @@ function pieceText({ found, handIn, marks, comment }: FiledPiece): string {
   return `{"found":${JSON.stringify(written(found))},"handIn":${handInLine(handIn)},${after}`;
 }
 
-function unreadText({ found, begun }: FiledUnread): string {
-  return JSON.stringify(begun === '' ? written(found) : { found: written(found), begun });
+function unreadText({ found, begun, why }: FiledUnread): string {
+  if (begun === '' && why === '') return JSON.stringify(written(found));
+  const told = spelledLines(why).slice(0, WHY_LENGTH).toWellFormed();
+  return JSON.stringify({
+    found: written(found),
+    ...(begun === '' ? {} : { begun }),
+    ...(why === '' ? {} : { why: told }),
+  });
 }
 
 function listed(texts: readonly string[]): string {

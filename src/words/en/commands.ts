@@ -49,6 +49,10 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
     ['marked', 'refused'],
     '{marked, number} marked{refused, plural, =0 {} other {, # could not be read}}',
   ),
+  'command.stopped': entry(
+    ['marked', 'refused'],
+    'Stopped before the end. This is a part: {marked, plural, =0 {no piece} one {one piece} other {# pieces}} of work marked{refused, plural, =0 {} other {, and # that could not be read}}.',
+  ),
   'command.usage': entry(['said', 'usage'], '{said}\n\n{usage}'),
   'command.unknown-option': entry(['option'], 'There is no option “{option}”.'),
   'command.option-value': entry(['option'], 'The option “{option}” needs a value after it.'),

@@ -46,8 +46,9 @@ export const teacherMarks = {
   'wants.student-comment': plain('a comment to a student: student, number and comment'),
   'wants.unread': plain('a list of at most 20000 pieces that could not be read'),
   'wants.filed-unread': plain(
-    'the name of a file that could not be read, in one line of at most 1000 characters; or a group: found, its name, and begun',
+    'the name of a file that could not be read, in one line of at most 1000 characters; or a group: found, its name, with begun and why where they are known',
   ),
+  'wants.why-unread': plain('why it could not be read, at most 2000 characters'),
   'wants.begun': plain('the beginning of a hand-in, at most 524288 characters'),
 
   'mark.save': plain('Save all the work'),
@@ -61,6 +62,7 @@ export const teacherMarks = {
   'mark.stopped-piece': plain('Marking was stopped before this piece was marked. It is kept.'),
   'mark.stopped-on': entry(['count'], 'Mark {count, plural, one {it} other {these #}} now'),
   'mark.was-unread': plain('When the work was saved this had not been read, or not to its end. Lay it down again.'),
+  'mark.was-unread-why': entry(['why'], '{why}'),
   'mark.clashed': entry(
     ['clashes'],
     '{clashes, plural, one {In one place} other {In # places}} the marking file has another mark or comment than the desk. What lay on the desk stays. To see the other, save all the work, clear the desk and lay the file down.',

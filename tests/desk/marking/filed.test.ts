@@ -9,12 +9,15 @@ import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
 import { withMark, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
 import { writeHandIn } from '../../../src/exchange/write-hand-in.ts';
 import { setMark, writeSet } from '../../../src/exchange/write-set.ts';
+import { message } from '../../../src/words/message.ts';
+import { say } from '../../../src/words/say.ts';
 import { rightOverlap } from '../../exchange/hand-ins.ts';
 import { weekTwo } from '../../exchange/sets.ts';
 
 const set = { ...weekTwo, exercises: [{ exercise: 'overlap', marks: 30 }], figures: { named: 'amara' } } as const;
 const ilse = { ...rightOverlap, set: setMark(set), order: { ...rightOverlap.order, style: {} }, hints: {} };
 const bo = { ...ilse, student: 'Bo', number: '' };
+const reader = { language: 'en', unit: 'cm' } as const;
 const SAVED = '2026-03-08T18:00:00.000Z';
 
 function file(name: string, text: string): Dropped {
@@ -64,21 +67,39 @@ describe('all the work on the desk, filed and opened', () => {
     expect(again).toMatchObject({
       set,
       waiting: pieces,
-      taken: [{ where: 'cut.json', message: { key: 'mark.was-unread' } }],
+      taken: [{ where: 'cut.json' }],
     });
     expect(again.notes).toEqual(held.notes);
     // Before it is marked, too, and after marking was stopped, nothing of it would be lost.
     for (const one of [again, stopped(again, [])]) expect(filed(one, SAVED)).toEqual(filed(held, SAVED));
   });
 
+  test('keeps why something could not be read, however often it is filed, and whether it was looked at', async () => {
+    const held = stopped(await deskOfAClass(), ['late.json']);
+    const whyIn = ({ taken }: Held) => taken.flatMap((one) => (one.ok ? [] : [say(one.message, reader)]));
+    const { held: again } = await openedOn(NOTHING, filedText(held, SAVED) ?? '');
+    const { held: third } = await openedOn(NOTHING, filedText(again, SAVED) ?? '');
+    const [why] = whyIn(held);
+    expect(why).toContain('It is cut off there');
+    expect(whyIn(again)).toEqual([why, say(message('mark.was-unread'), reader)]);
+    expect(whyIn(third)).toEqual(whyIn(again));
+  });
+
   test('keeps of what was cut off whose it is', async () => {
     const text = writeHandIn(bo);
     const held = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, text.indexOf('"side"')))));
     const { held: again } = await openedOn(NOTHING, filedText(held, SAVED) ?? '');
-    expect(unreadAmong(again.taken)).toEqual([
+    expect(unreadAmong(again.taken)).toMatchObject([
       { file: 'cut.json', who: { student: 'Bo', number: '' }, exercise: 'overlap' },
     ]);
     expect(added(again, await intakeOf(file('bo.json', text))).taken).toMatchObject([{ ok: true }]);
+    // Dropped together the file is told of, and nobody has a remark.
+    const both = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, -60)), file('bo.json', text)));
+    expect(both.taken).toHaveLength(2);
+    expect(unreadAmong(both.taken)).toEqual([]);
+    const other = writeHandIn({ ...bo, student: 'Cem' });
+    const apart = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, -60)), file('cem.json', other)));
+    expect(unreadAmong(apart.taken)).toHaveLength(1);
   });
 
   test('adds nothing to a desk on which it lies already, and says so', async () => {

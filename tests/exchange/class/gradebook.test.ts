@@ -54,12 +54,12 @@ describe('what could not be read, in a gradebook', () => {
     [entry('Ilse Maringa', 'roll-line', 20), entry('Bo', 'roll-line', 5), entry('Bo', 'roll-line', 5, { number: '7' })],
     weekTwo,
     [
-      { file: 'x.json', who: who('ilse maringa'), exercise: 'notch-level' },
-      { file: 'mail/Ilse-Maringa.week-2.hand-in (1).ndjson', who: null, exercise: null },
-      { file: 'x.json', who: who('=Tam', '3'), exercise: null },
+      { file: 'x.json', who: who('ilse maringa'), exercise: 'notch-level', part: null },
+      { file: 'mail/Ilse-Maringa.week-2.hand-in (1).ndjson', who: null, exercise: null, part: null },
+      { file: 'x.json', who: who('=Tam', '3'), exercise: null, part: null },
       // Nobody's: two students have this name, and a picture may be of anything.
-      { file: 'bo.week-2.hand-in.ndjson', who: null, exercise: null },
-      { file: 'ilse-maringa.jpg', who: null, exercise: null },
+      { file: 'bo.week-2.hand-in.ndjson', who: null, exercise: null, part: null },
+      { file: 'ilse-maringa.jpg', who: null, exercise: null, part: null },
     ],
   );
 

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { markingSchema } from '../../../src/cli/file-schemas.ts';
 import type { MarkingFile } from '../../../src/exchange/marking-file/marking-file.ts';
+import { WHY_LENGTH } from '../../../src/exchange/marking-file/marking-form.ts';
 import { readMarking, readMarkingJson } from '../../../src/exchange/marking-file/read-marking.ts';
 import { writeMarking } from '../../../src/exchange/marking-file/write-marking.ts';
 import { COMMENT_LENGTH, type OwnMark, REASON_LENGTH } from '../../../src/exchange/notes/notes.ts';
@@ -51,7 +52,9 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
     selector: studentKey,
     maxLength: 4,
   }),
-  unread: fc.array(fc.record({ found: line, begun: fc.oneof(fc.constant(''), fc.string()) }), { maxLength: 3 }),
+  unread: fc.array(fc.record({ found: line, begun: fc.oneof(fc.constant(''), fc.string()), why: lines(WHY_LENGTH) }), {
+    maxLength: 3,
+  }),
   saved: fc.constantFrom(null, '2026-02-15T18:00:00.000Z'),
 });
 
@@ -80,7 +83,7 @@ describe('a marking file', () => {
   });
 
   test('spells the name of a file that no line could hold', () => {
-    const odd = writeMarking({ ...evening, unread: [{ found: `a\nb${'x'.repeat(2000)}`, begun: '' }] });
+    const odd = writeMarking({ ...evening, unread: [{ found: `a\nb${'x'.repeat(2000)}`, begun: '', why: '' }] });
     const read = readMarking(odd, exercises);
     expect(read.ok && read.file.unread[0]?.found.slice(0, 9)).toBe('a\\u000abx');
   });

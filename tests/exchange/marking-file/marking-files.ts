@@ -14,10 +14,11 @@ export const evening: MarkingFile = {
   ],
   students: [{ student: 'Ilse Maringa', number: '17', comment: 'Next week: the roll line.\nBring your own measures.' }],
   unread: [
-    { found: 'week 2/photo.jpg', begun: '' },
+    { found: 'week 2/photo.jpg', begun: '', why: '' },
     {
       found: 'week 2/bo.json',
       begun: '{"format":"gorgeline hand-in","version":1,"student":"Bo","number":"","set":null,"exercise":"overl',
+      why: 'This is not a whole file of the course: it can be read as far as line 1, column 101. It is cut off there, or was changed by hand. Save it again where it was made.',
     },
   ],
   saved: '2026-02-15T18:00:00.000Z',

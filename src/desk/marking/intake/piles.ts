@@ -1,13 +1,14 @@
-import { beginningOf, isWholeOf } from '../../../exchange/beginning.ts';
+import { beginningOf } from '../../../exchange/beginning.ts';
 import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import { mergedNotes } from '../../../exchange/notes/merge-notes.ts';
 import { NO_NOTES, type Notes } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import { studentKey } from '../../../exchange/student.ts';
+import { isWholeOf } from '../../../exchange/whole.ts';
 import { setMark } from '../../../exchange/write-set.ts';
 import { message } from '../../../words/message.ts';
-import { type Refused, refusedAt } from './refused.ts';
+import { type Refused, refusedAt, refusedBefore } from './refused.ts';
 import type { Intake, Laid, Taken } from './taken.ts';
 
 /** What lies on the marking desk. */
@@ -104,7 +105,7 @@ function identityOf(taken: Taken): string {
 export function opened(held: Held, file: MarkingFile): { readonly held: Held; readonly pieces: readonly Laid[] } {
   const lying = new Set([...held.taken.map(identityOf), ...held.waiting.map(({ handIn }) => handInLine(handIn))]);
   const pieces = file.work.filter(({ handIn }) => !lying.has(handInLine(handIn)));
-  const unread = file.unread.map(({ found, begun }) => refusedAt(found, message('mark.was-unread'), begun));
+  const unread = file.unread.map(refusedBefore);
   const { notes, clashes } = mergedNotes(held.notes, file);
   const now = added(
     held,

@@ -1,8 +1,10 @@
 import { begunText } from '../../../exchange/beginning.ts';
-import { type UnreadPiece, unreadPiece } from '../../../exchange/class/unread.ts';
+import { stillMissing, type UnreadPiece, unreadPiece } from '../../../exchange/class/unread.ts';
 import type { HandIn } from '../../../exchange/hand-in.ts';
+import type { FiledUnread } from '../../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
-import type { Message } from '../../../words/message.ts';
+import { wholeOf } from '../../../exchange/whole.ts';
+import { type Message, message } from '../../../words/message.ts';
 
 /** What could not be read or not be marked, where it lay, and why. */
 export interface Refused {
@@ -25,10 +27,30 @@ export function wasStopped({ message: why }: Refused): boolean {
   return 'key' in why && (why.key === 'mark.stopped' || why.key === 'mark.stopped-piece');
 }
 
-/** What could not be read or not be marked, as far as each tells of itself whose it is. */
-export function unreadAmong(taken: readonly ({ readonly ok: true } | Refused)[]): readonly UnreadPiece[] {
-  return taken.flatMap((one) => {
+/** What a marking file tells of again: why, where it says so. */
+export function refusedBefore({ found, begun, why }: FiledUnread): Refused {
+  return refusedAt(found, why === '' ? message('mark.was-unread') : message('mark.was-unread-why', { why }), begun);
+}
+
+/** Whether a marking file told of it, and not why. */
+export function isUntold({ message: why }: Refused): boolean {
+  return 'key' in why && why.key === 'mark.was-unread';
+}
+
+/**
+ * What could not be read or not be marked, as far as each tells of itself whose it is; without what lies there whole beside
+ * it.
+ */
+export function unreadAmong(
+  taken: readonly ({ readonly ok: true; readonly handIn: HandIn } | Refused)[],
+): readonly UnreadPiece[] {
+  const unread = taken.flatMap((one) => {
     if (one.ok || wasStopped(one)) return [];
     return unreadPiece(one.where, one.handIn === null ? one.begun : begunText(handInLine(one.handIn)));
   });
+  if (unread.every(({ part }) => part === null)) return unread;
+  return stillMissing(
+    unread,
+    taken.flatMap((one) => (one.ok ? [wholeOf(one.handIn)] : [])),
+  );
 }
