@@ -4,7 +4,7 @@ import type { Check } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import type { Status } from './result.ts';
 
-/** The stated range of a check, mm; null on a side that is open. Without either side the reference's own value is wanted. */
+/** The stated range of a check, in the unit of its reading; null on a side that is open. Without either side the reference's own value is wanted. */
 export interface Bounds {
   readonly least: number | null;
   readonly most: number | null;

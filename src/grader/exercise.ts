@@ -37,7 +37,7 @@ interface CheckCommon {
   readonly why: Text;
   /** What to do about it. */
   readonly mend: Text;
-  /** Instead of what the reference gives: the least and the most the reading may be. Only for readings in mm with a sign or size of their own. */
+  /** Instead of what the reference gives: the least and the most the reading may be. Only for readings in mm with a sign or size of their own, and for `bend`. */
   readonly least?: Expression;
   readonly most?: Expression;
 }
@@ -108,9 +108,21 @@ export interface SmoothnessCheck extends CheckCommon {
   /** Points at which a corner is meant, and is not read. */
   readonly corners?: readonly Name[];
 }
-/** A curve: whether it bends both ways, as the reference does; read as the depth in mm to which the reverse bend is kept. */
+/**
+ * A curve: whether it bends both ways, as the reference does; read as how far it bends back in all, mm: the bows of its stretches
+ * to the one side added up, or to the other, whichever come to less.
+ */
 export interface InflectionCheck extends CheckCommon {
   readonly measure: 'inflection';
+}
+/**
+ * A curve: how much more it turns than the right one, degrees, turns to either side added up; nothing where it turns less. Its
+ * range is in degrees too.
+ */
+export interface BendCheck extends CheckCommon {
+  readonly measure: 'bend';
+  /** The whole curve, or of each the stretch of 2 in that turns most. */
+  readonly over: 'whole' | 'stretch';
 }
 
 /** An angle read with the protractor, degrees. */
@@ -132,6 +144,7 @@ export type Check =
   | ShapeCheck
   | SmoothnessCheck
   | InflectionCheck
+  | BendCheck
   | AngleCheck;
 
 export type MeasureName = Check['measure'];

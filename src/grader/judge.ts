@@ -10,7 +10,7 @@ import { takeReading } from './measures/take.ts';
 import { ownAnswerHolds } from './own-answers.ts';
 import type { Status } from './result.ts';
 import { type Footing, type Ground, groundUnder, referenceOn, type Standing } from './standing.ts';
-import { type Strictness, toleranceOf } from './tolerance.ts';
+import { type MeasureUnit, type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
 /** One check as it stands: the reading, or why there is none. */
@@ -131,19 +131,23 @@ export function isRight({ checks }: JudgedTarget): boolean {
 }
 
 function judgeCheck(check: Check, answer: Answer, footing: Footing, { givens, strictness }: Ruler): JudgedCheck {
-  const bounds = boundsOf(check, (text) => lengthFrom(text, givens));
+  const unit = unitOf(check.measure);
+  const bounds = boundsOf(check, (text) => amountFrom(text, givens, unit));
   const reading =
     answer.found === 'right-kind' && footing.right !== null
       ? takeReading(check, { answer: answer.shape, right: footing.right, reference: footing.reference })
       : null;
-  const tolerance = toleranceOf(check.tolerance, strictness, unitOf(check.measure));
+  const tolerance = toleranceOf(check.tolerance, strictness, unit);
   const off = reading === null ? null : offOf(reading, bounds);
   // An answer of the right kind that cannot be read is as far off as can be, not absent.
   const status = off === null ? (answer.found === 'right-kind' ? 'beyond' : 'missing') : statusOf(off, tolerance);
   return { check, reading, bounds, off, tolerance, status };
 }
 
-function lengthFrom(text: string, givens: Givens): number | null {
+/** What an expression comes to, in the unit of a reading. */
+function amountFrom(text: string, givens: Givens, unit: MeasureUnit): number | null {
   const result = evaluate(text, givens.measures);
-  return result.ok ? result.quantity.value : null;
+  if (!result.ok) return null;
+  const { value } = result.quantity;
+  return unit === 'mm' ? value : (value * 180) / Math.PI;
 }

@@ -91,14 +91,16 @@ function distanceTo(
   if (wrong === null) return null;
   const answer = judged.answer.shape;
   let worst = 0;
-  for (const { check, tolerance } of judged.checks) {
+  for (const { check, tolerance, bounds } of judged.checks) {
     // Both readings are taken against the wrong shape, so that ranges, which have no right shape, work alike. What the
     // wrong shape itself is off by is taken away: a walk or a passing is held against the sheet, and not against a shape.
     const reading = takeReading(check, { answer, right: wrong, reference: judged.reference });
     const own = takeReading(check, { answer: wrong, right: wrong, reference: judged.reference });
     if (reading === null || own === null) return null;
     const away = reading.measured - reading.expected - (own.measured - own.expected);
-    worst = Math.max(worst, Math.abs(away) / tolerance);
+    // What is left to taste in the right curve is left to it in a wrong one too.
+    const taste = check.measure === 'shape' ? (bounds.most ?? 0) : 0;
+    worst = Math.max(worst, Math.max(0, Math.abs(away) - taste) / tolerance);
     if (worst > most) return worst;
   }
   return worst;

@@ -8,6 +8,7 @@ import { fillers } from './fillers.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
 import { whatIsOff } from './what.ts';
+import { worthSaying } from './worth-saying.ts';
 
 /** What a report is written from. */
 export interface Finding {
@@ -79,10 +80,7 @@ function kindWord(kind: ShapeKind): Message {
 /** For every check that is off: what is off, why it shows on the body, what to do. */
 function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
   const off = judged.checks.filter(({ status }) => status !== 'within');
-  // Of what runs across, it need not be said again by how many degrees it leans.
-  const across = off.some(({ reading }) => reading === null);
-  const worth = off.filter(({ check, reading }) => !across || reading === null || check.measure !== 'squareness');
-  const said = worth.flatMap((check) => [
+  const said = worthSaying(off).flatMap((check) => [
     whatIsOff(judged, check),
     written(check.check.why, fillers(check, givens)),
     written(check.check.mend, fillers(check, givens)),

@@ -2,12 +2,15 @@ import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import { type Message, message, type Value } from '../words/message.ts';
 import { acrossIt } from './across-it.ts';
-import { expectedOf, isRange } from './bounds.ts';
+import { bendWords } from './bend-words.ts';
+import { isRange } from './bounds.ts';
 import type { Check, DistanceCheck, ParallelCheck } from './exercise.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import { leanOf } from './lean.ts';
 import type { Reading } from './measures/reading.ts';
 import { isNothing } from './nothing.ts';
+import { isAcross } from './opposite.ts';
+import { outOfRange } from './out-of-range.ts';
 import { wayFrom, wayOf } from './way.ts';
 
 /** The sentence that says what is off at a target, by how much and which way. */
@@ -63,11 +66,6 @@ function distanceOff(
     : message('grader.distance', { target, from, measured, expected, way });
 }
 
-/** Whether what was measured lies on the other side from what was wanted. */
-function isAcross(measured: number, wanted: number): boolean {
-  return measured * wanted < 0 && !isNothing(measured) && !isNothing(wanted);
-}
-
 /** How far off a reading is, so that it agrees with the two figures shown beside it. */
 function apart({ measured, expected, unit }: Reading): Value {
   const shown = (value: number): number => (unit === 'mm' ? value : (value * Math.PI) / 180);
@@ -97,6 +95,8 @@ function amountOff(judged: JudgedTarget, { check, off: size }: JudgedCheck, read
         expected: degrees(Math.abs(reading.expected)),
         off,
       });
+    case 'bend':
+      return bendWords(target, check, reading.measured, reading.expected);
     case 'inflection':
       if (!tooMuch) return message('grader.inflection', { target, measured, expected });
       return wavering(target, reading, measured, off);
@@ -130,34 +130,4 @@ function angleOff({ target: { name }, right }: JudgedTarget, to: Name, reading: 
   const told = (angle: number): Value => degrees(reading.expected > 90 ? 180 - angle : angle);
   const angles = { measured: told(reading.measured), expected: told(reading.expected) };
   return message('grader.angle', { ...values, ...angles });
-}
-
-/** For readings that a range was stated for; only what is read in mm can have one. */
-function outOfRange(target: Value, judged: JudgedCheck, reading: Reading): Message {
-  const bound = expectedOf(reading, judged.bounds);
-  const tooLittle = judged.bounds.least !== null && reading.measured < judged.bounds.least;
-  const amounts = { measured: { mm: Math.abs(reading.measured) }, bound: { mm: Math.abs(bound) } };
-  const { check } = judged;
-  if (check.measure === 'bow' && isNothing(bound)) {
-    return message('grader.bow-side', { target, measured: amounts.measured });
-  }
-  if (check.measure === 'bow' && bound * reading.measured > 0)
-    return message('grader.bow-range', { target, ...amounts });
-  if (check.measure === 'through')
-    return message('grader.through-range', { target, spot: { named: check.point }, ...amounts });
-  if (check.measure === 'distance' || check.measure === 'parallel')
-    return distanceOutOfRange(target, { named: check.from }, reading.measured, bound);
-  const plain = { target, measured: { mm: reading.measured } };
-  return tooLittle
-    ? message('grader.least', { ...plain, least: { mm: bound } })
-    : message('grader.most', { ...plain, most: { mm: bound } });
-}
-
-/** Which side is meant is said by a sentence of its own; on it, distances have no sign. */
-function distanceOutOfRange(target: Value, from: Value, distance: number, bound: number): Message {
-  const values = { target, from, measured: { mm: Math.abs(distance) } };
-  const wanted = { mm: Math.abs(bound) };
-  if (isAcross(distance, bound)) return message('grader.distance-across', { ...values, expected: wanted });
-  const isNear = Math.abs(distance) < Math.abs(bound);
-  return message(isNear ? 'grader.from-least' : 'grader.from-most', { ...values, bound: wanted });
 }

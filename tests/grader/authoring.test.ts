@@ -68,7 +68,7 @@ describe('the form of the file', () => {
     };
     expect(faultsAfter('overlap', change)).toMatchInlineSnapshot(`
       "targets[0].makes: This should be what the target is: one of point, line, curve, length, angle; “circle” was found.
-      checks[0].measure: This should be what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection, angle; “paralel” was found. Did you mean “parallel”?
+      checks[0].measure: This should be what the check measures: one of position, distance, line, squareness, parallel, length, walk, through, level, bow, shape, smoothness, inflection, bend, angle; “paralel” was found. Did you mean “parallel”?
       checks[1].tolerance: This should be a tolerance class: one of mark, seam, square, level; “squares” was found. Did you mean “square”?"
     `);
   });
@@ -213,6 +213,20 @@ describe('ranges of a check', () => {
       checks[1].least: “least” and “most” are lengths, and this measure reads an angle. Take them out.
       checks[2].most: “break-rize” is not a length that can be worked out here. No measure and no taped length is called “break-rize”. Did you mean “break-rise”?
       checks[4].least: “3” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm."
+    `);
+  });
+
+  test('are angles, in order, of a bend', () => {
+    const change = (exercise: ReturnType<typeof authored>) => {
+      const bends = exercise.checks.filter(({ measure }: { measure: string }) => measure === 'bend');
+      Object.assign(bends[0], { most: '2 in' });
+      Object.assign(bends[1], { least: '30 deg', most: '25 deg' });
+      Object.assign(bends[2], { most: '25 dog' });
+    };
+    expect(faultsAfter('collar-single', change)).toMatchInlineSnapshot(`
+      "checks[15].most: “2 in” does not come to an angle. Write one with its unit, such as 40 deg.
+      checks[16].least: “least” comes to 30°, more than “most”, 25°. Exchange them.
+      checks[33].most: “25 dog” is not an angle that can be worked out here. Between “25” and “dog” a sign is missing. Write +, -, * or / between them."
     `);
   });
 

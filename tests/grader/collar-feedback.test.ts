@@ -34,7 +34,7 @@ test('a collar that was not swung is told what the cloth will do', () => {
   `);
 });
 
-test('an edge that bends to and fro, where none should, is told by one number', () => {
+test('an edge that bends to and fro is told once, by what its bends back add up to', () => {
   const beside = ['1/4', '3/4'].flatMap((fraction, index): Step[] => [
     { verb: 'part', name: `on-${index}`, from: 'over-shoulder', to: 'collar-point', fraction },
     { verb: 'parallel', name: `out-${index}`, to: 'chord', distance: index === 0 ? '14 mm' : '-14 mm', side: 'left' },
@@ -54,7 +54,7 @@ test('an edge that bends to and fro, where none should, is told by one number', 
     },
   ];
   expect(paragraph(whole, steps, 'outer-edge')).toMatchInlineSnapshot(`
-    "Your outer edge bends to and fro: it bends back by 5/16 in, and should not bend back at all.
+    "Your outer edge bends to and fro: its bends back add up to 3/8 in, and 1/16 in is the most allowed.
     An edge that bends to and fro looks wavy when the collar is worn, however well it meets its marks.
     Let the curve bend one way, from the centre back to the collar point. Where its handles pull it about, draw them in.
     (Your overlap edge, break point, roll line, notch, gorge corner, collar centre back, collar neck edge and collar point are right, and this was judged from them.)"

@@ -198,6 +198,33 @@ test('the reverse bend is as deep as the lesser of the two ways a curve bends', 
   expect(read({ measure: 'inflection' }, arc(50, 1), wave)).toMatchObject({ measured: 0 });
 });
 
+test('bends back are added up, and the arrow stands at the deepest', () => {
+  const arch = (x: number, high: number) => ({
+    p0: point(x, 0),
+    p1: point(x + 10, high),
+    p2: point(x + 20, high),
+    p3: point(x + 30, 0),
+  });
+  const wave: Shape = { kind: 'curve', path: [arch(0, 12), arch(30, -4), arch(60, 12), arch(90, -8), arch(120, 12)] };
+  const reading = read({ measure: 'inflection' }, wave, arc(50, 1));
+  expect(reading?.measured).toBeCloseTo((3 / 4) * (4 + 8), 6);
+  expect(reading?.arrow?.from.x).toBeCloseTo(105, 6);
+});
+
+test('a bend is read by what it turns more than the right one, all along or where each turns most', () => {
+  const turned = (over: 'whole' | 'stretch', answer: Shape, right: Shape) =>
+    read({ measure: 'bend', over }, answer, right)?.measured ?? Number.NaN;
+  // Of a circle of 50 mm, 2 in turn by 58 degrees; one of 100 mm turns by half as much, and as far in all.
+  expect(turned('stretch', arc(50, 2), arc(100, 2)) / 29.1).toBeCloseTo(1, 1);
+  expect(turned('whole', arc(50, 2), arc(100, 2))).toBeLessThan(3);
+  expect(turned('whole', arc(50, 2), arc(50, 1)) / 57.3).toBeCloseTo(1, 1);
+  // What turns less than the right one is as right.
+  expect(turned('whole', arc(50, 1), arc(50, 2))).toBe(0);
+  const { arrow } = read({ measure: 'bend', over: 'stretch' }, arc(50, 2), arc(100, 2)) ?? {};
+  expect(Math.hypot(arrow?.from.x ?? 0, arrow?.from.y ?? 0)).toBeCloseTo(50, 1);
+  expect(Math.hypot(arrow?.to.x ?? 0, arrow?.to.y ?? 0)).toBeLessThan(46);
+});
+
 test('the arrow of a bow, and of a reverse bend, runs from where it is deepest to where it would be right', () => {
   const straightRun: Shape = { kind: 'curve', path: [straight(point(0, 0), point(60, 0))] };
   const bowed: Shape = {

@@ -47,6 +47,7 @@ export function nudge(check: Check, subject: Subject, move: Move): Shape | null 
     case 'through':
     case 'shape':
     case 'inflection':
+    case 'bend':
       return right.kind === 'curve' ? redrawn(check, { ...subject, right }, by) : null;
     case 'angle':
       return right.kind === 'angle' ? { kind: 'angle', angle: right.angle + (by * Math.PI) / 180 } : null;
@@ -105,6 +106,7 @@ function movedFrom(from: Shape | null, shape: Shape, by: number): Shape | null {
 }
 
 function redrawn(check: Check, subject: OfCurve, by: number): Shape | null {
+  if (check.measure === 'bend') return bentOn(check, subject, by);
   return check.measure === 'inflection' ? wavering(check, subject, by) : reshaped(check, subject, by);
 }
 
@@ -146,7 +148,7 @@ function reshaped(check: Check, subject: OfCurve, by: number): Shape | null {
 
 /**
  * A curve that bends back by so much more, or less, than the right one. What bends back less than is wanted to move cannot bend
- * back less by that; it is drawn on in a wave instead, to either side as deep as it is to bend back in all.
+ * back less by that; it is drawn on in a wave instead, to either side as deep.
  */
 function wavering(check: Check, subject: OfCurve, by: number): Shape | null {
   const { path } = subject.right;
@@ -154,11 +156,35 @@ function wavering(check: Check, subject: OfCurve, by: number): Shape | null {
   if (by < 0 && own > -by) return reshaped(check, subject, by);
   const length = lengthOf(path);
   const last = pieceBetween(path, inflectionsOf(path).at(-1) ?? 0, length);
+  // The wave begins by bending the other way from where the curve ends, so that it has bows of its own.
   const side = last !== null && turnOf(last) < 0 ? -1 : 1;
   const ahead = directionAtStation(path, length) ?? { x: 1, y: 0 };
-  const deep = own + Math.abs(by);
-  const first = bow(endOf(path), ahead, side * deep);
-  return { kind: 'curve', path: [...path, first, bow(first.p3, ahead, -side * deep)] };
+  return drawnOutTo(check, subject, Math.abs(by), (deep) => {
+    const first = bow(endOf(path), ahead, side * deep);
+    return [...path, first, bow(first.p3, ahead, -side * deep)];
+  });
+}
+
+/** A curve drawn on in a bow, by which it turns more. */
+function bentOn(check: Check, subject: OfCurve, by: number): Shape | null {
+  const { path } = subject.right;
+  const ahead = directionAtStation(path, lengthOf(path));
+  if (ahead === null || by < 0) return null;
+  return drawnOutTo(check, subject, by, (deep) => [...path, bow(endOf(path), ahead, deep)]);
+}
+
+/** A curve drawn out just so deep that the reading has grown by the amount: found by halving. */
+function drawnOutTo(check: Check, subject: OfCurve, by: number, at: (deep: number) => Path): Shape {
+  const shape = (deep: number): Shape => ({ kind: 'curve', path: at(deep) });
+  const value = (answer: Shape) => takeReading(check, { ...subject, answer })?.measured ?? Number.NaN;
+  const own = value(subject.right);
+  let [low, high] = [0, 60];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (value(shape(middle)) - own < by) low = middle;
+    else high = middle;
+  }
+  return shape((low + high) / 2);
 }
 
 /** A piece of 4 cm in a direction that bows so far to the left of its chord: its handles stand off 4/3 as far. */

@@ -112,8 +112,8 @@ describe('an edge that is right at its ends only', () => {
 
   // In a whole collar the length would charge a wrong swing a second time, where its own bulge is read.
   test.each([
-    ['collar-single', 'bow'],
-    ['collar-double', 'bow'],
+    ['collar-single', 'shape'],
+    ['collar-double', 'shape'],
     ['collar-outline', 'length'],
   ])('%s: an outer edge that bulges between its marks is seen by its %s', (id, check) => {
     expect(lostBeside(id, ['45 mm'], ['1/2'])).toContain(check);

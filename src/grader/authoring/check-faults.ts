@@ -2,7 +2,7 @@ import { evaluate } from '../../drafting/expression.ts';
 import type { Quantity } from '../../drafting/quantity.ts';
 import type { ShapeKind } from '../../drafting/shape.ts';
 import type { Givens, Sheet } from '../../drafting/sheet.ts';
-import { message } from '../../words/message.ts';
+import { message, type Value } from '../../words/message.ts';
 import type { Check, Exercise, MeasureName } from '../exercise.ts';
 import type { Fault, Place } from '../reading/fault.ts';
 import { unknownName } from '../reading/unknown.ts';
@@ -25,6 +25,7 @@ const reads: Readonly<Record<MeasureName, readonly ShapeKind[]>> = {
   shape: ['curve'],
   smoothness: ['curve'],
   inflection: ['curve'],
+  bend: ['curve'],
   angle: ['angle'],
 };
 
@@ -102,18 +103,26 @@ function rangeFaults(check: Check, known: ReadonlyMap<string, Quantity>, at: Pla
   const given = bounds.filter((bound) => check[bound] !== undefined);
   const [first] = given;
   if (first === undefined) return [];
-  if (unitOf(check.measure) === 'deg') return [{ at: [...at, first], message: message('author.range-angle') }];
-  const read = given.map((bound) => ({ bound, ...lengthOf(check[bound] ?? '', known) }));
+  const isAngle = unitOf(check.measure) === 'deg';
+  // How sharply a curve may turn is a range of its own; another angle is wanted as it is.
+  if (isAngle && check.measure !== 'bend') return [{ at: [...at, first], message: message('author.range-angle') }];
+  const read = given.map((bound) => ({ bound, ...amountOf(check[bound] ?? '', known, isAngle ? 'angle' : 'length') }));
   const faults = read.flatMap(({ bound, fault }) => (fault === null ? [] : [{ at: [...at, bound], message: fault }]));
-  const [least, most] = read.map(({ mm }) => mm);
+  const [least, most] = read.map(({ value }) => value);
   if (faults.length > 0 || least === undefined || most === undefined || least <= most) return faults;
-  const said = message('author.range-order', { least: { mm: least }, most: { mm: most } });
+  const shown = (value: number): Value => (isAngle ? { radians: value } : { mm: value });
+  const said = message('author.range-order', { least: shown(least), most: shown(most) });
   return [{ at: [...at, 'least'], message: said }];
 }
 
-function lengthOf(text: string, known: ReadonlyMap<string, Quantity>) {
+function amountOf(text: string, known: ReadonlyMap<string, Quantity>, wanted: 'length' | 'angle') {
   const worked = evaluate(text, known);
-  if (!worked.ok) return { mm: 0, fault: message('author.length', { text, why: { said: worked.message } }) };
+  const isLength = wanted === 'length';
+  if (!worked.ok) {
+    const key = isLength ? 'author.length' : 'author.angle';
+    return { value: 0, fault: message(key, { text, why: { said: worked.message } }) };
+  }
   const { dimension, value } = worked.quantity;
-  return { mm: value, fault: dimension === 'length' ? null : message('author.not-a-length', { text }) };
+  const key = isLength ? 'author.not-a-length' : 'author.not-an-angle';
+  return { value, fault: dimension === wanted ? null : message(key, { text }) };
 }

@@ -82,6 +82,7 @@ const check = v.variant(
       'wants.check',
     ),
     fields({ measure: v.literal('inflection'), ...common }, 'wants.check'),
+    fields({ measure: v.literal('bend'), over: word(['whole', 'stretch'], 'wants.over'), ...common }, 'wants.check'),
     fields({ measure: v.literal('angle'), ...common }, 'wants.check'),
   ],
   'wants.measure',

@@ -1,16 +1,14 @@
 import { sameShape } from '../../drafting/same-shape.ts';
-import { type Bow, bowOf, greatestBow } from '../../geometry/bow.ts';
+import { bowOf, greatestBow } from '../../geometry/bow.ts';
 import { type GreatestDistance, greatestDistance } from '../../geometry/compare.ts';
-import type { Path } from '../../geometry/cubic.ts';
-import { lengthOf } from '../../geometry/length.ts';
 import { nearestOn } from '../../geometry/nearest.ts';
 import { startOf } from '../../geometry/path.ts';
 import { distance, subtract } from '../../geometry/point.ts';
-import { breaksOf, inflectionsOf } from '../../geometry/smooth.ts';
-import { pieceBetween } from '../../geometry/station.ts';
-import type { BowCheck, InflectionCheck, ShapeCheck, SmoothnessCheck } from '../exercise.ts';
+import { breaksOf } from '../../geometry/smooth.ts';
+import type { BowCheck, ShapeCheck, SmoothnessCheck } from '../exercise.ts';
+import { arrowBack } from './arrow-back.ts';
 import { pointNamed } from './lookup.ts';
-import { plainReading, type Reading, type Take } from './reading.ts';
+import { plainReading, type Take } from './reading.ts';
 
 export const takeBow: Take<BowCheck> = (_check, { answer, right }) => {
   if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
@@ -43,39 +41,3 @@ export const takeSmoothness: Take<SmoothnessCheck> = (check, { answer, reference
   const sharpest = Math.max(0, ...breaks.map((at) => Math.abs(at.angle)));
   return plainReading((sharpest * 180) / Math.PI, 0, 'deg');
 };
-
-export const takeInflection: Take<InflectionCheck> = (_check, { answer, right }) => {
-  if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
-  const reverse = reverseOf(answer.path);
-  const [measured, wanted] = [depthOf(reverse), depthOf(reverseOf(right.path))];
-  const arrow = reverse && arrowBack(reverse, Math.sign(reverse.by) * (measured - wanted));
-  return { ...plainReading(measured, wanted), arrow };
-};
-
-/** From where a curve bows to where it would by so much less. */
-function arrowBack({ at, left }: Bow, by: number): Reading['arrow'] {
-  return { from: at, to: { x: at.x - left.x * by, y: at.y - left.y * by } };
-}
-
-/** How deep the reverse bend of a curve is, mm; 0 when it bends one way only. */
-function depthOf(reverse: Bow | null): number {
-  return Math.abs(reverse?.by ?? 0);
-}
-
-/** The lesser of a curve's two ways of bending: each stretch between inflections has its bow. Null when it bends one way only. */
-function reverseOf(path: Path): Bow | null {
-  const ends = [0, ...inflectionsOf(path), lengthOf(path)];
-  const bows = ends.slice(1).flatMap((end, index) => {
-    const stretch = pieceBetween(path, ends[index] ?? 0, end);
-    const bow = stretch && greatestBow(stretch);
-    return bow ? [bow] : [];
-  });
-  const [left, right] = [deepest(bows, 1), deepest(bows, -1)];
-  if (left === null || right === null) return null;
-  return left.by < -right.by ? left : right;
-}
-
-function deepest(bows: readonly Bow[], side: 1 | -1): Bow | null {
-  const onSide = bows.filter(({ by }) => by * side > 0);
-  return onSide.toSorted((a, b) => Math.abs(b.by) - Math.abs(a.by))[0] ?? null;
-}

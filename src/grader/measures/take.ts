@@ -1,7 +1,8 @@
 import type { Check } from '../exercise.ts';
-import { takeBow, takeInflection, takeShape, takeSmoothness } from './curves.ts';
+import { takeBow, takeShape, takeSmoothness } from './curves.ts';
 import { takeDistance } from './distance.ts';
 import { facing } from './facing.ts';
+import { takeBend, takeInflection } from './fairness.ts';
 import { takeLevel } from './level.ts';
 import { takeLine } from './line.ts';
 import { takeParallel } from './parallel.ts';
@@ -40,6 +41,8 @@ export function takeReading(check: Check, { answer, right, reference }: Subject)
       return takeSmoothness(check, subject);
     case 'inflection':
       return takeInflection(check, subject);
+    case 'bend':
+      return takeBend(check, subject);
     case 'angle':
       return takeAngle(check, subject);
   }

@@ -84,6 +84,11 @@ export const authoring = {
     ['text'],
     '“{text}” does not come to a length. Write one with its unit, such as 1 1/4 in or stand + 6 mm.',
   ),
+  'author.angle': entry(['text', 'why'], '“{text}” is not an angle that can be worked out here. {why}'),
+  'author.not-an-angle': entry(
+    ['text'],
+    '“{text}” does not come to an angle. Write one with its unit, such as 40 deg.',
+  ),
   'author.check-unread': plain(
     'This check cannot be read on the reference. Look at the objects it names: they must be there, and not run parallel where they have to meet.',
   ),
@@ -233,6 +238,7 @@ export const authoring = {
   'wants.mend': plain('what to do about it'),
   'wants.between': plain('the names of two points'),
   'wants.at': plain('the name of a point, or a list of two'),
+  'wants.over': plain('the whole curve, or its sharpest stretch of 2 in (5 cm)'),
   'wants.end': plain('an end of the curve'),
   'wants.where': plain('start, end or anywhere'),
   'wants.corners': plain('a list of the points where a corner is meant'),

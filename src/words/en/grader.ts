@@ -160,6 +160,22 @@ export const grader = {
     ['target', 'measured'],
     'Your {target} bows {measured} from the straight to the wrong side; none is allowed there.',
   ),
+  'grader.wavers-range': entry(
+    ['target', 'measured', 'bound'],
+    'Your {target} bends to and fro: its bends back add up to {measured}, and {bound} is the most allowed.',
+  ),
+  'grader.shape-range': entry(
+    ['target', 'measured', 'bound'],
+    'Your {target} strays up to {measured} from the run that its marks ask for, and {bound} is left to taste.',
+  ),
+  'grader.bend-stretch': entry(
+    ['target', 'stretch', 'measured', 'bound'],
+    'Your {target} turns too sharply in one place: within {stretch} by {measured} more than its marks ask for, and {bound} is left to taste.',
+  ),
+  'grader.bend-whole': entry(
+    ['target', 'measured', 'bound'],
+    'Your {target} turns about too much: in all by {measured} more than its marks ask for, and {bound} is left to taste.',
+  ),
   'grader.through-range': entry(
     ['target', 'spot', 'measured', 'bound'],
     'Your {target} passes {measured} from the {spot}; {bound} is the most allowed.',

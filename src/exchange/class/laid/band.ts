@@ -1,5 +1,6 @@
 import type { Name } from '../../../drafting/step.ts';
-import type { Check, Exercise } from '../../../grader/exercise.ts';
+import { isAllAlong } from '../../../grader/all-along.ts';
+import type { Check, Exercise, MeasureName } from '../../../grader/exercise.ts';
 import { type Strictness, toleranceOf } from '../../../grader/tolerance.ts';
 
 /**
@@ -13,22 +14,10 @@ export function bandOf({ checks }: Exercise, target: Name, strictness: Strictnes
   return halves.length === 0 ? null : Math.min(...halves);
 }
 
+/** How near a curve passes a point, and how quietly it runs, are ranges only in name: they begin at nothing, which every right answer is near. */
+const nominal: readonly MeasureName[] = ['through', 'inflection', 'bend'];
+
 /** Whether a check leaves a range, in which the reference's own answer is one of many. */
 export function isRanged({ measure, least, most }: Check): boolean {
-  // How near a curve passes a point is a range only in name: it begins at nothing.
-  return measure !== 'through' && (least !== undefined || most !== undefined);
-}
-
-function isAllAlong({ measure }: Check): boolean {
-  switch (measure) {
-    case 'position':
-    case 'distance':
-    case 'level':
-    case 'line':
-    case 'parallel':
-    case 'shape':
-      return true;
-    default:
-      return false;
-  }
+  return !nominal.includes(measure) && (least !== undefined || most !== undefined);
 }
