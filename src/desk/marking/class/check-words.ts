@@ -45,6 +45,8 @@ export function checkWords(check: Check): Message {
       return message('class.check-from.walk', { seam: { namedAll: check.against } });
     case 'through':
       return message(`class.check-from.${check.where}`, { point: { named: check.point } });
+    case 'bend':
+      return message(`class.check-over.${check.over}`);
     default:
       return message(`class.check.${check.measure}`);
   }
