@@ -1,4 +1,5 @@
 import type { CheckRow, WorkRow } from '../exchange/grade-row.ts';
+import { remarksByItself } from '../exchange/remarks.ts';
 import { rulesInForce } from '../garment/rules-in-force.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
@@ -45,7 +46,7 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
   const problems = row.problems.map((problem) => `  ${spelled(problem)}\n`);
   // By which rule a draft was marked is worth a line where there is something to look into.
   const rules = faults.length === 0 ? [] : rulesInForce(row.house).map((rule) => `  ${said(rule)}\n`);
-  const remarks = (row.inSet?.remarks ?? []).map((remark) => said(message(`remark.${remark}`)));
+  const remarks = (row.inSet?.remarks ?? remarksByItself(row)).map((remark) => said(message(`remark.${remark}`)));
   const remarked = remarks.length === 0 ? [] : [`  ${remarks.join('; ')}\n`];
   return [first, ...remarked, ...problems, ...faults, ...rules].join('');
 }

@@ -6,7 +6,9 @@ import { type UnreadPiece, unreadPiece } from '../exchange/class/unread.ts';
 import type { Marking } from '../exchange/mark-work.ts';
 import { readSet, type SetReading } from '../exchange/read-set.ts';
 import { refusalOf } from '../exchange/refusal.ts';
+import { remarksByItself } from '../exchange/remarks.ts';
 import { saysSet } from '../exchange/says-set.ts';
+import type { Student } from '../exchange/student.ts';
 import { type Whole, wholeOf } from '../exchange/whole.ts';
 import { setMark } from '../exchange/write-set.ts';
 import { type Message, message } from '../words/message.ts';
@@ -50,13 +52,21 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   if (note !== null) return aside(piece, say(note, reader), 'noted');
   const result = resultOf(piece, by);
   if (!result.ok) return lost(piece, result.reason);
-  const silent = { out: '', err: '', outcome: 'marked' } as const;
+  // The table says it under the name.
+  const err = form === 'table' ? '' : lossIn(piece, result.row);
+  const silent = { out: '', err, outcome: 'marked' } as const;
   if (form === 'summary') return { ...silent, ...nothing, kept: [classWorkOf(result.row, freeHandOf(result.work))] };
   if (form === 'csv')
     return { ...silent, ...nothing, entries: [entryOf(result.row)], wholes: [wholeOf(result.work.handIn)] };
   // In JSON, too, what is spelled stays what it was.
   const out = form === 'table' ? workLines(result.row, result.notMade) : `${spelled(JSON.stringify(result.row))}\n`;
-  return { out, err: '', outcome: 'marked', ...nothing };
+  return { out, err, outcome: 'marked', ...nothing };
+}
+
+/** Of a name that was read with letters lost, a word on standard error: a row of JSON has no room for it. */
+function lossIn({ where }: Work, row: Student): string {
+  const lost = remarksByItself(row).map((remark) => say(message(`remark.${remark}`), reader));
+  return lost.map((said) => `${spelled(where)}: ${spelled(row.student)}: ${said}\n`).join('');
 }
 
 /** What is said of a piece over which the marking itself broke down. */

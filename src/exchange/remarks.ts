@@ -3,6 +3,7 @@ import type { HandIn } from './hand-in.ts';
 import { isSameLength } from './own-order.ts';
 import type { ProblemSet } from './set.ts';
 import { setOrder } from './set-order.ts';
+import type { Student } from './student.ts';
 import { setMark } from './write-set.ts';
 
 /** What is out of the ordinary with a piece of work in a set. It is said, and takes nothing away. */
@@ -18,7 +19,17 @@ export type Remark =
   | 'late'
   | 'checks-over'
   | 'hints-taken'
-  | 'places-shown';
+  | 'places-shown'
+  /** A letter of the name or the number was lost: its bytes are not UTF-8. Said outside a set, too. */
+  | 'letters-lost';
+
+/** What readers of UTF-8 put in place of bytes that are none. */
+const LOST = '\uFFFD';
+
+/** What is out of the ordinary with a piece of work by itself, in a set or not. */
+export function remarksByItself({ student, number }: Student): readonly Remark[] {
+  return student.includes(LOST) || number.includes(LOST) ? ['letters-lost'] : [];
+}
 
 /** What is to be said of a hand-in where it should be of this set. */
 export function remarksOn(handIn: HandIn, exercise: Exercise, set: ProblemSet): readonly Remark[] {
@@ -30,6 +41,7 @@ export function remarksOn(handIn: HandIn, exercise: Exercise, set: ProblemSet): 
     late: set.due !== null && handIn.saved !== null && Date.parse(handIn.saved) > Date.parse(set.due),
     'checks-over': set.checks !== null && handIn.checks > set.checks,
     'hints-taken': !set.hints && Object.keys(handIn.hints).length > 0,
+    'letters-lost': remarksByItself(handIn).length > 0,
     'places-shown': set.feedback !== 'place' && handIn.shown.length > 0,
   };
   return (Object.keys(found) as Remark[]).filter((remark) => found[remark]);

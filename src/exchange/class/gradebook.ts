@@ -1,6 +1,6 @@
 import type { Name } from '../../drafting/step.ts';
 import type { WorkRow } from '../grade-row.ts';
-import type { Remark } from '../remarks.ts';
+import { type Remark, remarksByItself } from '../remarks.ts';
 import type { ProblemSet } from '../set.ts';
 import { type Student, studentKey } from '../student.ts';
 import { latestOf } from './class-work.ts';
@@ -42,7 +42,7 @@ export interface Gradebook {
 }
 
 export function entryOf({ student, number, exercise, marks, of, saved, inSet }: WorkRow): Entry {
-  const counted = inSet ?? { marks, of, remarks: [], figureOf: null };
+  const counted = inSet ?? { marks, of, remarks: remarksByItself({ student, number }), figureOf: null };
   const { remarks, figureOf } = counted;
   return { student, number, exercise, marks: counted.marks, of: counted.of, saved, remarks, figureOf };
 }
