@@ -139,7 +139,7 @@ async function onTable(page: Page): Promise<void> {
 
 async function handIn(page: Page, folder: string): Promise<void> {
   await expect(page.locator('.step')).toHaveCount(roll.reference.length - 1);
-  await page.getByRole('link', { name: 'Back to the set' }).first().click();
+  await page.getByRole('link', { name: 'Back to the set' }).click();
   await keep(page, act(page, 'hand-in-set'), folder);
 }
 

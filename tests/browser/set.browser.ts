@@ -85,6 +85,8 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await seen.getByRole('link', { name: 'Begin “Overlap edge, single-breasted”' }).click();
   await awakeTable(seen);
   await expect(seen.getByText('You see this set as a student does.')).toBeVisible();
+  await expect(seen.getByText('Kept in this tab alone while you look')).toBeVisible();
+  await expect(seen.getByText('Kept on this device')).toHaveCount(0);
   await drawStep(seen, {
     tool: 'parallel',
     does: [{ x: 0, y: 200 }, 'overlap', { x: -70, y: 200 }],
@@ -138,6 +140,9 @@ test.describe('a student', () => {
     await page.reload();
     await awakeTable(page);
     await expect(act(page, 'check')).toBeDisabled();
+    // What the check told is there again, no more than the set allows, and it counts for none.
+    await expect(page.locator('.report h2')).toHaveText('1 of 1 right');
+    await expect(page.locator('.report .note p, .report [data-do="show-right"]')).toHaveCount(0);
     await page.getByRole('link', { name: 'Back to the set' }).click();
     await expect(page.locator('[data-exercise="overlap"] .work-state')).toHaveText('one step, checked once');
     const { name, file, text } = await downloaded(page, 'hand-in-set');

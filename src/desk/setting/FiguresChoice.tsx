@@ -61,6 +61,7 @@ function Dealt({ how, group, say, change }: DealtProps): VNode {
         among={GROUPS.map((name) => [name, say(`desk.group.${name}`)] as const)}
         onChoice={(next) => change((now) => ({ ...now, figures: how === 'each' ? { each: next } : { sampled: next } }))}
       />
+      <p class="desk-note">{say('desk.survey-what')}</p>
       <p class="desk-note">
         {how === 'each' ? say('desk.each-why') : null}{' '}
         <button

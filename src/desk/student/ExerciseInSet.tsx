@@ -43,10 +43,13 @@ export function ExerciseInSet({ exercise, titles, next, wayBack, allExercises, l
         onward={onward}
         language={language}
       />
-      <nav class="exercise-ways" aria-label={say('course.lesson-nav')}>
-        {onward ? <a href={onward.href}>{say.message(onward.says)}</a> : null}
-        {inSet ? null : <a href={allExercises}>{say('course.exercises-all')}</a>}
-      </nav>
+      {/* Beside the draft stands the way back to the set: it is not repeated under it. */}
+      {inSet && onward?.href === back ? null : (
+        <nav class="exercise-ways" aria-label={say('course.lesson-nav')}>
+          {onward ? <a href={onward.href}>{say.message(onward.says)}</a> : null}
+          {inSet ? null : <a href={allExercises}>{say('course.exercises-all')}</a>}
+        </nav>
+      )}
     </>
   );
 }

@@ -4,7 +4,7 @@ import type { SetInHand } from '../../table/set-in-hand.ts';
 import { message } from '../../words/message.ts';
 import { inSetHash } from './in-set.ts';
 
-/** What comes after an exercise of a set: the next in its order, and after the last the set itself. Exercises lie beside each other. `here` is what stands behind the `#` of this page. */
+/** What comes after an exercise of a set: the next in its order, and after the last the set itself, to hand it in. Exercises lie beside each other. `here` is what stands behind the `#` of this page. */
 export function onwardIn(
   { set, mark }: SetInHand,
   exercise: Name,
@@ -14,7 +14,7 @@ export function onwardIn(
 ): Onward {
   const place = set.exercises.findIndex((one) => one.exercise === exercise);
   const next = set.exercises[place + 1]?.exercise;
-  if (next === undefined) return { href: wayBack, says: message('table.back-to-set') };
+  if (next === undefined) return { href: wayBack, says: message('table.last-in-set') };
   const title = titles[next] ?? next;
   return { href: `../${next}/${inSetHash(mark.id, here)}`, says: message('table.next-in-set', { title }) };
 }

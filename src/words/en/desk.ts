@@ -59,6 +59,9 @@ export const desk = {
   'desk.group.women': plain('women'),
   'desk.group.men': plain('men'),
   'desk.group.anyone': plain('women and men'),
+  'desk.survey-what': plain(
+    'The survey is a published one of 6,068 adults, the 2012 Anthropometric Survey of U.S. Army Personnel. A figure is dealt by its means, its spread and how its measures go together: it is nobody’s own.',
+  ),
   'desk.each-why': plain(
     'The figure follows from this set and from the student’s number, or name where there is no number. It is the same on every machine.',
   ),

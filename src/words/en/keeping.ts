@@ -13,6 +13,7 @@ export const keeping = {
   'table.open-failed': entry(['why'], 'This file could not be opened. {why}'),
   'table.open-other': entry(['exercise'], 'This file is a draft for another exercise: {exercise}.'),
   'table.kept': plain('Kept on this device after every step.'),
+  'table.kept-trial': plain('Kept in this tab alone while you look, and gone when it is closed.'),
   'table.not-kept-full': plain(
     'Your draft is not being kept: this device has no room left for it. Save it to a file before you leave.',
   ),

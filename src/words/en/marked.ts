@@ -43,6 +43,7 @@ export const marked = {
   // In a problem set
   'table.in-set': entry(['title'], 'Drawn for the set “{title}”. It is handed in with the set.'),
   'table.next-in-set': entry(['title'], 'Next in the set: {title}'),
+  'table.last-in-set': plain('That was the last of the set: on to handing it in'),
   'table.back-to-set': plain('Back to the set'),
   'table.set-elsewhere': plain(
     'This way leads to an exercise of a set that is not open in this browser. Open the set first; what you draw here is practice.',

@@ -94,7 +94,9 @@ export const table = {
   // The brief
   'table.brief': plain('The order'),
   'table.figure-of': entry(['name'], 'For {name}'),
-  'table.figure-unnamed': plain('For a figure from the survey'),
+  'table.figure-unnamed': plain(
+    'For a figure dealt by chance: nobody’s own, with measures such as the 2012 Anthropometric Survey of U.S. Army Personnel found in 6,068 adults.',
+  ),
   'table.figure-own': plain('For your own measures'),
   'table.measures': plain('Body'),
   'table.style': plain('Style'),

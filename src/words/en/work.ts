@@ -3,7 +3,7 @@ import { entry, plain } from '../entry.ts';
 /** What a student is told of a problem set that is being worked on. */
 export const work = {
   'work.title': plain('A set to work on'),
-  'work.lead': plain('Open the set your teacher handed out, do its exercises, and hand in one file.'),
+  'work.lead': plain('Work that your teacher handed out: do its exercises, and hand in one file.'),
   'work.none': plain('No set is open. Follow the link you were given, or open the file.'),
   'work.open': plain('Open a file'),
   'work.opened-hand-in': entry(
