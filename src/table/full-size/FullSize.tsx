@@ -47,7 +47,7 @@ export function FullSize(props: FullSizeProps): VNode {
           ))}
         </select>
       </label>
-      <label class="choice">
+      <label class="full-size-tick">
         <input
           type="checkbox"
           name="helps"
