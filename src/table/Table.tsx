@@ -26,7 +26,12 @@ export function Table(props: TableProps): VNode {
   const { say, record } = table;
   const calm = useCalm(table, table.bench.dragging !== null);
   const { brief, working, order } = useStill(calm, exercise);
-  const report = useMemo(() => <TableReport table={calm} inSet={inSet} onward={onward} />, [calm, inSet, onward]);
+  // Notes that are there again as the page wakes come after what stands there already, which then does not move.
+  const isRecalled = table.marking.marked?.isNew === false;
+  const report = useMemo(
+    () => <TableReport key="report" table={calm} inSet={inSet} onward={onward} />,
+    [calm, inSet, onward],
+  );
   const aids = useMemo(
     () => <TableAids table={calm} exercise={exercise} inSet={inSet} wayBack={wayBack} />,
     [calm, exercise, inSet, wayBack],
@@ -42,8 +47,7 @@ export function Table(props: TableProps): VNode {
       {brief}
       <div class="table-main">
         <TableBench table={table} exercise={exercise} />
-        {report}
-        {working}
+        {isRecalled ? [working, report] : [report, working]}
       </div>
       <div class="table-order">
         {order}
@@ -66,7 +70,16 @@ function useStill({ say, bench, dispatch, room, sheet: { sheet, shown, light } }
   );
   const working = useMemo(
     () => (
-      <Working bench={bench} room={room} sheet={sheet} shown={shown} say={say} dispatch={dispatch} onLight={light} />
+      <Working
+        key="working"
+        bench={bench}
+        room={room}
+        sheet={sheet}
+        shown={shown}
+        say={say}
+        dispatch={dispatch}
+        onLight={light}
+      />
     ),
     [bench, room, sheet, shown, say, dispatch, light],
   );

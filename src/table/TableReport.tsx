@@ -17,10 +17,11 @@ interface TableReportProps {
 export function TableReport({ table, inSet, onward }: TableReportProps): VNode | null {
   const { marking, record, say } = table;
   if (!marking.marked) return null;
-  const { grade } = marking.marked;
+  const { grade, isNew } = marking.marked;
   return (
     <Report
       grade={grade}
+      isNew={isNew}
       stale={table.stale}
       shown={marking.showsRight}
       feedback={marking.feedback}

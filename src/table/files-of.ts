@@ -36,7 +36,7 @@ export function filesOf(exercise: Exercise, record: RecordOnTable, say: Say): Fi
     onOpen: (text) => {
       const opened = openDraft(text, exercise);
       if (!opened.ok) return say.message(opened.message);
-      record.takeUp(opened.handIn, null);
+      record.takeUp({ handIn: opened.handIn, upTo: null, checked: false });
       return say('table.opened', { count: opened.handIn.steps.length });
     },
   };

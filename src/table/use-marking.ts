@@ -14,6 +14,8 @@ export interface Marked {
   readonly grade: Grade;
   readonly steps: readonly Step[];
   readonly setting: Setting;
+  /** Whether it was checked just now, and not before the page was left. */
+  readonly isNew: boolean;
 }
 
 export interface Marking {
@@ -23,6 +25,8 @@ export interface Marking {
   /** Whether the learner asked to see where things should be. */
   readonly showsRight: boolean;
   readonly check: (steps: readonly Step[]) => Grade;
+  /** Lays the notes of an earlier check under the draft again. It counts for no check: nothing is told that was not. */
+  readonly recall: (steps: readonly Step[], order: Order, setting: Setting) => void;
   readonly showRight: (shows: boolean) => void;
   readonly rubOut: () => void;
 }
@@ -45,9 +49,11 @@ export function useMarking(exercise: Exercise, order: Order, setting: Setting, i
     check: (steps) => {
       const grade = gradeDraft(exercise, order, steps, setting.strictness);
       if (inSet === null) keepMarks(exercise.id, grade);
-      put({ grade, steps, setting });
+      put({ grade, steps, setting, isNew: true });
       return grade;
     },
+    recall: (steps, lain, by) =>
+      put({ grade: gradeDraft(exercise, lain, steps, by.strictness), steps, setting: by, isNew: false }),
     showRight: setShowsRight,
     rubOut: () => put(null),
   };

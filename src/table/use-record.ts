@@ -6,6 +6,7 @@ import type { Exercise } from '../grader/exercise.ts';
 import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
 import type { SetInHand } from './set-in-hand.ts';
+import type { DraftRecord } from './store/record.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Keeping, useKept } from './use-kept.ts';
 import { useStudent } from './use-student.ts';
@@ -16,8 +17,14 @@ interface RecordInputs {
   readonly bench: Bench;
   readonly dispatch: Dispatch;
   readonly unit: Unit;
-  /** Lays a draft on the table: one that was kept where it stood, one from a file (null) as a change that can be undone. */
-  readonly takeUp: (draft: HandIn, upTo: number | null) => void;
+  /** Whether the draft lies as it was checked, with the notes of that check under it. */
+  readonly checked: boolean;
+  readonly takeUp: (draft: TakenUp) => void;
+}
+
+/** A draft to be laid on the table: one that was kept where it stood, one from a file (null) as a change that can be undone. */
+export interface TakenUp extends Omit<DraftRecord, 'upTo'> {
+  readonly upTo: number | null;
 }
 
 export interface RecordOnTable {
@@ -30,14 +37,14 @@ export interface RecordOnTable {
   /** Writes down that the right places of these targets were shown. */
   readonly noteShown: (targets: readonly Name[]) => void;
   readonly handIn: (saved: string | null) => HandIn;
-  readonly takeUp: (draft: HandIn, upTo: number | null) => void;
+  readonly takeUp: (draft: TakenUp) => void;
   readonly keeping: Keeping;
   readonly keepMine: () => void;
   readonly takeOther: () => void;
 }
 
 /** Everything about a draft that goes into a file, kept in this browser as it happens. */
-export function useRecord({ exercise, inSet, bench, dispatch, unit, takeUp }: RecordInputs): RecordOnTable {
+export function useRecord({ exercise, inSet, bench, dispatch, unit, checked, takeUp }: RecordInputs): RecordOnTable {
   const { steps, upTo, about } = bench;
   const { student, shown, hints, checks } = about;
   const set = inSet?.mark ?? null;
@@ -50,8 +57,8 @@ export function useRecord({ exercise, inSet, bench, dispatch, unit, takeUp }: Re
     () => draftOf(exercise, set, { steps, about }, unit),
     [exercise, set, steps, about, unit],
   );
-  const kept = useKept(exercise, set, { handIn: draft, upTo }, (record, from) =>
-    takeUp(record.handIn, from === 'start' ? record.upTo : null),
+  const kept = useKept(exercise, set, { handIn: draft, upTo, checked }, (record, from) =>
+    takeUp({ ...record, upTo: from === 'start' ? record.upTo : null }),
   );
   return {
     ...kept,

@@ -1,5 +1,4 @@
 import { useCallback, useMemo, useState } from 'preact/hooks';
-import type { HandIn } from '../exchange/hand-in.ts';
 import type { Feedback } from '../exchange/set.ts';
 import type { Grade } from '../grader/result.ts';
 import { filesOf } from './files-of.ts';
@@ -13,7 +12,7 @@ import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
 import { targetsBy, useMarking } from './use-marking.ts';
 import { useReader } from './use-reader.ts';
-import { useRecord } from './use-record.ts';
+import { type TakenUp, useRecord } from './use-record.ts';
 import { useReminder } from './use-reminder.ts';
 import { useSheet } from './use-sheet.ts';
 import { useSpoken } from './use-spoken.ts';
@@ -35,15 +34,18 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
     },
     [dispatch],
   );
-  const takeUp = (draft: HandIn, upTo: number | null): void => {
-    const taken = aboutOf(draft, exercise);
+  const takeUp = ({ handIn, upTo, checked }: TakenUp): void => {
+    const taken = aboutOf(handIn, exercise);
     // An order that cannot be laid is not taken with it.
-    const about = orders.trouble(taken.setting) ? { ...taken, setting } : taken;
-    const { steps } = draft;
+    const lost = orders.trouble(taken.setting) !== null;
+    const about = lost ? { ...taken, setting } : taken;
+    const { steps } = handIn;
     dispatch(upTo === null ? { do: 'open', steps, about } : { do: 'lay', steps, upTo, about });
-    marking.rubOut();
+    if (checked && !lost) marking.recall(steps, orders.of(about.setting).order, about.setting);
+    else marking.rubOut();
   };
-  const record = useRecord({ exercise, inSet, bench, dispatch, unit: reader.unit, takeUp });
+  const checked = marking.marked?.steps === bench.steps;
+  const record = useRecord({ exercise, inSet, bench, dispatch, unit: reader.unit, checked, takeUp });
   const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
   const reminder = useReminder(bench, room);
   const left = checksLeft(inSet, bench.about.checks);

@@ -1,5 +1,5 @@
-import { expect, test } from './fixture.ts';
-import { act, drawStep, openTable, rollLineSteps, spoken } from './table-hand.ts';
+import { expect, moved, test } from './fixture.ts';
+import { act, awakeTable, drawStep, openTable, rollLineSteps, spoken } from './table-hand.ts';
 
 test('a draft with a line that answers nothing is checked only after a reminder, which leads to the step', async ({
   page,
@@ -42,6 +42,29 @@ test('a draft is checked as it stands when one asks twice', async ({ page }) => 
   await act(page, 'check').click();
   await act(page, 'check').click();
   await expect(page.locator('.report h2')).toHaveText('0 of 14 marks');
+});
+
+test('a draft that lies as it was checked has its notes again when one comes back, and one that was changed since has none', async ({
+  page,
+}) => {
+  await openTable(page, 'roll-line');
+  for (const step of rollLineSteps('neck-point')) await drawStep(page, step);
+  await act(page, 'check').click();
+  const notes = await page.locator('.report').textContent();
+  await page.reload();
+  await awakeTable(page);
+  await expect(page.locator('.report')).toHaveText(notes ?? '');
+  // They are there, and nothing is made of it: neither does the page move, nor is it said that the draft was checked.
+  await expect(page.locator('.report h2')).not.toBeFocused();
+  await expect(spoken(page)).toHaveText('');
+  expect(await moved(page)).toEqual([]);
+
+  await page.locator('.step').last().locator('[data-do="erase"]').click();
+  await expect(page.locator('.report-stale')).toBeVisible();
+  await page.reload();
+  await awakeTable(page);
+  await expect(page.locator('.step')).toHaveCount(rollLineSteps().length - 1);
+  await expect(page.locator('.report')).toHaveCount(0);
 });
 
 test('a draft checked from back in its working is checked, and shown, to its end', async ({ page }) => {

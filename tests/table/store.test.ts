@@ -27,26 +27,37 @@ const handIn: HandIn = {
 
 describe('a kept draft', () => {
   test('is read back as it was', () => {
-    expect(readRecord(printRecord({ handIn, upTo: 0 }), exercise)).toEqual({ handIn, upTo: 0 });
+    for (const checked of [true, false]) {
+      const record = { handIn, upTo: 0, checked };
+      expect(readRecord(printRecord(record), exercise)).toEqual(record);
+    }
+  });
+
+  test('counts as checked only where it says so in so many words', () => {
+    const text = printRecord({ handIn, upTo: 0, checked: true });
+    expect(readRecord(text.replace('"checked":true,', ''), exercise)?.checked).toBe(false);
+    expect(readRecord(text.replace('"checked":true', '"checked":1'), exercise)?.checked).toBe(false);
   });
 
   test('that is damaged, or of another exercise, is not read', () => {
     expect(readRecord('{"upTo":1', exercise)).toBeNull();
     expect(readRecord('null', exercise)).toBeNull();
     expect(readRecord(JSON.stringify({ upTo: 1, handIn: { steps: [] } }), exercise)).toBeNull();
-    expect(readRecord(printRecord({ handIn: { ...handIn, exercise: 'overlap' }, upTo: 0 }), exercise)).toBeNull();
+    expect(
+      readRecord(printRecord({ handIn: { ...handIn, exercise: 'overlap' }, upTo: 0, checked: false }), exercise),
+    ).toBeNull();
   });
 
   test('stands at the end of its working where it cannot tell', () => {
-    const text = printRecord({ handIn, upTo: 0 }).replace('"upTo":0', '"upTo":99');
+    const text = printRecord({ handIn, upTo: 0, checked: false }).replace('"upTo":0', '"upTo":99');
     expect(readRecord(text, exercise)?.upTo).toBe(1);
   });
 });
 
 describe('the draft that a browser keeps for a table', () => {
-  const record = { handIn, upTo: 1 };
+  const record = { handIn, upTo: 1, checked: false };
   const text = printRecord(record);
-  const other = printRecord({ handIn: { ...handIn, steps: [] }, upTo: 0 });
+  const other = printRecord({ handIn: { ...handIn, steps: [] }, upTo: 0, checked: false });
   /** A table, and another tab that writes to the same place. */
   const opened = (lying: string | null) => {
     const there = new Map(lying === null ? [] : [['draft', lying]]);
@@ -61,10 +72,10 @@ describe('the draft that a browser keeps for a table', () => {
   test('is taken up as it lies there, and is then no other tab’s', () => {
     const { kept } = opened(text);
     expect(kept.take()).toEqual({ state: 'draft', record });
-    expect([kept.hasWritten(text), kept.isOthers({ handIn: { ...handIn, steps: [] }, upTo: 0 })]).toEqual([
-      true,
-      false,
-    ]);
+    expect([
+      kept.hasWritten(text),
+      kept.isOthers({ handIn: { ...handIn, steps: [] }, upTo: 0, checked: false }),
+    ]).toEqual([true, false]);
   });
 
   test('is another’s once another tab has written something else there, and not where it wrote the same', () => {
@@ -73,7 +84,7 @@ describe('the draft that a browser keeps for a table', () => {
     expect(kept.write(text)).toBe('kept');
     there.set('draft', other);
     expect(kept.isOthers(record)).toBe(true);
-    there.set('draft', printRecord({ handIn: { ...handIn, checks: 9, unit: 'cm' }, upTo: 1 }));
+    there.set('draft', printRecord({ handIn: { ...handIn, checks: 9, unit: 'cm' }, upTo: 1, checked: false }));
     expect(kept.isOthers(record)).toBe(false);
     there.delete('draft');
     expect(kept.isOthers(record)).toBe(false);

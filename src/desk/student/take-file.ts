@@ -33,7 +33,7 @@ function takeHandIn(text: string, { set, look, student, setStudent }: Work): Mes
     handIns.push(read.handIn);
   }
   for (const handIn of handIns)
-    local.write(keyOf(handIn.exercise, mark), printRecord({ handIn, upTo: handIn.steps.length }));
+    local.write(keyOf(handIn.exercise, mark), printRecord({ handIn, upTo: handIn.steps.length, checked: false }));
   takeName(handIns, student, setStudent);
   look();
   return message('work.opened-hand-in', { count: handIns.length });

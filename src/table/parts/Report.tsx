@@ -9,6 +9,8 @@ import { ReportEnds } from './ReportEnds.tsx';
 
 interface ReportProps {
   readonly grade: Grade;
+  /** Whether the draft was checked just now: one that was when the page was left has its notes again, and nothing more. */
+  readonly isNew: boolean;
   /** Whether the draft has been changed since. */
   readonly stale: boolean;
   readonly shown: boolean;
@@ -24,10 +26,12 @@ interface ReportProps {
 
 /** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
 export function Report(props: ReportProps): VNode {
-  const { grade, stale, feedback, row, say } = props;
+  const { grade, isNew, stale, feedback, row, say } = props;
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the notes are read from the top whenever a draft is marked anew.
-  useLayoutEffect(() => head.current?.focus(), [grade]);
+  useLayoutEffect(() => {
+    if (isNew) head.current?.focus();
+  }, [grade]);
   const right = targetsBy(grade, 'right');
   const rest = grade.reports.filter(({ status }) => status !== 'within');
   const tells = feedback !== 'verdict';

@@ -55,10 +55,10 @@ describe('a set that a student opened', () => {
 describe('the hand-in of a set', () => {
   test('has a line for each draft that was begun, each readable by itself, with the student’s name', () => {
     const local = emptyStorage();
-    local.write(keyOf('roll-line', mark), printRecord({ handIn: draft, upTo: 1 }));
+    local.write(keyOf('roll-line', mark), printRecord({ handIn: draft, upTo: 1, checked: false }));
     local.write(
       keyOf('notch-level', mark),
-      printRecord({ handIn: { ...draft, exercise: 'notch-level', steps: [] }, upTo: 0 }),
+      printRecord({ handIn: { ...draft, exercise: 'notch-level', steps: [] }, upTo: 0, checked: false }),
     );
     local.write(keyOf('overlap-button', mark), '{"upTo":');
     const { text, count } = handInOf(local, weekTwo, ilse, '2026-03-05T10:00:00.000Z');
