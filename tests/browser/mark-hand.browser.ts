@@ -157,7 +157,7 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await expect(bo(away)).toHaveText('46.4');
   await act(away, 'sheets').click();
   await expect(away.locator('.feedback')).toHaveCount(2);
-  const sheet = away.locator('.feedback').filter({ hasText: 'Bo' });
+  const sheet = away.locator('.feedback').filter({ hasText: /^Bo/ });
   await expect(sheet).toContainText('Right: overlap edge, break point and stand point.');
   await expect(sheet).toContainText('Your teacher gives 3 of 4: Ruled on paper, as we said in class.');
   await expect(sheet).toContainText('Your teacher writes: <img src=x onerror=alert(1)>');

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
@@ -49,7 +49,7 @@ export function Sentence(props: SentenceProps): VNode {
     if (follow.current && line.current) focusNext(line.current);
     follow.current = false;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!inHand) return;
     // The sheet and the sentence are worked on together.
     const show = (): void => {
