@@ -1,7 +1,9 @@
 import { isRecord } from '../drafting/record.ts';
 import { readFigure } from '../garment/figure.ts';
-import { readStyle } from '../garment/style.ts';
+import { readStyle, type StyleError } from '../garment/style.ts';
+import { styleMeasureNamed, styleMeasures } from '../garment/style-measures.ts';
 import type { Fault } from '../grader/reading/fault.ts';
+import { message } from '../words/message.ts';
 import type { FigureRecipe, OrderRecipe } from './hand-in.ts';
 import { houseFaults } from './house-faults.ts';
 import { personFaults } from './person-faults.ts';
@@ -28,9 +30,19 @@ export function readRecipe(handIn: unknown): RecipeReading {
     },
     faults: [
       ...figure.faults,
-      ...(style.ok ? [] : style.errors.map(({ path, message }) => ({ at: ['order', 'style', path], message }))),
+      ...(style.ok ? [] : style.errors.map(styleFault)),
       ...houseFaults(order['house'], ['order', 'house']),
     ],
+  };
+}
+
+/** A measure that the course does not know may be an exercise's own: which stands in the exercise, and in no hand-in. */
+function styleFault({ path, message: why }: StyleError): Fault {
+  const known = styleMeasures.map(({ name }) => name);
+  const isStrange = path !== '' && styleMeasureNamed(path) === null;
+  return {
+    at: ['order', 'style', path],
+    message: isStrange ? message('files.style-strange', { name: path, known: { listed: known } }) : why,
   };
 }
 

@@ -106,6 +106,19 @@ describe('what does not fit', () => {
     `);
   });
 
+  test('in the style: a measure of an exercise’s own, which the exercise states and nobody changes', () => {
+    const read = readHandIn(
+      JSON.stringify(
+        handInJson({ ...rightOverlap, order: { ...rightOverlap.order, style: { 'facing-reach': '9 cm' } } }),
+      ),
+    );
+    if (read.ok) throw new Error('It was read.');
+    expect(read.faults).toHaveLength(1);
+    expect(say(read.faults[0]?.message ?? { text: '', values: {} }, { language: 'en', unit: 'cm' })).toMatch(
+      /^“facing-reach” is no style measure that a hand-in may change: .* A measure of an exercise’s own is always as the exercise states it; leave it out\.$/,
+    );
+  });
+
   test('in the order: people, bodies, style measures, house rules', () => {
     const change = (json: Loose) => {
       json.order.figure = { named: 'amra' };
@@ -115,7 +128,7 @@ describe('what does not fit', () => {
     expect(faultsAfter(change)).toMatchInlineSnapshot(`
       "order.figure.named: No invented figure is called “amra”. Did you mean “amara”?
       order.style.overlap: The overlap, “overlap”, has to come to a length; “3” does not. Write it with its unit, for example “1 1/4 in” or “32 mm”.
-      order.style.stnd: “stnd” is not a style measure. The style measures are: overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise, collar-end.
+      order.style.stnd: “stnd” is no style measure that a hand-in may change: those are overlap, button, button-to-edge, break-rise, break-rise-high, top-button-rise, break-above-button, stand, fall, cloth-turn, gorge-depth, notch-width, notch-drop, lapel-width, peak-rise and collar-end. A measure of an exercise’s own is always as the exercise states it; leave it out.
       order.style.fall: The fall, “fall”, comes to 22.9 cm. It should lie between 1.5 cm and 12 cm.
       order.house.stand-rule: No choice of this house rule is called “ful”. Did you mean “full”?
       order.house.roll-rule: No house rule is called “roll-rule”. There are: overlap-rule, stand-rule, cover-rule, swing-rule."

@@ -2,6 +2,10 @@ import { entry, plain } from '../entry.ts';
 
 /** What the readers of the files people pass around say. */
 export const files = {
+  'files.style-strange': entry(
+    ['name', 'known'],
+    '“{name}” is no style measure that a hand-in may change: those are {known}. A measure of an exercise’s own is always as the exercise states it; leave it out.',
+  ),
   'files.at': entry(['place', 'said'], '{place}: {said}'),
   'files.more': entry(
     ['said', 'more'],
