@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { boxIn, fitView } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
@@ -9,7 +9,8 @@ import type { Box } from '../drawing/box.ts';
  */
 export function useWhole(board: AwakeSheet | null, home: Box, moving: boolean): void {
   const before = useRef(home);
-  useEffect(() => {
+  // Before the change is seen: who points at what was just drawn would else point at where it lay a frame ago.
+  useLayoutEffect(() => {
     const last = before.current;
     if (board === null || moving) return;
     before.current = home;
