@@ -3,7 +3,7 @@ import { millimetres } from '../drafting/quantity.ts';
 import type { Expression, Name } from '../drafting/step.ts';
 import { houseRules } from '../garment/house-rules.ts';
 import type { Key } from '../words/message.ts';
-import { nameText, say } from '../words/say.ts';
+import { nameText, say, textOf } from '../words/say.ts';
 import { AuthoringError, lookUp } from './authoring-error.ts';
 import { lengthFrom } from './both-units.ts';
 import { builtReader } from './reader.ts';
@@ -26,8 +26,8 @@ export function ruleTable(name: string, of: Name, values: readonly Expression[])
   return {
     head: capital(nameText(of, builtReader)),
     choices: choices.map((choice) => ({
-      // A sentence in the catalogue, a heading here.
-      says: say({ key: `house.${name}.${choice.name}` as Key, values: {} }, builtReader).replace(/\.$/, ''),
+      // A sentence in the catalogue, a heading here; its lengths stay in braces, to be shown in both units.
+      says: textOf(`house.${name}.${choice.name}` as Key).replace(/\.$/, ''),
       source: choice.source,
     })),
     rows: values.map((value) => {

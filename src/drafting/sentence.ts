@@ -64,7 +64,7 @@ function laidOut(
   partsOf: (value: string) => readonly SentencePart[],
 ): readonly SentencePart[] {
   const slots: Record<string, Slot> = Object.fromEntries(values.map((slot) => [slot, { slot }]));
-  return formatOf(key, reader.language)
+  return formatOf(key, reader)
     .formatToParts<Slot>(slots)
     .flatMap(({ value }): readonly SentencePart[] =>
       typeof value === 'string' ? [{ kind: 'text', text: value }] : partsOf((value as Slot).slot),

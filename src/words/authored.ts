@@ -1,4 +1,5 @@
 import { IntlMessageFormat } from 'intl-messageformat';
+import { inReadersUnit } from './literal-lengths.ts';
 import { withArguments } from './say.ts';
 
 /** What a text an author wrote comes to: the names it uses in braces, or where it cannot be read. */
@@ -13,7 +14,8 @@ const LANGUAGE = 'en';
 
 /** Reads an ICU message with hyphens allowed in the names of its values. `uses` has every such name once, sorted. */
 export function readAuthored(text: string): Authored {
-  const spelt = withArguments(text);
+  // In whichever unit its lengths are said, it reads the same.
+  const spelt = withArguments(inReadersUnit(text, 'cm'));
   try {
     const names = new IntlMessageFormat(spelt, LANGUAGE).getAst().flatMap(namesIn);
     return { ok: true, uses: [...new Set(names)].sort().map((name) => name.replaceAll('_', '-')) };

@@ -3,6 +3,7 @@ import { en } from './en/index.ts';
 import type { Entry } from './entry.ts';
 import { angleText, lengthText } from './length.ts';
 import { listText } from './list.ts';
+import { inReadersUnit } from './literal-lengths.ts';
 import type { Key, Message, Value } from './message.ts';
 import { apartText, offText } from './off.ts';
 import type { Unit } from './unit.ts';
@@ -28,10 +29,15 @@ export function addLanguage(language: string, translation: Translation): void {
 
 const formats = new Map<string, IntlMessageFormat>();
 
-/** The ICU message behind a key, parsed once. */
-export function formatOf(key: Key, language: string): IntlMessageFormat {
+/** The ICU message behind a key, parsed once; lengths that stand in it are in the reader's unit. */
+export function formatOf(key: Key, { language, unit }: Reader): IntlMessageFormat {
   const translated = translations.get(language)?.[key];
-  return formatFor(translated ?? (en as Record<string, Entry>)[key]?.text ?? key, translated ? language : 'en');
+  return formatFor(inReadersUnit(translated ?? textOf(key), unit), translated ? language : 'en');
+}
+
+/** The English text behind a key, as it stands in the catalogue. */
+export function textOf(key: Key): string {
+  return (en as Record<string, Entry>)[key]?.text ?? key;
 }
 
 function formatFor(text: string, language: string): IntlMessageFormat {
@@ -49,7 +55,9 @@ export function say(message: Message, reader: Reader): string {
     Object.entries(message.values).map(([name, value]) => [argument(name), valueText(value, reader)]),
   );
   const format =
-    'key' in message ? formatOf(message.key, reader.language) : formatFor(withArguments(message.text), reader.language);
+    'key' in message
+      ? formatOf(message.key, reader)
+      : formatFor(withArguments(inReadersUnit(message.text, reader.unit)), reader.language);
   return format.format(values) as string;
 }
 
@@ -99,5 +107,5 @@ export function nameText(name: string, reader: Reader): string {
   if (name === '') return '“”';
   const key = `name.${name}` as Key;
   const known = key in en || translations.get(reader.language)?.[key] !== undefined;
-  return known ? (formatOf(key, reader.language).format() as string) : name.replaceAll('-', ' ');
+  return known ? (formatOf(key, reader).format() as string) : name.replaceAll('-', ' ');
 }

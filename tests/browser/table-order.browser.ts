@@ -64,8 +64,8 @@ test('a house rule and a strictness are chosen, and the marker follows them', as
     'By the house rule on the order, the stand point lies the full stand past the neck point.',
   );
   await page.locator('.setup summary').click();
-  await page.getByRole('radio', { name: /The stand less 1\/4\sin/ }).check();
-  await expect(rule).toHaveText(/^By the house rule on the order, the stand point lies .*1\/4\sin/);
+  await page.getByRole('radio', { name: /The stand less 0\.6\scm/ }).check();
+  await expect(rule).toHaveText(/^By the house rule on the order, the stand point lies .*0\.6\scm/);
   await act(page, 'check').click();
   // The stand point was laid off by the rule’s name, so it follows the rule.
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();

@@ -147,7 +147,7 @@ describe('the reference of an exercise', () => {
     const { out, err } = await runHere(referenceCommand, words, '', true);
     expect(JSON.parse(out).exercise).toBe('stand-point');
     expect(err.split('\n')[0]).toBe(
-      'By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in (6 mm).',
+      'By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in.',
     );
   });
 

@@ -111,14 +111,14 @@ test('every choice of every rule is told in a sentence', () => {
   );
   expect(told).toMatchInlineSnapshot(`
     [
-      "By the house rule on the order, the overlap is half the button’s diameter and 1/4 in (6 mm) more.",
+      "By the house rule on the order, the overlap is half the button’s diameter and 1/4 in more.",
       "By the house rule on the order, the overlap is twice the button’s diameter.",
       "By the house rule on the order, the overlap is the one that the order states, whatever the button.",
       "By the house rule on the order, the stand point lies the full stand past the neck point.",
-      "By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in (6 mm).",
-      "By the house rule on the order, the fall exceeds the stand by 1/8 in (3 mm) and the turn of the cloth.",
-      "By the house rule on the order, the fall exceeds the stand by 1/2 in (13 mm).",
-      "By the house rule on the order, the fall exceeds the stand by 5/8 in (16 mm).",
+      "By the house rule on the order, the stand point lies past the neck point by the stand less 1/4 in.",
+      "By the house rule on the order, the fall exceeds the stand by 1/8 in and the turn of the cloth.",
+      "By the house rule on the order, the fall exceeds the stand by 1/2 in.",
+      "By the house rule on the order, the fall exceeds the stand by 5/8 in.",
       "By the house rule on the order, the collar is swung by the edge ease, measured, at its own width: the cloth is not stretched.",
       "By the house rule on the order, the collar is swung by the fall less the stand, at the length of the back neck: the edge is worked with the iron.",
     ]

@@ -24,7 +24,8 @@ function rows(heading: string): readonly (readonly string[])[] {
   );
 }
 
-const spoken = (key: string) => say({ key: key as Key, values: {} }, { language: 'en', unit: 'cm' });
+/** House rules are said in inches, as the drafts that they come from say them. */
+const spoken = (key: string) => say({ key: key as Key, values: {} }, { language: 'en', unit: 'in' });
 
 function lengths(mms: readonly number[]): string {
   const inUnit = (unit: 'cm' | 'in') =>

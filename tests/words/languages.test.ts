@@ -5,6 +5,7 @@ import { gradeDraft } from '../../src/grader/grade.ts';
 import { orderFor } from '../../src/grader/order-for.ts';
 import { en } from '../../src/words/en/index.ts';
 import type { Entry } from '../../src/words/entry.ts';
+import { inReadersUnit } from '../../src/words/literal-lengths.ts';
 import { message } from '../../src/words/message.ts';
 import { addLanguage, formatOf, say, type Translation } from '../../src/words/say.ts';
 import { argumentsOf } from './arguments-of.ts';
@@ -22,9 +23,9 @@ addLanguage('en-x-marked', marked);
 describe('a second language', () => {
   test('is one file: every message is said in it as soon as it is there', () => {
     for (const [key, { text }] of catalogue) {
-      expect([key, formatOf(key as keyof typeof en, 'en-x-marked').getAst()]).toEqual([
+      expect([key, formatOf(key as keyof typeof en, { language: 'en-x-marked', unit: 'cm' }).getAst()]).toEqual([
         key,
-        new IntlMessageFormat(`«${text}»`, 'en').getAst(),
+        new IntlMessageFormat(`«${inReadersUnit(text, 'cm')}»`, 'en').getAst(),
       ]);
     }
     const roll = loadExercise('roll-line');

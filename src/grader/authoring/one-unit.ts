@@ -1,62 +1,39 @@
-import { evaluate } from '../../drafting/expression.ts';
-import { lengthText } from '../../words/length.ts';
-import type { Unit } from '../../words/unit.ts';
-
-/** A length that a text gives in one unit only, as it stands there, and as it reads in both. */
+/** A length that a text gives as it stands, whoever reads it, and as it is to be written. */
 export interface LoneLength {
   readonly found: string;
-  readonly both: string;
+  /** The same in braces, in which each reader is told it in the unit of the reader. */
+  readonly braced: string;
 }
 
 /** A number with its unit: `3.2 cm`, `1 1/4 in`, `3-inch`. What is no unit is left alone: `step 3 in the working`. */
 const LENGTH =
-  /(?:\d+(?:\.\d+)?(?:\s\d+\/\d+|\/\d+)?[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])[\s-]?(?:cm|mm|inches|inch|in(?!\s+(?:the|a|an|your|this|that|each|its|their)\b)|″)(?![\w/])/g;
+  /(\d+(?:\.\d+)?(?:\s\d+\/\d+|\/\d+)?[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])[\s-]?(cm|mm|inches|inch|in(?!\s+(?:the|a|an|your|this|that|each|its|their)\b)|″)(?![\w/])/g;
 
-/** The first length of a text that a reader of the other unit would have to reckon; null where there is none. */
+/** The first length of a text that stands in one unit for all readers; null where there is none. What stands in braces is none. */
 export function loneLength(text: string): LoneLength | null {
-  for (const sentence of text.split(/(?<=[.!?;:])\s+/)) {
-    const found = loneIn(sentence);
-    if (found !== null) return found;
+  const outside = text.replace(/\{\d[^{}]*\}/g, (braced) => '·'.repeat(braced.length));
+  for (const { 0: found, 1: number = '', 2: unit = '', index } of outside.matchAll(LENGTH)) {
+    // What is a part of an expression is to be typed as it stands there.
+    const isReckoned =
+      /[-+*/=]\s*$/.test(outside.slice(0, index)) || /^\s+[-+*/]\s/.test(outside.slice(index + found.length));
+    if (!isReckoned) return { found, braced: `{${tidied(number)} ${unit.endsWith('m') ? unit : 'in'}}` };
   }
   return null;
 }
 
-interface Written {
-  readonly found: string;
-  readonly unit: Unit;
-}
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
 
-/** In brackets stands what came before them, in the other unit: `3 to 4 in (7.5 to 10 cm)`. */
-function loneIn(sentence: string): LoneLength | null {
-  let open: readonly Written[] = [];
-  let before = '';
-  for (const part of sentence.split(/(\([^()]*\))/)) {
-    const lengths = lengthsIn(part);
-    const [inside] = lengths;
-    if (part.startsWith('(') && inside !== undefined) {
-      // An inch may be written out: “a half-inch (1.3 cm) button”.
-      const isAnswer = open.some(({ unit }) => unit !== inside.unit) || /inch/i.test(before);
-      open = isAnswer ? open.filter(({ unit }) => unit === inside.unit) : [...open, ...lengths];
-    } else open = [...open, ...lengths];
-    before += part;
-  }
-  const [first] = open;
-  // Both units beside each other do as well: “3 cm or 1 1/4 in”.
-  return first === undefined || open.some(({ unit }) => unit !== first.unit) ? null : inBoth(first);
-}
-
-/** The lengths of a part of a sentence; what is a part of an expression is to be written as it stands there, and is none. */
-function lengthsIn(part: string): readonly Written[] {
-  return [...part.matchAll(LENGTH)].flatMap(({ 0: found, index }) => {
-    const isReckoned =
-      /[-+*/=]\s*$/.test(part.slice(0, index)) || /^\s+[-+*/]\s/.test(part.slice(index + found.length));
-    return isReckoned ? [] : [{ found, unit: /[cm]m$/.test(found) ? 'cm' : 'in' }];
-  });
-}
-
-function inBoth({ found, unit }: Written): LoneLength {
-  const worked = evaluate(found.replace('-', ' '), new Map());
-  const mm = worked.ok ? worked.quantity.value : 0;
-  const other = unit === 'cm' ? 'in' : 'cm';
-  return { found, both: `${lengthText(mm, unit)} (${lengthText(mm, other)})` };
+function tidied(number: string): string {
+  return number
+    .replace(/[½¼¾⅛⅜⅝⅞]/, (sign) => ` ${FRACTIONS[sign]}`)
+    .replace(/\s+/g, ' ')
+    .trim();
 }

@@ -68,7 +68,9 @@ function Rules({ setting, say }: Pick<BriefMeasuresProps, 'setting' | 'say'>): V
     <div class="measures rules">
       <h3>{say('table.house-rules')}</h3>
       {rules.map((rule) => (
-        <p key={say.message(rule)}>{say.message(rule)}</p>
+        <p key={say.message(rule)}>
+          <InUnits say={say} words={(speak) => speak.message(rule)} />
+        </p>
       ))}
     </div>
   );
@@ -88,6 +90,16 @@ function whose({ figure }: Setting, say: Say): string {
   if ('measures' in figure) return say('table.figure-own');
   const person = 'named' in figure ? personNamed(figure.named) : null;
   return person ? say('table.figure-of', { name: person.name }) : say('table.figure-unnamed');
+}
+
+/** What a measure of the exercise's own is. */
+function AboutMeasure({ text, say }: { readonly text: string | undefined; readonly say: Say }): VNode | null {
+  if (text === undefined) return null;
+  return (
+    <dd class="measure-about">
+      <InUnits say={say} words={(speak) => speak.message(written(text, {}))} />
+    </dd>
+  );
 }
 
 interface MeasuresProps {
@@ -113,7 +125,7 @@ function Measures({ title, names, measures, about = {}, say }: MeasuresProps): V
                 words={(speak) => speak('table.label', { name: amount(measures.get(name) as Quantity) })}
               />
             </dd>
-            {about[name]?.about === undefined ? null : <dd class="measure-about">{about[name].about}</dd>}
+            <AboutMeasure text={about[name]?.about} say={say} />
           </div>
         ))}
       </dl>

@@ -132,8 +132,8 @@ export const authoring = {
     'This text uses “{name}” in braces, and it can use no values. Write the words themselves.',
   ),
   'author.text-one-unit': entry(
-    ['found', 'both'],
-    '“{found}” stands here in one unit, and some readers work in the other. Write both, {both}; or, where the order states this length, its name in braces.',
+    ['found', 'braced'],
+    '“{found}” stands here in one unit, and some readers work in the other. Write it in braces, {braced}, and each reader is told it in their own; or, where the order states this length, its name in braces.',
   ),
   'author.hint-early': entry(
     ['name'],

@@ -103,19 +103,15 @@ export const garment = {
 
   'garment.rule-in-force': entry(['rule'], 'By the house rule on the order, {rule}.'),
   'rule.overlap-rule.button-half-plus-quarter-inch': plain(
-    'the overlap is half the button’s diameter and 1/4 in (6 mm) more',
+    'the overlap is half the button’s diameter and {1/4 in} more',
   ),
   'rule.overlap-rule.twice-the-button': plain('the overlap is twice the button’s diameter'),
   'rule.overlap-rule.given': plain('the overlap is the one that the order states, whatever the button'),
   'rule.stand-rule.full': plain('the stand point lies the full stand past the neck point'),
-  'rule.stand-rule.quarter-inch-less': plain(
-    'the stand point lies past the neck point by the stand less 1/4 in (6 mm)',
-  ),
-  'rule.cover-rule.eighth-inch-and-turn': plain(
-    'the fall exceeds the stand by 1/8 in (3 mm) and the turn of the cloth',
-  ),
-  'rule.cover-rule.half-inch': plain('the fall exceeds the stand by 1/2 in (13 mm)'),
-  'rule.cover-rule.five-eighths-inch': plain('the fall exceeds the stand by 5/8 in (16 mm)'),
+  'rule.stand-rule.quarter-inch-less': plain('the stand point lies past the neck point by the stand less {1/4 in}'),
+  'rule.cover-rule.eighth-inch-and-turn': plain('the fall exceeds the stand by {1/8 in} and the turn of the cloth'),
+  'rule.cover-rule.half-inch': plain('the fall exceeds the stand by {1/2 in}'),
+  'rule.cover-rule.five-eighths-inch': plain('the fall exceeds the stand by {5/8 in}'),
   'rule.swing-rule.measured': plain(
     'the collar is swung by the edge ease, measured, at its own width: the cloth is not stretched',
   ),
@@ -125,17 +121,17 @@ export const garment = {
 
   'house.overlap-rule': plain('How the overlap follows from the button'),
   'house.overlap-rule.button-half-plus-quarter-inch': plain(
-    'Half the button’s diameter and 1/4 in (6 mm) more: the least that the ASDP standard accepts for the button.',
+    'Half the button’s diameter and {1/4 in} more: the least that the ASDP standard accepts for the button.',
   ),
   'house.overlap-rule.twice-the-button': plain('Twice the button’s diameter.'),
   'house.overlap-rule.given': plain('The overlap stated on the order.'),
   'house.stand-rule': plain('How far past the neck point the roll line meets the shoulder line'),
   'house.stand-rule.full': plain('The full stand.'),
-  'house.stand-rule.quarter-inch-less': plain('The stand less 1/4 in (6 mm).'),
+  'house.stand-rule.quarter-inch-less': plain('The stand less {1/4 in}.'),
   'house.cover-rule': plain('How much the fall exceeds the stand'),
-  'house.cover-rule.eighth-inch-and-turn': plain('1/8 in (3 mm) past the neck seam, and the turn of the cloth.'),
-  'house.cover-rule.half-inch': plain('1/2 in (13 mm).'),
-  'house.cover-rule.five-eighths-inch': plain('5/8 in (16 mm).'),
+  'house.cover-rule.eighth-inch-and-turn': plain('{1/8 in} past the neck seam, and the turn of the cloth.'),
+  'house.cover-rule.half-inch': plain('{1/2 in}.'),
+  'house.cover-rule.five-eighths-inch': plain('{5/8 in}.'),
   'house.swing-rule': plain('How far the collar is swung'),
   'house.swing-rule.measured': plain(
     'By the edge ease, measured, at the collar’s width: for cloth that is not stretched.',
