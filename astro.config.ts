@@ -37,12 +37,8 @@ export default defineConfig({
     plugins: [licences(import.meta.dirname)],
     build: {
       assetsInlineLimit: 0,
-      // The browser tests hold each page to its budget; one part of it may be large.
-      chunkSizeWarningLimit: 1500,
       rolldownOptions: {
         checks: {
-          // JSXGraph has one that nothing here calls and the policy would refuse; the linter forbids our own.
-          eval: false,
           // Astro marks the lessons with one of its own, and takes it out again.
           moduleLevelDirective: false,
         },

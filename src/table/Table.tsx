@@ -10,7 +10,7 @@ import { TableAids } from './TableAids.tsx';
 import { TableBench } from './TableBench.tsx';
 import { TableReport } from './TableReport.tsx';
 import type { TableProps } from './table-props.ts';
-import { useCalm } from './use-calm.ts';
+import { useLast } from './use-calm.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { type TableInHand, useTable } from './use-table.ts';
 
@@ -24,7 +24,7 @@ export function Table(props: TableProps): VNode {
   const onFocusIn = useKeptFocus();
   const { exercise, inSet = null, wayBack = '', onward = null } = props;
   const { say, record } = table;
-  const calm = useCalm(table, table.bench.dragging !== null);
+  const calm = useLast(table, table.moving);
   const { brief, working, order } = useStill(calm, exercise);
   // Notes that are there again as the page wakes come after what stands there already, which then does not move.
   const isRecalled = table.marking.marked?.isNew === false;
@@ -46,7 +46,7 @@ export function Table(props: TableProps): VNode {
       ) : null}
       {brief}
       <div class="table-main">
-        <TableBench table={table} exercise={exercise} />
+        <TableBench table={table} calm={calm} exercise={exercise} />
         {isRecalled ? [working, report] : [report, working]}
       </div>
       <div class="table-order">

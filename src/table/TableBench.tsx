@@ -13,31 +13,37 @@ import { ViewRow } from './views/ViewRow.tsx';
 
 interface TableBenchProps {
   readonly table: TableInHand;
+  /** The table as it was when it last lay still: what need not follow every move of a drag shows that. */
+  readonly calm: TableInHand;
   readonly exercise: Exercise;
 }
 
 /** Where one draws: the tools, the sheet with its views, and the sentence of the tool in hand. */
-export function TableBench({ table, exercise }: TableBenchProps): VNode {
+export function TableBench({ table, calm, exercise }: TableBenchProps): VNode {
   const { bench, say, sheet } = table;
   const plan = exercise.worn ?? usualWorn;
-  const looks = useViews(sheet.sheet, plan);
+  const { views, open, onOpen } = useViews(calm.sheet.sheet, plan);
   const panel = `view-${exercise.id}`;
   const inHand = bench.hand?.tool ?? null;
   const { take } = table;
   const tools = useMemo(() => <Tools inHand={inHand} say={say} onTake={take} />, [inHand, say, take]);
-  const below = (
-    <>
-      <Reminder {...table.reminder} say={say} onCheck={table.checkNow} />
-      <ViewRow {...looks} panel={panel} say={say} />
-    </>
+  const below = useMemo(
+    () => (
+      <>
+        <Reminder {...calm.reminder} say={calm.say} onCheck={calm.checkNow} />
+        <ViewRow views={views} open={open} onOpen={onOpen} panel={panel} say={calm.say} />
+      </>
+    ),
+    [calm, views, open, onOpen, panel],
   );
+  const sentence = useMemo(() => <Sentence {...calm.sheet.sentenceProps} onLight={calm.sheet.light} />, [calm]);
   return (
     <div class="table-bench">
       {tools}
-      <Sheet {...sheet.sheetProps} bar={table.bar} below={below} />
-      {looks.open ? (
+      <Sheet {...sheet.sheetProps} looks={calm.sheet.sheetProps.looks} bar={calm.bar} below={below} />
+      {open ? (
         <ViewPanel
-          view={looks.open}
+          view={open}
           sheet={sheet.sheet}
           plan={plan}
           strictness={bench.about.setting.strictness}
@@ -45,7 +51,7 @@ export function TableBench({ table, exercise }: TableBenchProps): VNode {
           say={say}
         />
       ) : null}
-      <Sentence {...sheet.sentenceProps} onLight={sheet.light} />
+      {sentence}
     </div>
   );
 }

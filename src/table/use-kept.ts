@@ -35,7 +35,8 @@ export function useKept(exercise: Exercise, set: SetMark | null, record: DraftRe
   const [keeping, setKeeping] = useState<Keeping>({ state: 'waiting' });
   const key = keyOf(exercise.id, set);
   const kept = useMemo(() => new KeptDraft(local, key, exercise), [key, exercise]);
-  const text = printRecord(record);
+  const { handIn, upTo, checked } = record;
+  const text = useMemo(() => printRecord({ handIn, upTo, checked }), [handIn, upTo, checked]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the kept draft is taken up once, as the page wakes.
   useEffect(() => setKeeping(startWith(kept, text, takeUp)), []);
   const isKeeping = keeping.state === 'kept' || keeping.state === 'full' || keeping.state === 'forbidden';

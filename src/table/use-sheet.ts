@@ -18,11 +18,14 @@ import type { Say } from './say.ts';
 import { UnderPointer } from './under-pointer.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Marking, targetsBy } from './use-marking.ts';
+import { useSteady } from './use-steady.ts';
 
 interface SheetInputs {
   readonly exercise: Exercise;
   readonly room: Room;
   readonly bench: Bench;
+  /** Whether something dragged on the sheet is moving at this moment. */
+  readonly moving: boolean;
   readonly dispatch: Dispatch;
   readonly say: Say;
   readonly speak: (text: string) => void;
@@ -41,7 +44,7 @@ export function useSheet(inputs: SheetInputs) {
   const { drawing, home } = usePicture(inputs, sheet, shown);
   // With a tool in hand marks are pointed at, not held.
   const free = hand === null;
-  const grips = useMemo(() => (free ? gripsOf({ steps, upTo }, sheet) : []), [free, steps, upTo, sheet]);
+  const grips = useSteady(useMemo(() => (free ? gripsOf({ steps, upTo }, sheet) : []), [free, steps, upTo, sheet]));
   const hands = handsOn({ ...inputs, sheet, shown });
   return {
     sheet,
@@ -55,7 +58,8 @@ export function useSheet(inputs: SheetInputs) {
       say,
       looks,
       holding: hand !== null,
-      moving: bench.dragging !== null,
+      dragging: bench.dragging !== null,
+      moving: inputs.moving,
       onHover: pointer.point,
       onSay: speak,
       ...hands,
@@ -90,7 +94,7 @@ function useLooks(pointer: UnderPointer, { bench: { hand, steps, upTo }, room }:
 function usePicture({ exercise, room, say, marking }: SheetInputs, sheet: Sheet, shown: (name: Name) => boolean) {
   const { marked, feedback, showsRight } = marking;
   const { unit } = say.reader;
-  const home = useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]);
+  const home = useSteady(useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]));
   const red = useMemo(() => {
     if (!marked || feedback === 'verdict') return noPencil;
     return redPencil(marked.grade.checks, new Set(showsRight ? targetsBy(marked.grade, 'wrong') : []));
@@ -112,7 +116,7 @@ function usePicture({ exercise, room, say, marking }: SheetInputs, sheet: Sheet,
       }),
     [sheet, room, exercise, home, unit, red, right],
   );
-  return { drawing, home };
+  return { drawing: useSteady(drawing), home };
 }
 
 interface Hands extends SheetInputs {

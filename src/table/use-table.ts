@@ -10,6 +10,7 @@ import { checksLeft, freshAbout } from './set-in-hand.ts';
 import type { TableProps } from './table-props.ts';
 import { undoKeys } from './undo-keys.ts';
 import { useBench } from './use-bench.ts';
+import { useCalm } from './use-calm.ts';
 import { targetsBy, useMarking } from './use-marking.ts';
 import { useReader } from './use-reader.ts';
 import { type TakenUp, useRecord } from './use-record.ts';
@@ -24,7 +25,9 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
   const [bench, dispatch, orders] = useBench(exercise, () => freshAbout(exercise, inSet, seed));
   const { setting } = bench.about;
   const room = orders.of(setting);
-  const [spoken, speak] = useSpoken(bench, say);
+  // While something is dragged, what is said and kept of it waits for a calm moment, as all that lies about the sheet does.
+  const calm = useCalm(bench, bench.dragging !== null);
+  const [spoken, speak] = useSpoken(calm, say);
   const marking = useMarking(exercise, room.order, setting, inSet);
   const [toFirst, setToFirst] = useState(0);
   const take = useCallback(
@@ -44,9 +47,9 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
     if (checked && !lost) marking.recall(steps, orders.of(about.setting).order, about.setting);
     else marking.rubOut();
   };
-  const checked = marking.marked?.steps === bench.steps;
-  const record = useRecord({ exercise, inSet, bench, dispatch, unit: reader.unit, checked, takeUp });
-  const sheet = useSheet({ exercise, room, bench, dispatch, say, speak, marking, toFirst });
+  const checked = marking.marked?.steps === calm.steps;
+  const record = useRecord({ exercise, inSet, bench: calm, dispatch, unit: reader.unit, checked, takeUp });
+  const sheet = useSheet({ exercise, room, bench, moving: calm !== bench, dispatch, say, speak, marking, toFirst });
   const reminder = useReminder(bench, room);
   const left = checksLeft(inSet, bench.about.checks);
   return {
@@ -56,6 +59,7 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
     orders,
     room,
     bench,
+    moving: calm !== bench,
     dispatch,
     spoken,
     speak,

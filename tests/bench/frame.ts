@@ -3,6 +3,7 @@ import { host } from '../../src/cli/host.ts';
 import { siteFolder } from '../../src/cli/site.ts';
 import { distance, type Point } from '../../src/geometry/point.ts';
 import { ensureChromium, findChromium } from '../browser/chromium.ts';
+import { expect } from '../browser/fixture.ts';
 import { openDraft } from '../browser/table-draft.ts';
 import { act, byMouse, onScreen, placeOf, referenceSheet, tool } from '../browser/table-hand.ts';
 import { watch } from '../browser/watch.ts';
@@ -11,7 +12,7 @@ import { shareBelow, short } from './measure/rounds.ts';
 
 /**
  * How long it is from a move of the pointer until it is painted, at a table with a whole collar on it and the processor slowed
- * four times: while a blank is pointed out, and while a handle of a curve is dragged. Wants a built site (`npm run build`).
+ * four times: while a blank is pointed out, while a handle of a curve is dragged, and while the paper is moved. Wants a built site (`npm run build`).
  */
 const SLOWED = 4;
 const MOVES = 240;
@@ -80,7 +81,23 @@ async function takeHold(page: Page, curve: string): Promise<Point> {
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
   await page.mouse.move(at.x + 30, at.y, { steps: 3 });
-  if (distance(await middle(), at) < 5) throw new Error(`The handle of ${curve} does not go with the pointer.`);
+  // Its button follows once the hand is still.
+  const went = async (): Promise<number> => distance(await middle(), at);
+  await expect.poll(went, `The handle of ${curve} goes with the pointer.`).toBeGreaterThan(5);
+  return at;
+}
+
+/** Presses the mouse on an empty place of the paper; gives where. */
+async function takePaper(page: Page): Promise<Point> {
+  const frame = await page.locator('.sheet-frame').boundingBox();
+  if (!frame) throw new Error('There is no sheet in sight.');
+  const at = { x: frame.x + 80, y: frame.y + frame.height - 60 };
+  const seen = () => page.locator('.sheet-words').getAttribute('data-view');
+  const before = await seen();
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  await page.mouse.move(at.x + 30, at.y, { steps: 3 });
+  if ((await seen()) === before) throw new Error('The paper does not go with the pointer.');
   return at;
 }
 
@@ -133,7 +150,9 @@ const dragging = await rowOf(
   session,
 );
 await page.mouse.up();
+const moving = await rowOf('moves the paper', page, near(await takePaper(page)), session);
+await page.mouse.up();
 if (faults.length > 0) throw new Error(`The page was not quiet: ${faults[0]}`);
-console.table([seeking, ahead, dragging]);
+console.table([seeking, ahead, dragging, moving]);
 await browser.close();
 server.close();

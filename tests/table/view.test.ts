@@ -1,9 +1,39 @@
 import { describe, expect, test } from 'vitest';
-import { fitView, resizedView, toPixels, toSheet } from '../../src/table/board/view.ts';
+import { fitView, movedView, resizedView, toPixels, toSheet } from '../../src/table/board/view.ts';
 
 const box = { min: { x: -100, y: -50 }, max: { x: 100, y: 450 } };
 const desk = { width: 700, height: 460 };
 const none = { width: 0, height: 0 };
+
+describe('paper that is moved and stretched by hand', () => {
+  const view = fitView(box, desk);
+  const [from, to] = [
+    { x: 200, y: 300 },
+    { x: 260, y: 270 },
+  ];
+
+  test('has what lay under the hand under it still, so many times as large', () => {
+    const held = toSheet(view, from);
+    const moved = movedView(view, from, to, 1.5);
+    expect(moved.scale).toBeCloseTo(view.scale * 1.5, 12);
+    expect(toPixels(moved, held).x).toBeCloseTo(to.x, 9);
+    expect(toPixels(moved, held).y).toBeCloseTo(to.y, 9);
+  });
+
+  test('goes no nearer and no further than one may zoom, and still goes along', () => {
+    const held = toSheet(view, from);
+    for (const factor of [1e6, 1e-6]) {
+      const moved = movedView(view, from, to, factor);
+      expect(moved.scale).toBe(factor > 1 ? 40 : 0.2);
+      expect(toPixels(moved, held).x).toBeCloseTo(to.x, 6);
+      expect(toPixels(moved, held).y).toBeCloseTo(to.y, 6);
+    }
+  });
+
+  test('lies as it lay where the hand does nothing', () => {
+    expect(movedView(view, from, from, 1)).toEqual(view);
+  });
+});
 
 describe('a frame that takes another size', () => {
   test('goes on showing the whole where it showed that', () => {

@@ -14,8 +14,8 @@ export interface SheetEvents {
 export interface Grip {
   readonly key: string;
   readonly at: Point;
-  readonly label: string;
-  readonly kind: 'mark' | 'handle';
+  /** What it is of a curve; null for a mark. */
+  readonly handle: object | null;
 }
 
 /** The sheet, awake. Geometry comes in as drawings; nothing is computed from what the board holds. */

@@ -1,100 +1,97 @@
+import { distance, type Point } from '../../geometry/point.ts';
 import type { Box } from '../drawing/box.ts';
-import type { AwakeSheet, SheetEvents } from './awake-sheet.ts';
-import { JXG } from './jsxgraph-core.js';
-import { Painter } from './painter.ts';
-import { layPaper } from './paper.ts';
-import { boxIn, fitView, resizedView, type Size, type View } from './view.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import type { AwakeSheet, Grip, SheetEvents } from './awake-sheet.ts';
+import { Gestures } from './gestures.ts';
+import { Painter, ringOf } from './painter.ts';
+import { layPaper, type Paper } from './paper.ts';
+import { made } from './svg.ts';
+import { fitView, movedView, resizedView, type Size, toPixels, toSheet, type View } from './view.ts';
 
-/** How far one may zoom, in pixels a mm. */
-const CLOSEST = 40;
-const FURTHEST = 0.2;
+/** How near a finger must come to take hold of something, px; and how far past its ring a mouse may be. */
+const FINGER_REACH = 32;
+const MOUSE_SLACK = 2;
 
-/** Lays a JSXGraph board over the host, showing the box as the built SVG shows it. */
+/** Lays a board over the host, showing the box as the built SVG shows it. */
 export function layBoard(host: HTMLElement, box: Box, id: string, events: SheetEvents): AwakeSheet {
-  let size: Size = { width: host.clientWidth, height: host.clientHeight };
-  const board = JXG.JSXGraph.initBoard(host, {
-    boundingBox: boundingBox(boxIn(fitView(box, size), size)),
-    axis: false,
-    keepAspectRatio: true,
-    renderer: 'svg',
-    showCopyright: false,
-    showNavigation: false,
-    showInfobox: false,
-    keyboard: { enabled: false },
-    // One finger scrolls the page; two move and stretch the sheet. A mouse moves it by its empty places.
-    browserPan: true,
-    pan: { enabled: true, needShift: false, needTwoFingers: true },
-    zoom: { enabled: true, wheel: false, needShift: false, pinch: true, pinchHorizontal: false, pinchVertical: false },
-    resize: { enabled: false },
-    // Moves that come faster than this are dropped, the last one too, and a dragged mark would stop short of the pointer.
-    maxFrameRate: 1000,
-  } as never) as unknown as JXG.Board;
-  host.style.touchAction = 'pan-y';
-  spareMoves(board);
-
-  const paper = layPaper(host, id);
-  const painter = new Painter(board, id, events);
-  const viewNow = (): View => ({
-    scale: board.unitX,
-    origin: { x: board.origin.scrCoords[1] as number, y: board.origin.scrCoords[2] as number },
-  });
-  const show = (view: View): void => {
-    board.setBoundingBox(boundingBox(boxIn(view, size)) as never, true, 'update');
-  };
-  const tell = (): void => {
-    paper.move(viewNow(), size);
-    events.onView(viewNow());
-  };
-  board.on('boundingbox', tell);
-  board.resizeContainer(size.width, size.height, true, true);
-  show(fitView(box, size));
-  tell();
-
-  return {
-    paint: (drawing, grips) => {
-      paper.rule(drawing.dots);
-      painter.paint(drawing, grips);
-    },
-    show,
-    zoom: (factor, about) => {
-      const { scale, origin } = viewNow();
-      const next = Math.min(CLOSEST, Math.max(FURTHEST, scale * factor));
-      const still = about ?? { x: size.width / 2, y: size.height / 2 };
-      const keep = (at: number, from: number) => at - ((at - from) * next) / scale;
-      show({ scale: next, origin: { x: keep(still.x, origin.x), y: keep(still.y, origin.y) } });
-    },
-    resize: (next) => {
-      const view = resizedView(viewNow(), box, size, next);
-      if (view === null) return;
-      size = next;
-      board.resizeContainer(next.width, next.height, true, true);
-      show(view);
-    },
-    view: viewNow,
-    size: () => size,
-    destroy: () => JXG.JSXGraph.freeBoard(board),
-  };
+  return new Board(host, box, id, events);
 }
 
-/**
- * What the board does at every move of the pointer, and need not here: asking each element whether the pointer is on it, for
- * none of ours lights up by itself; and looking for transforms on all that the board lies in, for no page has any.
- */
-function spareMoves(board: JXG.Board): void {
-  const own = board as unknown as {
-    highlightElements: () => void;
-    updateCSSTransforms: () => unknown;
-    cssTransMat: readonly (readonly number[])[];
-  };
-  own.highlightElements = () => undefined;
-  own.updateCSSTransforms = () => board;
-  own.cssTransMat = [
-    [1, 0, 0],
-    [0, 1, 0],
-    [0, 0, 1],
-  ];
-}
+class Board implements AwakeSheet {
+  readonly #box: Box;
+  readonly #events: SheetEvents;
+  readonly #root = made('svg', { 'aria-hidden': 'true', focusable: 'false' });
+  readonly #paper: Paper;
+  readonly #painter: Painter;
+  readonly #gestures: Gestures;
+  #size: Size;
+  #view: View;
+  #shown: { readonly drawing: Drawing; readonly grips: readonly Grip[] } | null = null;
 
-function boundingBox({ min, max }: Box): [number, number, number, number] {
-  return [min.x, max.y, max.x, min.y];
+  constructor(host: HTMLElement, box: Box, id: string, events: SheetEvents) {
+    this.#box = box;
+    this.#events = events;
+    this.#paper = layPaper(this.#root, id);
+    this.#painter = new Painter(this.#root, id);
+    host.append(this.#root);
+    this.#gestures = new Gestures(host, {
+      holdAt: (p, byFinger) => this.#holdAt(p, byFinger),
+      onHold: (key, to) => events.onHandle(key, toSheet(this.#view, to)),
+      onLetGo: events.onLetGo,
+      onMove: (from, to, factor) => this.show(movedView(this.#view, from, to, factor)),
+    });
+    this.#size = { width: host.clientWidth, height: host.clientHeight };
+    this.#view = fitView(box, this.#size);
+    this.show(this.#view);
+  }
+
+  paint(drawing: Drawing, grips: readonly Grip[]): void {
+    this.#shown = { drawing, grips };
+    this.#paper.rule(drawing.dots);
+    this.#painter.paint(drawing, grips, this.#view.scale);
+  }
+
+  show(view: View): void {
+    const scaled = view.scale !== this.#view.scale;
+    this.#view = view;
+    this.#paper.move(view);
+    this.#painter.move(view.origin);
+    if (scaled && this.#shown) this.paint(this.#shown.drawing, this.#shown.grips);
+    this.#events.onView(view);
+  }
+
+  zoom(factor: number, about: Point | null): void {
+    const still = about ?? { x: this.#size.width / 2, y: this.#size.height / 2 };
+    this.show(movedView(this.#view, still, still, factor));
+  }
+
+  resize(next: Size): void {
+    const view = resizedView(this.#view, this.#box, this.#size, next);
+    if (view === null) return;
+    this.#size = next;
+    this.show(view);
+  }
+
+  view(): View {
+    return this.#view;
+  }
+
+  size(): Size {
+    return this.#size;
+  }
+
+  destroy(): void {
+    this.#gestures.end();
+    this.#root.remove();
+  }
+
+  /** The nearest grip that a hand at a place takes hold of. */
+  #holdAt(p: Point, byFinger: boolean): { readonly key: string; readonly at: Point } | null {
+    const near = (this.#shown?.grips ?? []).flatMap((grip) => {
+      const at = toPixels(this.#view, grip.at);
+      const off = distance(at, p);
+      return off < (byFinger ? FINGER_REACH : ringOf(grip) + MOUSE_SLACK) ? [{ key: grip.key, at, off }] : [];
+    });
+    return near.toSorted((a, b) => a.off - b.off)[0] ?? null;
+  }
 }

@@ -16,6 +16,11 @@ export function toPixels({ scale, origin }: View, p: Point): Point {
   return { x: origin.x + p.x * scale, y: origin.y - p.y * scale };
 }
 
+/** A place of the sheet in pixels from the sheet's origin, y down. */
+export function onPaper(p: Point, scale: number): Point {
+  return { x: p.x * scale, y: -p.y * scale };
+}
+
 export function toSheet({ scale, origin }: View, pixels: Point): Point {
   return { x: (pixels.x - origin.x) / scale, y: (origin.y - pixels.y) / scale };
 }
@@ -32,6 +37,20 @@ export function boxIn(view: View, { width, height }: Size): Box {
   const topLeft = toSheet(view, { x: 0, y: 0 });
   const bottomRight = toSheet(view, { x: width, y: height });
   return { min: { x: topLeft.x, y: bottomRight.y }, max: { x: bottomRight.x, y: topLeft.y } };
+}
+
+/** How far one may zoom, in pixels a mm. */
+const CLOSEST = 40;
+const FURTHEST = 0.2;
+
+/** The view once what lay at one pixel of the frame lies at another, everything about it so many times as large, as far as one may zoom. */
+export function movedView({ scale, origin }: View, from: Point, to: Point, factor: number): View {
+  const next = Math.min(CLOSEST, Math.max(FURTHEST, scale * factor));
+  const grown = next / scale;
+  return {
+    scale: next,
+    origin: { x: to.x - (from.x - origin.x) * grown, y: to.y - (from.y - origin.y) * grown },
+  };
 }
 
 /** The view that brings a place to the middle of the frame. */
@@ -51,7 +70,7 @@ export function resizedView(view: View, box: Box, from: Size, to: Size): View | 
   return { scale, origin: { x: origin.x + (to.width - from.width) / 2, y: origin.y + (to.height - from.height) / 2 } };
 }
 
-/** Within what a screen shows: the board keeps a view in numbers of its own. */
+/** Within what a screen shows: sizes are rounded on the way. */
 function isSame(one: View, other: View): boolean {
   const apart = Math.hypot(one.origin.x - other.origin.x, one.origin.y - other.origin.y);
   return apart < 0.5 && Math.abs(one.scale / other.scale - 1) < 1e-3;

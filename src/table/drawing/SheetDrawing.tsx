@@ -9,7 +9,7 @@ import { type Placed, placeLabels } from './labels.ts';
 import './drawing.css';
 import { percent, Symbols } from './Symbols.tsx';
 import { viewBox } from './view-box.ts';
-import { keyOfWords, Words } from './Words.tsx';
+import { keysOfWords, Words } from './Words.tsx';
 
 export interface SheetDrawingProps {
   readonly drawing: Drawing;
@@ -74,10 +74,11 @@ export function SheetDrawing({
 }
 
 function AllWords({ placed, box }: { readonly placed: readonly Placed[]; readonly box: Box }): VNode {
+  const keys = keysOfWords(placed);
   return (
     <g>
-      {placed.map((words) => (
-        <svg key={keyOfWords(words)} class="symbol" aria-hidden="true" {...percent(words.anchor, box)}>
+      {placed.map((words, index) => (
+        <svg key={keys[index]} class="symbol" aria-hidden="true" {...percent(words.anchor, box)}>
           <Words {...words} />
         </svg>
       ))}

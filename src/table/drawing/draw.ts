@@ -187,6 +187,12 @@ function lineRun(painter: Painter, name: Name, line: Line): readonly [Point, Poi
   return low < high ? endsOf(line, [low, high]) : null;
 }
 
+const curveRuns = new WeakMap<Path, readonly Point[]>();
+
+/** Each path is looked along once: most of a sheet is as it was when one thing on it is dragged. */
 function curveRun(shape: Shape): readonly Point[] | null {
-  return shape.kind === 'curve' ? sampled(shape.path, 8) : null;
+  if (shape.kind !== 'curve') return null;
+  const run = curveRuns.get(shape.path) ?? sampled(shape.path, 8);
+  curveRuns.set(shape.path, run);
+  return run;
 }

@@ -21,6 +21,7 @@ export interface Placed {
   readonly onLine: boolean;
   /** Which of the seats of its label it has. */
   readonly seat: number;
+  readonly label: Label;
 }
 
 /** What is known beside the drawing. */
@@ -70,25 +71,20 @@ export function placeLabels(
 
 /**
  * The words in the seats they had, gone along with what they name, whatever they come to lie on: for a sheet in motion, where
- * words that looked for better seats would jump about. `scale` is pixels a mm; what had no seat has none.
+ * words that looked for better seats would jump about. `scale` is pixels a mm and was so before; what had no seat has none.
  */
-export function carryLabels(
-  drawing: Drawing,
-  scale: number,
-  speak: (words: Message) => string,
-  { rings = [], before = [] }: Around,
-): Placed[] {
+export function carryLabels(drawing: Drawing, scale: number, { rings = [], before = [] }: Around): Placed[] {
   const toPixels = pixelsOf(drawing.box, scale);
-  const stood = new Map(before.map((one) => [one.text, one.seat]));
+  const byWords = new Map(before.map((one) => [one.label.words, one]));
+  const byName = new Map(before.map((one) => [one.label.of, one]));
   return hardestFirst(drawing.labels).flatMap((label) => {
-    const text = speak(label.words);
-    const had = stood.get(text);
-    if (had === undefined) return [];
+    const had = byWords.get(label.words) ?? (label.of === undefined ? undefined : byName.get(label.of));
+    if (had === undefined || had.label === label) return had ?? [];
     const room = roomOf(label, rings);
-    const seat = seatOf(seatsOf(label, text, room, toPixels), had);
+    const seat = seatOf(seatsOf(label, had.text, room, toPixels), had.seat);
     if (seat === null) return [];
     const leader = seat.led ? leaderOf(seat, toPixels(seat.anchor), room) : null;
-    return [placedIn({ seat, index: had }, label, text, leader, toPixels)];
+    return [placedIn({ seat, index: had.seat }, label, had.text, leader, toPixels)];
   });
 }
 
@@ -103,14 +99,14 @@ function roomOf({ by }: Label, rings: readonly Point[]): number {
 
 function placedIn(
   { seat: { anchor, shift }, index }: Found,
-  { tone, by }: Label,
+  label: Label,
   text: string,
   leader: Run | null,
   toPixels: (p: Point) => Point,
 ): Placed {
   const at = toPixels(anchor);
   const run = leader && { from: subtract(leader.from, at), to: subtract(leader.to, at) };
-  return { text, tone, anchor, shift, leader: run, onLine: !('x' in by), seat: index };
+  return { text, tone: label.tone, anchor, shift, leader: run, onLine: !('x' in label.by), seat: index, label };
 }
 
 interface Field {

@@ -7,7 +7,7 @@ import { keyOf } from '../drawing/key.ts';
 import { figure } from '../drawing/path-data.ts';
 import { CROSS } from '../drawing/Symbols.tsx';
 import { viewBox } from '../drawing/view-box.ts';
-import { keyOfWords, Words } from '../drawing/Words.tsx';
+import { keysOfWords, Words } from '../drawing/Words.tsx';
 import { type FullDrawing, PIXEL } from './full-drawing.ts';
 import { ABOUT, frameOf, type Paper, printable } from './papers.ts';
 import { Scales } from './Scales.tsx';
@@ -52,6 +52,7 @@ export function PaperSheet({ tile, beside, paper, full, says, measure, unit }: P
 
 /** The draft in mm, y down, with marks and names as large as on a screen. */
 export function PaperInk({ full: { drawing, names } }: { readonly full: FullDrawing }): VNode {
+  const keys = keysOfWords(names);
   return (
     <>
       {drawing.parts.map((part) => (
@@ -60,8 +61,8 @@ export function PaperInk({ full: { drawing, names } }: { readonly full: FullDraw
       {drawing.parts.map((part) => (
         <Cross key={keyOf(part)} part={part} />
       ))}
-      {names.map((name) => (
-        <g key={keyOfWords(name)} transform={inPixels(name.anchor)}>
+      {names.map((name, index) => (
+        <g key={keys[index]} transform={inPixels(name.anchor)}>
           <Words {...name} />
         </g>
       ))}

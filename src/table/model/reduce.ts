@@ -1,5 +1,5 @@
 import { replay } from '../../drafting/replay.ts';
-import type { Sheet } from '../../drafting/sheet.ts';
+import type { Givens, Sheet } from '../../drafting/sheet.ts';
 import type { Name, Step } from '../../drafting/step.ts';
 import { type Message, message } from '../../words/message.ts';
 import { type About, sameOf, withName } from './about.ts';
@@ -196,7 +196,17 @@ function speak(bench: Bench, said: Message | null): Bench {
   return { ...bench, said, turn: bench.turn + 1 };
 }
 
+/** The sheet of each list of steps as it was asked for last: a move is drawn, and spoken of. */
+const sheets = new WeakMap<
+  readonly Step[],
+  { readonly upTo: number; readonly givens: Givens; readonly sheet: Sheet }
+>();
+
 /** The sheet as far as one has gone in the working. */
 export function sheetOf({ steps, upTo }: Draft, { givens }: Room): Sheet {
-  return replay(givens, steps.slice(0, upTo));
+  const last = sheets.get(steps);
+  if (last?.upTo === upTo && last.givens === givens) return last.sheet;
+  const sheet = replay(givens, steps.slice(0, upTo));
+  sheets.set(steps, { upTo, givens, sheet });
+  return sheet;
 }

@@ -1,46 +1,83 @@
 import type { VNode } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
 import { arrowWay } from '../arrow-way.ts';
-import { toPixels, type View } from '../board/view.ts';
+import { onPaper, type View } from '../board/view.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
+import { useLast } from '../use-calm.ts';
+import { useDrawn } from './use-drawn.ts';
 
-interface GripKeysProps {
-  readonly grips: readonly Held[];
-  readonly view: View;
-  readonly say: Say;
+interface GripHands {
   readonly onDrag: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
 }
 
-/** What can be dragged, for the keyboard: a button over each free mark and handle. The pointer passes through to the board. */
-export function GripKeys({ grips, view, say, onDrag, onLetGo }: GripKeysProps): VNode {
+interface GripKeysProps extends GripHands {
+  readonly grips: readonly Held[];
+  readonly view: View;
+  /** Whether something dragged is moving at this moment. */
+  readonly moving: boolean;
+  readonly say: Say;
+}
+
+/**
+ * What can be dragged, for the keyboard: a button over each free mark and handle. The pointer passes through to the board, and
+ * what it drags is followed once the hand is still: none of these is seen before the keyboard comes to it.
+ */
+export function GripKeys({ grips, view: { scale, origin }, moving, say, onDrag, onLetGo }: GripKeysProps): VNode {
+  const byKeys = useRef(false);
+  const shown = useLast(grips, moving && !byKeys.current);
+  const hands = useRef<GripHands>({ onDrag, onLetGo });
+  hands.current = { onDrag, onLetGo };
+  const keys = useDrawn(
+    (held: Held) => <GripKey key={held.key} held={held} at={onPaper(held.at, scale)} hands={hands} say={say} />,
+    [scale, say],
+  );
   return (
-    <div class="grip-keys">
-      {grips.map((held) => {
-        const at = toPixels(view, held.at);
-        const name = { named: held.name };
-        return (
-          <button
-            key={held.key}
-            type="button"
-            class="grip-key"
-            data-grip={held.key}
-            style={{ transform: `translate(${at.x}px, ${at.y}px)` }}
-            aria-label={
-              held.handle ? say('table.handle', { name, number: held.handle.number }) : say('table.free-mark', { name })
-            }
-            onBlur={onLetGo}
-            onKeyDown={(event) => {
-              const way = arrowWay(event);
-              if (!way) return;
-              event.preventDefault();
-              event.stopPropagation();
-              onDrag(held, { x: held.at.x + way.x, y: held.at.y + way.y });
-            }}
-          />
-        );
-      })}
+    <div
+      class="grip-keys"
+      style={{ transform: `translate(${origin.x}px, ${origin.y}px)` }}
+      onFocusIn={() => {
+        byKeys.current = true;
+      }}
+      onFocusOut={() => {
+        byKeys.current = false;
+      }}
+    >
+      {shown.map((held) => keys(held, held.key))}
     </div>
+  );
+}
+
+interface GripKeyProps {
+  readonly held: Held;
+  readonly at: Point;
+  readonly hands: { readonly current: GripHands };
+  readonly say: Say;
+}
+
+function GripKey({ held, at, hands, say }: GripKeyProps): VNode {
+  const { key, handle, name } = held;
+  return (
+    <button
+      type="button"
+      class="grip-key"
+      data-grip={key}
+      style={{ transform: `translate(${at.x}px, ${at.y}px)` }}
+      aria-label={
+        handle
+          ? say('table.handle', { name: { named: name }, number: handle.number })
+          : say('table.free-mark', { name: { named: name } })
+      }
+      onBlur={() => hands.current.onLetGo()}
+      onKeyDown={(event) => {
+        const way = arrowWay(event);
+        if (!way) return;
+        event.preventDefault();
+        event.stopPropagation();
+        hands.current.onDrag(held, { x: held.at.x + way.x, y: held.at.y + way.y });
+      }}
+    />
   );
 }

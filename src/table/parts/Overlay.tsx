@@ -1,14 +1,13 @@
 import type { VNode } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
-import type { Point } from '../../geometry/point.ts';
-import { boxIn, fitView, type Size, toPixels, type View } from '../board/view.ts';
-import type { Drawing } from '../drawing/drawing.ts';
+import { boxIn, fitView, onPaper, type Size, type View } from '../board/view.ts';
+import type { ArrowPart, Drawing } from '../drawing/drawing.ts';
 import { carryLabels, type Placed, placeLabels } from '../drawing/labels.ts';
-import { figure } from '../drawing/path-data.ts';
-import { keyOfWords, Words } from '../drawing/Words.tsx';
+import { figure, runBetween } from '../drawing/path-data.ts';
+import { keysOfWords, Words } from '../drawing/Words.tsx';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
-import { useCalm } from '../use-calm.ts';
+import { useDrawn } from './use-drawn.ts';
 
 interface OverlayProps {
   readonly drawing: Drawing;
@@ -21,48 +20,40 @@ interface OverlayProps {
   readonly say: Say;
 }
 
-/** Words and arrow heads over the awake board, in pixels. */
-export function Overlay({ drawing, view, size: { width, height }, grips, moving, say }: OverlayProps): VNode {
-  const steady = steadyScale(view.scale);
-  const stood = useRef<readonly Placed[]>([]);
-  const rings = useMemo(() => grips.map(({ at }) => at), [grips]);
-  const calm = useCalm(drawing, moving) === drawing;
-  const placed = useMemo(() => {
-    const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
-    const place = calm ? placeLabels : carryLabels;
-    stood.current = place(drawing, steady, say.message, { rings, before: stood.current, within });
-    return stood.current;
-  }, [drawing, rings, calm, steady, say, width, height]);
+/** Words and arrow heads over the awake board, in pixels from the sheet's origin. */
+export function Overlay(props: OverlayProps): VNode {
+  const { drawing, view, grips } = props;
+  const { scale, origin } = view;
+  const placed = usePlaced(props);
+  const keys = keysOfWords(placed);
+  const stems = useDrawn((held: Held) => <Stem key={held.key} held={held} scale={scale} />, [scale]);
+  const heads = useDrawn((part: ArrowPart) => <Head key={JSON.stringify(part)} part={part} scale={scale} />, [scale]);
+  const words = useDrawn(
+    (one: Placed, key: string) => <Words key={key} {...one} at={onPaper(one.anchor, scale)} />,
+    [scale],
+  );
   return (
-    <svg
-      class="sheet-words"
-      data-view={`${view.scale} ${view.origin.x} ${view.origin.y}`}
-      aria-hidden="true"
-      focusable="false"
-    >
-      {grips.map(({ key, at, handle }) =>
-        handle ? <Stem key={key} from={toPixels(view, handle.root)} to={toPixels(view, at)} /> : null,
-      )}
-      {drawing.parts.map((part) =>
-        part.kind === 'arrow' ? (
-          <Head
-            key={JSON.stringify(part)}
-            from={toPixels(view, part.from)}
-            to={toPixels(view, part.to)}
-            tone={part.tone}
-          />
-        ) : null,
-      )}
-      {placed.map((words) => {
-        const at = toPixels(view, words.anchor);
-        return (
-          <g key={keyOfWords(words)} transform={`translate(${figure(at.x)} ${figure(at.y)})`}>
-            <Words {...words} />
-          </g>
-        );
-      })}
+    <svg class="sheet-words" data-view={`${scale} ${origin.x} ${origin.y}`} aria-hidden="true" focusable="false">
+      <g transform={`translate(${figure(origin.x)} ${figure(origin.y)})`}>
+        {grips.map((held) => (held.handle ? stems(held, held.key) : null))}
+        {drawing.parts.map((part) => (part.kind === 'arrow' ? heads(part, '') : null))}
+        {placed.map((one, index) => words(one, keys[index] as string))}
+      </g>
     </svg>
   );
+}
+
+/** The words with their seats: the best while all is calm, those they had while something is moving. */
+function usePlaced({ drawing, view, size: { width, height }, grips, moving, say }: OverlayProps): readonly Placed[] {
+  const steps = steadyScale(view.scale);
+  const stood = useRef<readonly Placed[]>([]);
+  const rings = useMemo(() => grips.map(({ at }) => at), [grips]);
+  return useMemo(() => {
+    const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
+    const around = { rings, before: stood.current, within };
+    stood.current = moving ? carryLabels(drawing, steps, around) : placeLabels(drawing, steps, say.message, around);
+    return stood.current;
+  }, [drawing, rings, moving, steps, say, width, height]);
 }
 
 /** Words change their seats only when the sheet is zoomed by a good step, not at every turn of the wheel. */
@@ -71,11 +62,12 @@ function steadyScale(scale: number): number {
   return step ** Math.round(Math.log(scale) / Math.log(step));
 }
 
-function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; readonly tone: string }): VNode {
+function Head({ part, scale }: { readonly part: ArrowPart; readonly scale: number }): VNode {
+  const [from, to] = [onPaper(part.from, scale), onPaper(part.to, scale)];
   const turn = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   return (
     <path
-      class={`head head--${tone}`}
+      class={`head head--${part.tone}`}
       transform={`translate(${figure(to.x)} ${figure(to.y)}) rotate(${figure(turn)})`}
       d="M0 0-8-3.2-6.2 0-8 3.2Z"
     />
@@ -83,6 +75,7 @@ function Head({ from, to, tone }: { readonly from: Point; readonly to: Point; re
 }
 
 /** What a handle of a curve hangs on. */
-function Stem({ from, to }: { readonly from: Point; readonly to: Point }): VNode {
-  return <path class="grip-stem" d={`M${figure(from.x)} ${figure(from.y)}L${figure(to.x)} ${figure(to.y)}`} />;
+function Stem({ held: { at, handle }, scale }: { readonly held: Held; readonly scale: number }): VNode {
+  const [from, to] = [onPaper(handle?.root ?? at, scale), onPaper(at, scale)];
+  return <line class="grip-stem" {...runBetween(from, to)} />;
 }

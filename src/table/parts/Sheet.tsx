@@ -19,7 +19,8 @@ interface SheetProps extends Pointing {
   readonly drawing: Drawing;
   readonly grips: readonly Held[];
   readonly looks: Looks;
-  /** Whether something on it is being dragged. */
+  /** Whether something on it is being dragged, and whether that is moving at this moment. */
+  readonly dragging: boolean;
   readonly moving: boolean;
   readonly onDrag: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
@@ -54,7 +55,11 @@ export function Sheet(props: SheetProps): VNode {
     onDrag: props.onDrag,
     onLetGo: props.onLetGo,
   });
-  useWhole(board.sheet, home, props.moving);
+  useWhole(board.sheet, home, props.dragging);
+  const bar = useMemo(
+    () => <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />,
+    [board, home, say, props.bar],
+  );
   const gestures = useFrame({ ...props, board: board.sheet, view, frame });
   return (
     <div class="table-sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
@@ -78,7 +83,7 @@ export function Sheet(props: SheetProps): VNode {
         {say('table.sheet-keys')}
       </p>
       <Described says={drawing.says} say={say} />
-      <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />
+      {bar}
       {props.below}
     </div>
   );
@@ -103,19 +108,20 @@ interface OverBoardProps extends SheetProps {
 /** What lies over the awake board: what shows ahead, words, and what is held by keys. */
 function OverBoard({ id, drawing, grips, looks, moving, say, onDrag, onLetGo, ...at }: OverBoardProps): VNode {
   const { view, size, cross } = at;
+  const ahead = useMemo(
+    () => <Ahead {...looks} id={id} view={view} size={size} cross={cross} />,
+    [looks, id, view, size, cross],
+  );
   return (
     <>
-      <Ahead {...looks} id={id} view={view} size={size} cross={cross} />
+      {ahead}
       <Overlay drawing={drawing} view={view} size={size} grips={grips} moving={moving} say={say} />
-      <GripKeys grips={grips} view={view} say={say} onDrag={onDrag} onLetGo={onLetGo} />
+      <GripKeys grips={grips} view={view} moving={moving} say={say} onDrag={onDrag} onLetGo={onLetGo} />
     </>
   );
 }
 
 /** What lies on the sheet, in words. Said again only where it has changed, and not at every move of the pointer. */
 function Described({ says, say }: { readonly says: Drawing['says']; readonly say: Say }): VNode {
-  const lasting = JSON.stringify(says);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is said is in `lasting`.
-  const words = useMemo(() => says.map((said) => say.message(said)).join(' '), [lasting, say]);
-  return <p class="unseen">{words}</p>;
+  return useMemo(() => <p class="unseen">{says.map((said) => say.message(said)).join(' ')}</p>, [says, say]);
 }

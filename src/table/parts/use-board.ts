@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
-import type { AwakeSheet, Grip } from '../board/awake-sheet.ts';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
 import type { View } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';
@@ -46,7 +46,7 @@ export function useBoard(inputs: BoardInputs): BoardState {
   const { sheet } = state;
   const { drawing, grips, frame } = inputs;
   useLayoutEffect(() => {
-    sheet?.paint(drawing, grips.map(gripOf));
+    sheet?.paint(drawing, grips);
   }, [sheet, drawing, grips]);
   useEffect(() => (sheet && frame.current ? keepSize(sheet, frame.current) : undefined), [sheet, frame]);
   return state;
@@ -89,8 +89,4 @@ function roomIn(element: HTMLElement): Promise<void> {
     });
     watch.observe(element);
   });
-}
-
-function gripOf({ key, at, handle }: Held): Grip {
-  return { key, at, label: key, kind: handle ? 'handle' : 'mark' };
 }

@@ -5,18 +5,18 @@ import type { Box } from '../drawing/box.ts';
 
 /**
  * A sheet that lies wholly in sight stays so as it grows: what is drawn outside the frame would seem not to be drawn at all. It is
- * left as it lies where one has gone nearer, and while something on it is moving.
+ * left as it lies where one has gone nearer, and while something on it is being dragged.
  */
-export function useWhole(board: AwakeSheet | null, home: Box, moving: boolean): void {
+export function useWhole(board: AwakeSheet | null, home: Box, dragging: boolean): void {
   const before = useRef(home);
   // Before the change is seen: who points at what was just drawn would else point at where it lay a frame ago.
   useLayoutEffect(() => {
     const last = before.current;
-    if (board === null || moving) return;
+    if (board === null || dragging) return;
     before.current = home;
     const seen = boxIn(board.view(), board.size());
     if (holds(seen, last) && !holds(seen, home)) board.show(fitView(home, board.size()));
-  }, [board, home, moving]);
+  }, [board, home, dragging]);
 }
 
 /** Whether one box holds another, but for what rounding loses, mm. */
