@@ -301,6 +301,10 @@ test('a folder that is dropped and a file that is chosen before the desk is awak
   await page.locator('.intray input[type=file]').first().setInputFiles(laid(39));
   await expect(rows).toHaveCount(41);
   expect(await hidden()).toBeGreaterThan(100);
+  // On paper the heads stay at the top of the table.
+  await page.emulateMedia({ media: 'print' });
+  expect(await hidden()).toBeLessThan(2);
+  expect(await page.locator('.book thead').evaluate((heads) => getComputedStyle(heads).position)).toBe('static');
 });
 
 function sumOf({ checks }: typeof roll): number {

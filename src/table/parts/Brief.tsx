@@ -27,6 +27,7 @@ export function BriefWords({ exercise, setting, measures, say }: BriefWordsProps
         <InUnits say={say} words={(speak) => speak.message(written(exercise.brief, valuesOf(measures)))} />
       </p>
       <p class="brief-who">{whose(setting, say)}</p>
+      {isDealt(setting) ? <p class="brief-survey">{say('table.figure-survey')}</p> : null}
     </section>
   );
 }
@@ -84,6 +85,11 @@ export function valuesOf(measures: ReadonlyMap<Name, Quantity>): Readonly<Record
 function amount({ dimension, value }: Quantity): Value {
   if (dimension === 'length') return { mm: value };
   return dimension === 'angle' ? { radians: value } : value;
+}
+
+/** Whether the figure comes from the sampler, which follows a survey. */
+function isDealt({ figure }: Setting): boolean {
+  return 'sampled' in figure;
 }
 
 function whose({ figure }: Setting, say: Say): string {

@@ -36,11 +36,11 @@ export const table = {
   ),
   'table.undone': entry(
     ['of'],
-    'Undone. {of, plural, =0 {The working is empty.} one {One step stands in it.} other {# steps stand in it.}}',
+    'Undone. {of, plural, =0 {The working is empty.} one {One step stands in the working.} other {# steps stand in the working.}}',
   ),
   'table.redone': entry(
     ['of'],
-    'Done again. {of, plural, =0 {The working is empty.} one {One step stands in it.} other {# steps stand in it.}}',
+    'Done again. {of, plural, =0 {The working is empty.} one {One step stands in the working.} other {# steps stand in the working.}}',
   ),
   'table.cleared': plain('The sheet is cleared. Undo brings your draft back.'),
   'table.opened': entry(['count'], 'Draft opened: {count, plural, one {one step} other {# steps}}.'),
@@ -94,8 +94,9 @@ export const table = {
   // The brief
   'table.brief': plain('The order'),
   'table.figure-of': entry(['name'], 'For {name}'),
-  'table.figure-unnamed': plain(
-    'For a figure dealt by chance: nobody’s own, with measures such as the 2012 Anthropometric Survey of U.S. Army Personnel found in 6,068 adults.',
+  'table.figure-unnamed': plain('For a figure dealt by chance'),
+  'table.figure-survey': plain(
+    'It is nobody’s own: its measures are such as the 2012 Anthropometric Survey of U.S. Army Personnel found in 6,068 adults.',
   ),
   'table.figure-own': plain('For your own measures'),
   'table.measures': plain('Body'),
