@@ -93,7 +93,8 @@ export function valueText(value: Value, reader: Reader): string | number {
   return say(value.said, reader);
 }
 
-function capitalised(text: string, language: string): string {
+/** A text with a capital first, by the rules of its language. */
+export function capitalised(text: string, language: string): string {
   return `${text.charAt(0).toLocaleUpperCase(language)}${text.slice(1)}`;
 }
 

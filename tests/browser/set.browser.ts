@@ -86,7 +86,7 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await awakeTable(seen);
   await expect(seen.getByText('You see this set as a student does.')).toBeVisible();
   await expect(seen.getByText('Kept in this tab alone while you look')).toBeVisible();
-  await expect(seen.getByText('Kept on this device')).toHaveCount(0);
+  await expect(seen.getByText('Kept in this browser after every step')).toHaveCount(0);
   await drawStep(seen, {
     tool: 'parallel',
     does: [{ x: 0, y: 200 }, 'overlap', { x: -70, y: 200 }],

@@ -72,7 +72,7 @@ test('a free mark and the handle of a curve are dragged, and the draft follows',
   await page.mouse.up();
   // A pixel is nearly a millimetre here.
   await expect(spoken(page)).toHaveText(
-    /^mark 2 moved, on curve 1, (18\.[89]|19(\.[01])?)\scm above the waist and (11\.[89]|12(\.[12])?)\scm right/,
+    /^Mark 2 moved, on curve 1, (18\.[89]|19(\.[01])?)\scm above the waist and (11\.[89]|12(\.[12])?)\scm right/,
   );
 
   const handle = await page.locator('[data-grip="curve-1/0/after"]').boundingBox();
@@ -81,7 +81,7 @@ test('a free mark and the handle of a curve are dragged, and the draft follows',
   await page.mouse.down();
   await page.mouse.move(handle.x - 30, handle.y - 20, { steps: 6 });
   await page.mouse.up();
-  await expect(spoken(page)).toHaveText('curve 1 bent.');
+  await expect(spoken(page)).toHaveText('Curve 1 bent.');
   await act(page, 'undo').click();
   await act(page, 'undo').click();
   await expect(page.locator('.step').nth(1)).toContainText(

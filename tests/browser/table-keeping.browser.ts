@@ -67,7 +67,7 @@ test('a number in an earlier step is changed in place, a step is rubbed out, and
   await page.keyboard.type('5 cm');
   await page.keyboard.press('Enter');
   await expect(page.locator('.step').nth(1)).toContainText('5 cm');
-  await expect(spoken(page)).toHaveText(/line 1 changed\. Everything after it follows\./);
+  await expect(spoken(page)).toHaveText(/Line 1 changed\. Everything after it follows\./);
   await page.locator('.step').nth(0).locator('[data-do="erase"]').click();
   await expect(page.locator('.step')).toHaveCount(2);
   await expect(page.locator('.step-problem')).toHaveCount(1);

@@ -9,7 +9,7 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   await fill(page, 'overlap');
   await fill(page, 'left');
   await draw(page, 'overlap edge');
-  await expect(spoken(page)).toHaveText(/^overlap edge made/);
+  await expect(spoken(page)).toHaveText(/^Overlap edge made/);
   // The keyboard keeps its place when the sentence closes.
   await expect(page.locator('.tools .tool:focus')).toHaveCount(1);
 
@@ -28,7 +28,7 @@ test('a learner draws the roll line by keyboard alone, to full marks', async ({ 
   // Which crossing is meant is left open: there is only one.
   await tabTo(page, '[data-do="draw"]');
   await draw(page, 'break point');
-  await expect(spoken(page)).toHaveText(/^break point made, on overlap edge and line 1, 3\.8\scm above the waist/);
+  await expect(spoken(page)).toHaveText(/^Break point made, on overlap edge and line 1, 3\.8\scm above the waist/);
 
   await take(page, 'tape');
   await fill(page, 'shoulder line');
@@ -79,12 +79,12 @@ test('the sheet is pointed at with the arrow keys, and says what is under the po
   await take(page, 'parallel');
   await page.locator('.sheet-frame').focus();
   // From the middle of the frame down to the waist, a centimetre at a time.
-  for (let presses = 0; presses < 40 && !(await spoken(page).textContent())?.startsWith('waist:'); presses++) {
+  for (let presses = 0; presses < 40 && !(await spoken(page).textContent())?.startsWith('Waist:'); presses++) {
     await page.keyboard.press('ArrowDown');
     await expect(spoken(page)).toHaveText(/the waist and/);
   }
   await page.keyboard.press('Enter');
-  await expect(spoken(page)).toHaveText(/^waist taken\./);
+  await expect(spoken(page)).toHaveText(/^Waist taken\./);
   await expect(page.locator('#blank-to')).toHaveValue('waist');
   const scale = () =>
     page.locator('.sheet-words').evaluate((words) => Number(words.getAttribute('data-view')?.split(' ')[0]));
@@ -111,7 +111,7 @@ test('a curve is drawn by keyboard: marks one by one, the last taken out again, 
   // Enter in the empty blank draws what is complete.
   await page.keyboard.press('Enter');
   await expect(page.locator('.step')).toHaveCount(1);
-  await expect(spoken(page)).toHaveText(/^curve 1 made, through front neck point and neck point/);
+  await expect(spoken(page)).toHaveText(/^Curve 1 made, through front neck point and neck point/);
   const leave = page.locator('.step .blank-words[data-field="leave"]');
   await leave.focus();
   await page.keyboard.press('Enter');
@@ -134,7 +134,7 @@ test('a free mark is moved by the arrow keys, and the change is said', async ({ 
   await tabTo(page, '.grip-key');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('Shift+ArrowRight');
-  await expect(spoken(page)).toHaveText(/^mark 1 moved, 10\.1\scm above the waist and 6\scm right of the centre front/);
+  await expect(spoken(page)).toHaveText(/^Mark 1 moved, 10\.1\scm above the waist and 6\scm right of the centre front/);
   await expect(page.locator('.step')).toContainText('6 cm right of centre front');
   // All of it was one move.
   await act(page, 'undo').click();

@@ -89,7 +89,7 @@ test('pointing at a crossing says both lines of it', async ({ page }) => {
   await expect(page.locator('#blank-one')).toHaveValue('overlap edge');
   await expect(page.locator('#blank-other')).toHaveValue('line 1');
   await act(page, 'draw').click();
-  await expect(spoken(page)).toHaveText(/^mark 1 made, on overlap edge and line 1/);
+  await expect(spoken(page)).toHaveText(/^Mark 1 made, on overlap edge and line 1/);
 });
 
 test('a step shows ahead of being drawn, and pointing is snapped and said', async ({ page }) => {
@@ -99,7 +99,7 @@ test('a step shows ahead of being drawn, and pointing is snapped and said', asyn
   await page.mouse.move(x, y);
   await expect(page.locator('.sheet-ahead .ink--cue')).toHaveCount(1);
   await page.mouse.click(x, y);
-  await expect(spoken(page)).toHaveText(/^centre front taken\./);
+  await expect(spoken(page)).toHaveText(/^Centre front taken\./);
   await page.locator('.chip', { hasText: 'overlap' }).click();
   const side = await onScreen(page, { x: -80, y: 200 });
   await page.mouse.move(side.x, side.y);

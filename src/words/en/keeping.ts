@@ -12,16 +12,16 @@ export const keeping = {
   'table.saved': entry(['file'], 'Saved as {file}.'),
   'table.open-failed': entry(['why'], 'This file could not be opened. {why}'),
   'table.open-other': entry(['exercise'], 'This file is a draft for another exercise: {exercise}.'),
-  'table.kept': plain('Kept on this device after every step.'),
+  'table.kept': plain('Kept in this browser after every step.'),
   'table.kept-trial': plain('Kept in this tab alone while you look, and gone when it is closed.'),
   'table.not-kept-full': plain(
-    'Your draft is not being kept: this device has no room left for it. Save it to a file before you leave.',
+    'Your draft is not being kept: there is no room left for it in this browser. Save it to a file before you leave.',
   ),
   'table.not-kept-forbidden': plain(
     'Your draft is not being kept: this browser does not let the page keep anything. Save it to a file before you leave.',
   ),
   'table.damaged': plain(
-    'The draft kept on this device is damaged and cannot be read. Save the raw file if you want it looked at, then start clean.',
+    'The draft kept in this browser is damaged and cannot be read. Save the raw file if you want it looked at, then start clean.',
   ),
   'table.damaged-save': plain('Save the raw file'),
   'table.damaged-start': plain('Start clean'),
