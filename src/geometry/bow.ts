@@ -2,7 +2,7 @@ import type { Path } from './cubic.ts';
 import { pointAt } from './cubic.ts';
 import { lineThrough, signedDistance } from './line.ts';
 import { endOf, startOf } from './path.ts';
-import { cross, type Point, quarterTurn } from './point.ts';
+import { type Point, quarterTurn } from './point.ts';
 import { signChanges } from './polynomial.ts';
 import { powerOf } from './power.ts';
 
@@ -15,28 +15,30 @@ export interface Bow {
   readonly left: Point;
 }
 
+const slope = new Float64Array(3);
 const turns = new Float64Array(2);
 
 /** The greatest bow of the path; null when its ends coincide, for then there is no chord. */
 export function greatestBow(path: Path): Bow | null {
   const chord = lineThrough(startOf(path), endOf(path));
   if (!chord) return null;
+  const { x, y } = chord.direction;
   let by = 0;
   let at = startOf(path);
-  const see = (p: Point) => {
-    const off = signedDistance(chord, p);
-    if (Math.abs(off) > Math.abs(by)) [by, at] = [off, p];
-  };
   for (const piece of path) {
-    const b = powerOf(piece);
-    const slope = [
-      cross(chord.direction, { x: b.x1, y: b.y1 }),
-      2 * cross(chord.direction, { x: b.x2, y: b.y2 }),
-      3 * cross(chord.direction, { x: b.x3, y: b.y3 }),
-    ];
+    const { x1, y1, x2, y2, x3, y3 } = powerOf(piece);
+    slope[0] = x * y1 - y * x1;
+    slope[1] = 2 * (x * y2 - y * x2);
+    slope[2] = 3 * (x * y3 - y * x3);
     const count = signChanges(slope, 2, turns);
-    for (const t of turns.subarray(0, count)) see(pointAt(piece, t));
-    see(piece.p0);
+    // Where it turns, and where it begins.
+    for (let i = 0; i <= count; i++) {
+      const p = i < count ? pointAt(piece, turns[i] as number) : piece.p0;
+      const off = signedDistance(chord, p);
+      if (!(Math.abs(off) > Math.abs(by))) continue;
+      by = off;
+      at = p;
+    }
   }
   return { by, at, left: quarterTurn(chord.direction) };
 }

@@ -43,7 +43,8 @@ export function joinsOf(path: Path): Join[] {
   const joins: Join[] = [];
   let before = -1;
   let incoming: Point | null = null;
-  for (const [after, piece] of path.entries()) {
+  for (let after = 0; after < path.length; after++) {
+    const piece = path[after] as Cubic;
     const outgoing = leaving(piece);
     if (!outgoing) continue;
     if (incoming) joins.push({ before, after, turn: turnBetween(incoming, outgoing) });

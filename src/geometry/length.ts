@@ -1,5 +1,6 @@
 import type { Cubic, Path } from './cubic.ts';
 import { CONVERGED } from './epsilon.ts';
+import { hypotenuse } from './point.ts';
 import { signChanges } from './polynomial.ts';
 import { spend } from './work.ts';
 
@@ -22,16 +23,16 @@ export function lengthOf(path: Path): number {
  */
 export function cubicLength(c: Cubic, t0 = 0, t1 = 1): number {
   if (t1 < t0) return -cubicLength(c, t1, t0);
-  const speed = speedOf(c);
-  if (isBrisk(c)) return agreed(speed, t0, t1);
+  setSpeed(c);
+  if (isBrisk(c)) return agreed(t0, t1);
   let sum = 0;
   let from = t0;
-  for (const t of speedTurns(speed)) {
+  for (const t of speedTurns()) {
     if (t <= t0 || t >= t1) continue;
-    sum += gradedBothWays(speed, from, t);
+    sum += gradedBothWays(from, t);
     from = t;
   }
-  return sum + gradedBothWays(speed, from, t1);
+  return sum + gradedBothWays(from, t1);
 }
 
 /** How much slower than at its fastest, by the bounds below, a brisk piece may be, squared. */
@@ -68,57 +69,52 @@ function isBrisk({ p0, p1, p2, p3 }: Cubic): boolean {
   return Math.min(b0, c0, d0, e0, 0.5 * (e0 + e1), e1, d2, c3, b4) > least;
 }
 
-function gradedBothWays(speed: Speed, t0: number, t1: number): number {
+function gradedBothWays(t0: number, t1: number): number {
   const middle = 0.5 * (t0 + t1);
-  return graded(speed, t0, middle) - graded(speed, t1, middle);
+  return graded(t0, middle) - graded(t1, middle);
 }
 
 /** From `slow`, where the piece may nearly stand still, to `to`: in stretches each a quarter as long as the last, down to where the speed no longer falls or what is left is nothing. */
-function graded(speed: Speed, slow: number, to: number): number {
+function graded(slow: number, to: number): number {
   let sum = 0;
   let far = to;
-  const least = speedAt(speed, slow);
-  while (speedAt(speed, far) > 2 * least && Math.abs(far - slow) * speedAt(speed, far) > 0.01 * CONVERGED) {
+  const least = speedAt(slow);
+  while (speedAt(far) > 2 * least && Math.abs(far - slow) * speedAt(far) > 0.01 * CONVERGED) {
     const near = slow + 0.25 * (far - slow);
-    sum += agreed(speed, near, far);
+    sum += agreed(near, far);
     far = near;
   }
-  return sum + agreed(speed, slow, far);
+  return sum + agreed(slow, far);
 }
 
-function speedAt({ ax, ay, bx, by, cx, cy }: Speed, t: number): number {
-  return Math.hypot(ax + t * (bx + t * cx), ay + t * (by + t * cy));
+function speedAt(t: number): number {
+  const [ax, ay, bx, by, cx, cy] = speed as unknown as Speed;
+  return hypotenuse(ax + t * (bx + t * cx), ay + t * (by + t * cy));
 }
 
-function agreed(speed: Speed, t0: number, t1: number): number {
-  return halve(speed, t0, t1, gauss(speed, t0, t1), 0);
+function agreed(t0: number, t1: number): number {
+  return halve(t0, t1, gauss(t0, t1), 0);
 }
 
-/** The derivative a + b t + c t^2, both coordinates. */
-interface Speed {
-  readonly ax: number;
-  readonly ay: number;
-  readonly bx: number;
-  readonly by: number;
-  readonly cx: number;
-  readonly cy: number;
-}
+type Speed = readonly [number, number, number, number, number, number];
 
-function speedOf({ p0, p1, p2, p3 }: Cubic): Speed {
-  return {
-    ax: 3 * (p1.x - p0.x),
-    ay: 3 * (p1.y - p0.y),
-    bx: 6 * (p2.x - 2 * p1.x + p0.x),
-    by: 6 * (p2.y - 2 * p1.y + p0.y),
-    cx: 3 * (p3.x - p0.x + 3 * (p1.x - p2.x)),
-    cy: 3 * (p3.y - p0.y + 3 * (p1.y - p2.y)),
-  };
+/** The derivative a + b t + c t^2 of the piece that is measured: ax, ay, bx, by, cx, cy. Kept here so that the innermost loops hand down no object. */
+const speed = new Float64Array(6);
+
+function setSpeed({ p0, p1, p2, p3 }: Cubic): void {
+  speed[0] = 3 * (p1.x - p0.x);
+  speed[1] = 3 * (p1.y - p0.y);
+  speed[2] = 6 * (p2.x - 2 * p1.x + p0.x);
+  speed[3] = 6 * (p2.y - 2 * p1.y + p0.y);
+  speed[4] = 3 * (p3.x - p0.x + 3 * (p1.x - p2.x));
+  speed[5] = 3 * (p3.y - p0.y + 3 * (p1.y - p2.y));
 }
 
 const turns = new Float64Array(4);
 
 /** The parameters at which the speed is least or greatest: where B' . B'', a cubic, changes sign. */
-function speedTurns({ ax, ay, bx, by, cx, cy }: Speed): number[] {
+function speedTurns(): number[] {
+  const [ax, ay, bx, by, cx, cy] = speed as unknown as Speed;
   const slope = [
     ax * bx + ay * by,
     bx * bx + by * by + 2 * (ax * cx + ay * cy),
@@ -131,19 +127,24 @@ function speedTurns({ ax, ay, bx, by, cx, cy }: Speed): number[] {
 /** Deep enough for a cusp anywhere: 48 halvings bring a metre below 1e-11 mm. */
 const DEEPEST = 48;
 
-function halve(speed: Speed, t0: number, t1: number, whole: number, depth: number): number {
+function halve(t0: number, t1: number, whole: number, depth: number): number {
   const middle = 0.5 * (t0 + t1);
-  const left = gauss(speed, t0, middle);
-  const right = gauss(speed, middle, t1);
+  const left = gauss(t0, middle);
+  const right = gauss(middle, t1);
   // Written so that NaN ends the halving too.
   if (!(Math.abs(left + right - whole) > CONVERGED) || depth === DEEPEST) return left + right;
-  return halve(speed, t0, middle, left, depth + 1) + halve(speed, middle, t1, right, depth + 1);
+  return halve(t0, middle, left, depth + 1) + halve(middle, t1, right, depth + 1);
 }
 
 /** The integral of |a + b t + c t^2| from t0 to t1 by 8 points. */
-function gauss(speed: Speed, t0: number, t1: number): number {
+function gauss(t0: number, t1: number): number {
   spend(1 / 4);
-  const { ax, ay, bx, by, cx, cy } = speed;
+  const ax = speed[0] as number;
+  const ay = speed[1] as number;
+  const bx = speed[2] as number;
+  const by = speed[3] as number;
+  const cx = speed[4] as number;
+  const cy = speed[5] as number;
   const middle = 0.5 * (t0 + t1);
   const half = 0.5 * (t1 - t0);
   let sum = 0;

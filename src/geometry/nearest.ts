@@ -23,6 +23,12 @@ export function nearestOn(path: Path, p: Point): Nearest {
   return { point, station: stationOfPlace(path, place), distance: distance(point, p) };
 }
 
+/** That point, without how far along it lies. */
+export function nearestPoint(path: Path, p: Point): Point {
+  const { index, t } = nearestPlace(path, p);
+  return pointAt(pieceAt(path, index), t);
+}
+
 /** The nearest place, without its station; `first` is the piece to look at first, which saves work when it is near. */
 export function nearestPlace(path: Path, p: Point, first = 0): Place {
   spend(path.length / 64);

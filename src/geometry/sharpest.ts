@@ -1,7 +1,7 @@
 import { type Cubic, type Path, pointAt } from './cubic.ts';
 import { COINCIDENT } from './epsilon.ts';
 import { pieceAt } from './path.ts';
-import { distance, type Point } from './point.ts';
+import { distance, hypotenuse, type Point } from './point.ts';
 
 /** A stretch of a path, and by how much it turns in all, to either side, radians: never negative. */
 export interface Turning {
@@ -63,7 +63,7 @@ function walkAlong(points: readonly Point[]): Walk {
   for (let i = 1; i < points.length; i++) {
     const [p, q] = [pointIn(points, i - 1), pointIn(points, i)];
     const [x, y] = [q.x - p.x, q.y - p.y];
-    runs[i] = Math.hypot(x, y);
+    runs[i] = hypotenuse(x, y);
     if (i > 1) turns[i - 1] = Math.abs(Math.atan2(dx * y - dy * x, dx * x + dy * y));
     [dx, dy] = [x, y];
   }

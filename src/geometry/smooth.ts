@@ -1,5 +1,5 @@
 import { type Cubic, derivativeAt, type Path, subCubic } from './cubic.ts';
-import { joinsOf } from './direction.ts';
+import { type Join, joinsOf } from './direction.ts';
 import { SMOOTH } from './epsilon.ts';
 import { cubicLength, lengthOf } from './length.ts';
 import { pieceAt } from './path.ts';
@@ -18,13 +18,20 @@ export interface Break {
 
 /** Every join at which the direction breaks by more than SMOOTH. */
 export function breaksOf(path: Path): Break[] {
-  return joinsOf(path)
-    .filter(({ turn }) => Math.abs(turn) > SMOOTH)
-    .map(({ after, turn }) => ({
-      station: lengthOf(path.slice(0, after)),
-      point: pieceAt(path, after).p0,
-      angle: turn,
-    }));
+  return sharpJoins(path).map(({ after, turn }) => ({
+    station: lengthOf(path.slice(0, after)),
+    point: pieceAt(path, after).p0,
+    angle: turn,
+  }));
+}
+
+/** The same, without how far along they lie. */
+export function cornersOf(path: Path): Omit<Break, 'station'>[] {
+  return sharpJoins(path).map(({ after, turn }) => ({ point: pieceAt(path, after).p0, angle: turn }));
+}
+
+function sharpJoins(path: Path): Join[] {
+  return joinsOf(path).filter(({ turn }) => Math.abs(turn) > SMOOTH);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { type Cubic, derivativeAt, type Path, pointAt, subCubic } from './cubic.ts';
 import { directionAt } from './direction.ts';
 import { COINCIDENT, CONVERGED, PARAMETER } from './epsilon.ts';
-import { cubicLength, lengthOf } from './length.ts';
+import { cubicLength } from './length.ts';
 import { pieceAt, reversePath } from './path.ts';
 import { norm, type Point } from './point.ts';
 
@@ -18,8 +18,9 @@ export interface Place {
 function placeAtStation(path: Path, s: number): Place | null {
   if (!(s >= -COINCIDENT)) return null;
   let rest = s;
-  for (const [index, piece] of path.entries()) {
+  for (let index = 0; index < path.length; index++) {
     if (rest <= COINCIDENT) return { index, t: 0 };
+    const piece = pieceAt(path, index);
     const length = cubicLength(piece);
     if (rest < length - COINCIDENT) return { index, t: parameterAtLength(piece, rest, length) };
     rest -= length;
@@ -29,7 +30,9 @@ function placeAtStation(path: Path, s: number): Place | null {
 
 /** The station of a place, mm. */
 export function stationOfPlace(path: Path, { index, t }: Place): number {
-  return lengthOf(path.slice(0, index)) + cubicLength(pieceAt(path, index), 0, t);
+  let before = 0;
+  for (let at = 0; at < index; at++) before += cubicLength(pieceAt(path, at));
+  return before + cubicLength(pieceAt(path, index), 0, t);
 }
 
 /** The parameter at which the piece has run `wanted` of its `whole` mm: Newton on the length, kept in a bracket. */
@@ -62,8 +65,8 @@ export function pointAtStation(path: Path, s: number): Point | null {
 export function directionAtStation(path: Path, s: number): Point | null {
   const place = placeAtStation(path, s);
   if (!place) return null;
-  for (const piece of path.slice(place.index)) {
-    const direction = directionAt(piece, piece === path[place.index] ? place.t : 0);
+  for (let index = place.index; index < path.length; index++) {
+    const direction = directionAt(pieceAt(path, index), index === place.index ? place.t : 0);
     if (direction) return direction;
   }
   return null;

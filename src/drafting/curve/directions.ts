@@ -28,7 +28,8 @@ export function directionsOf(
 ): Directions {
   const last = points.length - 1;
   const found: (Point | null)[] = [];
-  for (const [i, passing] of shape.entries()) {
+  for (let i = 0; i <= last; i++) {
+    const passing = shape[i] ?? null;
     const course = i === 0 ? leave : i === last ? arrive : null;
     const direction = directionAt(chordAt(points, i), course, passing, i > 0 && i < last);
     if (typeof direction === 'string') return { ok: false, at: i, why: direction };

@@ -15,8 +15,8 @@ import { HAIR } from './hair.ts';
 export function makeSeam({ run }: Given<'seam'>): Outcome<CurveShape> {
   const paths: Path[] = [];
   let last: RunPiece | null = null;
-  for (const [index, piece] of run.entries()) {
-    const next = inOrder(piece, last, run[index + 1]);
+  for (let index = 0; index < run.length; index++) {
+    const next = inOrder(run[index] as RunPiece, last, run[index + 1]);
     const join = last === null ? made(null) : joinOf(last, next);
     if (!join.ok) return join;
     if (join.value) paths.push(join.value);
