@@ -2,6 +2,7 @@ import { tidy } from './expression/tidy.ts';
 import { namesIn } from './expression.ts';
 import type { HalfStep } from './form.ts';
 import { isDirection, NAME_PATTERN } from './name.ts';
+import { madeReady, type Ready } from './ready/ready.ts';
 import { isRecord } from './record.ts';
 import type { Name } from './step.ts';
 import type { Blank, Form } from './verbs.ts';
@@ -15,6 +16,8 @@ export interface Construction {
   readonly pattern: string;
   /** The names it uses, of objects and of measures, in the order of their numbers. */
   readonly uses: readonly Name[];
+  /** Carries it out, whoever's it is. */
+  readonly make: Ready;
 }
 
 /** How deep a value may lie in a blank: an entry of a run is a record in a list. */
@@ -29,21 +32,25 @@ export function constructionOf(step: HalfStep, form: Form): Construction | null 
     if (part === null) return null;
     pattern += `|${part}`;
   }
-  return { pattern: theOne(pattern), uses };
+  return { ...theOne(pattern, step, form, uses), uses };
 }
 
-const patterns = new Map<string, string>();
+/** What all steps of one pattern have in common. */
+type Common = Pick<Construction, 'pattern' | 'make'>;
+
+const patterns = new Map<string, Common>();
 
 /** So many patterns and amounts are kept, and then all are let go. */
 const KEPT = 4000;
 
-/** One text for all that read the same: what is looked up by it is then found without reading it again. */
-function theOne(pattern: string): string {
+/** One text for all that read the same, so that what is looked up by it is found without reading it again; and one making. */
+function theOne(pattern: string, step: HalfStep, form: Form, uses: readonly Name[]): Common {
   const known = patterns.get(pattern);
   if (known !== undefined) return known;
   if (patterns.size >= KEPT) patterns.clear();
-  patterns.set(pattern, pattern);
-  return pattern;
+  const common = { pattern, make: madeReady(step, form, uses) };
+  patterns.set(pattern, common);
+  return common;
 }
 
 function partOf(value: unknown, blank: Blank, uses: Name[], depth: number): string | null {

@@ -1,14 +1,14 @@
 import { metered } from '../geometry/work.ts';
 import { message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
+import type { Construction } from './construction.ts';
 import type { Head } from './head.ts';
+import { type Input, inputNamed } from './input.ts';
 import { PIECE_WORK } from './limits.ts';
-import { failed, type Outcome } from './outcome.ts';
-import type { Quantity } from './quantity.ts';
+import { failed, made, type Outcome } from './outcome.ts';
 import type { Scope } from './scope.ts';
 import type { Shape } from './shape.ts';
 import type { Givens } from './sheet.ts';
-import type { Name } from './step.ts';
 
 /** What came of a step, and what it cost, whether it was worked out now or before. */
 export interface Done {
@@ -16,12 +16,13 @@ export interface Done {
   readonly work: number;
 }
 
-type Input = Shape | Quantity | undefined;
-
 /** What a step made, and from what. */
 interface Made extends Done {
-  readonly inputs: readonly Input[];
+  readonly inputs: Found;
 }
+
+/** What was found under the names that a step uses. */
+type Found = readonly (Input | undefined)[];
 
 /** What was made on a table, by the pattern of its construction; what was used last is last. */
 export type Memory = Map<string, Made[]>;
@@ -69,28 +70,31 @@ export function memoryOf({ shapes }: Givens): Memory {
  */
 export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: number): Done {
   const { construction } = head;
-  if (construction === null) return carryOutWithin(limit, head, scope);
+  if (construction === null) return carriedOut(limit, head, scope);
   const { pattern, uses } = construction;
   const inputs = uses.map((name) => inputNamed(name, scope));
   const before = memory.get(pattern);
   const again = before && madeFrom(inputs, before);
   if (again) return again.work <= limit ? again : givenUp(limit);
-  const done = carryOutWithin(limit, head, scope);
+  const done = readyMade(limit, head, construction, inputs) ?? carriedOut(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
   if (!done.outcome.ok) return done;
-  const made: Made = { ...done, inputs };
-  if (before === undefined) memory.set(pattern, [made]);
-  else if (before.push(made) > KEPT) before.shift();
-  held += sizeOf(made, pattern);
-  return made;
+  const now: Made = { outcome: done.outcome, work: done.work, inputs };
+  if (before === undefined) memory.set(pattern, [now]);
+  else if (before.push(now) > KEPT) before.shift();
+  held += sizeOf(now, pattern);
+  return now;
 }
 
-function inputNamed(name: Name, { shapes, measures }: Scope): Input {
-  return shapes.get(name) ?? measures.get(name);
+/** What this construction made from these things before; null where that is not known. */
+export function madeBefore(memory: Memory, pattern: string, inputs: readonly Input[]): Shape | null {
+  const before = memory.get(pattern);
+  const made = before && madeFrom(inputs, before);
+  return made?.outcome.ok ? made.outcome.value : null;
 }
 
 /** What was made from these things, which is then the last that was used. */
-function madeFrom(inputs: readonly Input[], before: Made[]): Made | undefined {
+function madeFrom(inputs: Found, before: Made[]): Made | undefined {
   for (let at = before.length - 1; at >= 0; at--) {
     const made = before[at] as Made;
     if (!areSame(made.inputs, inputs)) continue;
@@ -100,16 +104,28 @@ function madeFrom(inputs: readonly Input[], before: Made[]): Made | undefined {
   return undefined;
 }
 
-function areSame(some: readonly Input[], others: readonly Input[]): boolean {
+function areSame(some: Found, others: Found): boolean {
   for (let i = 0; i < some.length; i++) if (some[i] !== others[i]) return false;
   return true;
 }
 
-function carryOutWithin(limit: number, { step, form }: Head, scope: Scope): Done {
-  const tried = metered(limit, () => carryOut(step, form, scope));
+/** What its construction makes at once; null where it makes nothing, and why has to be found out. */
+function readyMade(limit: number, { step }: Head, { make }: Construction, inputs: Found): Done | null {
+  if (inputs.includes(undefined)) return null;
+  const tried = metered(limit, () => make(inputs as readonly Input[], step));
   if (!tried.done) return givenUp(limit);
-  const work = tried.spent + 1 + (tried.value.ok ? PIECE_WORK * piecesOf(tried.value.value) : 0);
-  return work <= limit ? { outcome: tried.value, work } : givenUp(limit);
+  return tried.value === null ? null : within(limit, made(tried.value), tried.spent);
+}
+
+/** What carrying the step out blank by blank comes to. */
+function carriedOut(limit: number, { step, form }: Head, scope: Scope): Done {
+  const tried = metered(limit, () => carryOut(step, form, scope));
+  return tried.done ? within(limit, tried.value, tried.spent) : givenUp(limit);
+}
+
+function within(limit: number, outcome: Outcome<Shape>, spent: number): Done {
+  const work = spent + 1 + (outcome.ok ? PIECE_WORK * piecesOf(outcome.value) : 0);
+  return work <= limit ? { outcome, work } : givenUp(limit);
 }
 
 /** About how much room it takes, in pieces of curves: a piece is some 250 bytes. */
