@@ -1,9 +1,8 @@
-import type { Sheet } from '../drafting/sheet.ts';
 import { angleFrom, type Line } from '../geometry/line.ts';
 import { type Message, message, type Value } from '../words/message.ts';
 import type { Check } from './exercise.ts';
 import type { JudgedTarget } from './judge.ts';
-import { lineNamed } from './measures/lookup.ts';
+import { lineNamed, type Named } from './measures/lookup.ts';
 
 /** As near to square as this, radians, a line is said to be square: half a degree. */
 const SQUARE = Math.PI / 360;
@@ -28,7 +27,7 @@ export function acrossIt({ target, answer, right, reference }: JudgedTarget, che
 }
 
 /** The line that an answer should run beside; null where it is no line that is looked at. */
-function besideWhich(check: Check, reference: Sheet, right: Line | null): Line | null {
+function besideWhich(check: Check, reference: Named, right: Line | null): Line | null {
   if (check.measure === 'parallel') return lineNamed(reference, check.from);
   if (check.measure === 'level') return level;
   return check.measure === 'line' ? right : null;

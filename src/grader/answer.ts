@@ -32,7 +32,8 @@ export function answerTo(target: Target, sheet: Sheet): Answer {
   return { found: 'wrong-kind', kind: shape.kind, object };
 }
 
-function straightened(shape: Shape): Shape | null {
+/** A straight seam as a line; null where it is none. */
+export function straightened(shape: Shape): Shape | null {
   if (shape.kind !== 'curve' || Math.abs(bowOf(shape.path)) > COINCIDENT) return null;
   const line = lineThrough(startOf(shape.path), endOf(shape.path));
   return line === null ? null : { kind: 'line', line };

@@ -10,7 +10,10 @@ export interface Bounds {
   readonly most: number | null;
 }
 
+const open: Bounds = { least: null, most: null };
+
 export function boundsOf(check: Check, valueIn: (text: Expression) => number | null): Bounds {
+  if (check.least === undefined && check.most === undefined) return open;
   return {
     least: check.least === undefined ? null : valueIn(check.least),
     most: check.most === undefined ? null : valueIn(check.most),

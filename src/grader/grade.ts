@@ -12,11 +12,11 @@ import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import type { Order } from './order.ts';
 import { tryOthers } from './others.ts';
+import { referenceGround } from './plan/reference-ground.ts';
 import { redMarkFor } from './red.ts';
 import { type Finding, reportOn } from './report.ts';
 import type { CheckResult, Grade } from './result.ts';
 import { slipOf } from './slip.ts';
-import { referenceOn } from './standing.ts';
 import type { Strictness } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 import { usedTargets } from './used-targets.ts';
@@ -77,7 +77,7 @@ function findingAt({ exercise, givens, judged }: Bench, index: number, slip: Sli
 
 /** Whether the learner's earlier answers moved what is expected here. */
 function movedByPins(exercise: Exercise, givens: Givens, { target, right }: JudgedTarget): boolean {
-  const own = shapeNamed(referenceOn(exercise, givens), target.name);
+  const own = shapeNamed(referenceGround(exercise, givens), target.name);
   return own !== null && right !== null && differ(own, right);
 }
 

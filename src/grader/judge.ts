@@ -1,15 +1,15 @@
 import { evaluate } from '../drafting/expression.ts';
-import { sameShape } from '../drafting/same-shape.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
 import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
+import { checksOf } from './checks-of.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
 import { takeReading } from './measures/take.ts';
-import { ownAnswerHolds } from './own-answers.ts';
 import type { Status } from './result.ts';
-import { type Footing, type Ground, groundUnder, referenceOn, type Standing } from './standing.ts';
+import { holdsOfItself } from './same-as-right.ts';
+import { type Footing, type Ground, groundUnder, type Standing } from './standing.ts';
 import { type MeasureUnit, type Strictness, toleranceOf } from './tolerance.ts';
 import { unitOf } from './unit.ts';
 
@@ -63,37 +63,6 @@ export function judgeTarget(
   return null;
 }
 
-/** Those of some targets that are not right on a sheet, judged as `judge` does: the others are stood on, and no reading is taken of them. */
-export function lostTargets(
-  exercise: Exercise,
-  givens: Givens,
-  student: Sheet,
-  strictness: Strictness,
-  among: ReadonlySet<Name>,
-): readonly Name[] {
-  const own = referenceOn(exercise, givens);
-  const ground = groundUnder(exercise, givens);
-  const ruler: Ruler = { exercise, givens, strictness };
-  const lost = new Set<Name>();
-  const left = new Set(among);
-  for (const target of exercise.targets) {
-    // What comes after the last of them is not looked at.
-    if (left.size === 0) break;
-    const answer = answerTo(target, student);
-    const footing = ground.footingFor(target.name);
-    const holds = (): boolean => isRightAnswer(ruler, target, answer, footing);
-    const isOwn =
-      footing.reference === own &&
-      answer.found === 'right-kind' &&
-      footing.right !== null &&
-      sameShape(answer.shape, footing.right);
-    if (left.delete(target.name) && !(isOwn ? ownAnswerHolds(own, target.name, strictness, holds) : holds()))
-      lost.add(target.name);
-    if (answer.found === 'right-kind') ground.pin(target.name, answer.shape);
-  }
-  return [...among].filter((target) => lost.has(target));
-}
-
 /** What a target is judged with. */
 interface Bench extends Ruler {
   readonly ground: Ground;
@@ -112,16 +81,17 @@ export interface Ruler {
 
 /** Judges an answer as one to this target, from this standing. */
 export function judgeAnswer(ruler: Ruler, target: Target, answer: Answer, standing: Standing): JudgedTarget {
-  const checks = ruler.exercise.checks
-    .filter((check) => check.target === target.name)
-    .map((check) => judgeCheck(check, answer, standing, ruler));
+  const checks = checksOf(ruler.exercise, target.name).map((check) => judgeCheck(check, answer, standing, ruler));
   return { target, answer, checks, ...standing };
 }
 
 /** Whether an answer is right: as `judgeAnswer` finds, but no further than the first check that does not hold. */
 export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, footing: Footing): boolean {
-  return ruler.exercise.checks.every(
-    (check) => check.target !== target.name || judgeCheck(check, answer, footing, ruler).status === 'within',
+  const itself = answer.found === 'right-kind' && answer.shape === footing.right ? answer.shape : null;
+  return checksOf(ruler.exercise, target.name).every(
+    (check) =>
+      (itself !== null && holdsOfItself(check, itself)) ||
+      judgeCheck(check, answer, footing, ruler).status === 'within',
   );
 }
 

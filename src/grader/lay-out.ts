@@ -52,7 +52,7 @@ function laid(exercise: Exercise, givens: Givens): LaidOut {
 }
 
 /** The measures that house rules give and the learner does not get. */
-function hiddenFrom({ house, applies = [] }: Exercise): readonly Name[] {
+export function hiddenFrom({ house, applies = [] }: Exercise): readonly Name[] {
   return houseRules.filter(({ name }) => !(name in house) || applies.includes(name)).map(({ makes }) => makes);
 }
 

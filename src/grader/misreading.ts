@@ -1,5 +1,4 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
-import { replay } from '../drafting/replay.ts';
 import type { Shape } from '../drafting/shape.ts';
 import type { Givens } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
@@ -7,7 +6,7 @@ import type { Exercise, Misreading } from './exercise.ts';
 import { isRight, type JudgedTarget } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { takeReading } from './measures/take.ts';
-import { referenceOn } from './standing.ts';
+import { referenceGround, wayHolding } from './plan/reference-ground.ts';
 
 /** The reference with a misreading's steps in place of its own. */
 export function misread(reference: readonly Step[], misreading: Misreading): readonly Step[] {
@@ -63,9 +62,10 @@ const outcomes = new WeakMap<Givens, Map<Misreading, Shape | null>>();
 /** What the wrong way makes of its target, from where the learner stood; null when it cannot be made. */
 function outcomeOf(misreading: Misreading, exercise: Exercise, givens: Givens, judged: JudgedTarget): Shape | null {
   const { target, reference, pins } = judged;
-  const replayed = (): Shape | null => shapeNamed(replay(givens, wayTo(exercise, misreading), pins), target.name);
+  const replayed = (): Shape | null =>
+    shapeNamed(wayHolding(exercise, givens, wayTo(exercise, misreading), pins), target.name);
   // Where all before it was right, the wrong way comes out the same for whoever takes it.
-  const allRight = pins.size === exercise.targets.indexOf(target) && reference === referenceOn(exercise, givens);
+  const allRight = pins.size === exercise.targets.indexOf(target) && reference === referenceGround(exercise, givens);
   if (!allRight) return replayed();
   const here = outcomes.get(givens) ?? new Map<Misreading, Shape | null>();
   outcomes.set(givens, here);

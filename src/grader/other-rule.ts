@@ -1,4 +1,3 @@
-import { replay } from '../drafting/replay.ts';
 import { type HouseChoice, type HouseRule, houseRules } from '../garment/house-rules.ts';
 import { ruleInWords } from '../garment/rules-in-force.ts';
 import { message } from '../words/message.ts';
@@ -7,6 +6,7 @@ import type { Bench, Slip } from './bench.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
+import { referenceHolding } from './plan/reference-ground.ts';
 import type { Strictness } from './tolerance.ts';
 
 /**
@@ -43,7 +43,7 @@ function isRightBy(rule: HouseRule, choice: HouseChoice, { exercise, order }: Be
   const dealt = layOut(exercise, { ...order, house: { ...order.house, [rule.name]: choice.name } });
   if (!dealt.ok) return false;
   const { givens } = dealt;
-  const reference = replay(givens, exercise.reference, judged.pins);
+  const reference = referenceHolding(exercise, givens, judged.pins);
   const right = shapeNamed(reference, judged.target.name);
   if (right === null) return false;
   return isRightAnswer({ exercise, givens, strictness: SURE }, judged.target, judged.answer, { right, reference });

@@ -1,11 +1,10 @@
-import { replay } from '../drafting/replay.ts';
-import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
 import { advice } from './advice.ts';
 import type { Bench, Slip } from './bench.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
-import { shapeNamed } from './measures/lookup.ts';
+import { type Named, shapeNamed } from './measures/lookup.ts';
+import { referenceHolding } from './plan/reference-ground.ts';
 
 /** Two answers of the same kind, each right for the other's target. */
 export function exchanged(bench: Bench, judged: JudgedTarget): Slip | null {
@@ -44,7 +43,7 @@ function isRightFor({ target }: JudgedTarget, bench: Bench, judged: JudgedTarget
 }
 
 /** The reference as an answer was judged by, without the learner's own answer to one of the targets before it. */
-function groundWithout(target: Name, { givens, exercise }: Bench, { pins, reference }: JudgedTarget): Sheet {
+function groundWithout(target: Name, { givens, exercise }: Bench, { pins, reference }: JudgedTarget): Named {
   if (!pins.has(target)) return reference;
-  return replay(givens, exercise.reference, new Map([...pins].filter(([name]) => name !== target)));
+  return referenceHolding(exercise, givens, new Map([...pins].filter(([name]) => name !== target)));
 }

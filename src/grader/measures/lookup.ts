@@ -1,21 +1,26 @@
 import type { Shape } from '../../drafting/shape.ts';
-import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Line } from '../../geometry/line.ts';
 import { type Point, quarterTurn, scale } from '../../geometry/point.ts';
 
+/** A sheet, as far as things are looked up on it by name. */
+export interface Named {
+  readonly shapes: Pick<ReadonlyMap<Name, Shape>, 'get'>;
+  readonly answers: Pick<ReadonlyMap<Name, Name>, 'get'>;
+}
+
 /** The shape a check's name stands for: an object of the reference's sheet, or what answers a target of that name. */
-export function shapeNamed(sheet: Sheet, name: Name): Shape | null {
+export function shapeNamed(sheet: Named, name: Name): Shape | null {
   const answered = sheet.answers.get(name);
   return sheet.shapes.get(name) ?? (answered === undefined ? null : (sheet.shapes.get(answered) ?? null));
 }
 
-export function pointNamed(sheet: Sheet, name: Name): Point | null {
+export function pointNamed(sheet: Named, name: Name): Point | null {
   const shape = shapeNamed(sheet, name);
   return shape?.kind === 'point' ? shape.point : null;
 }
 
-export function lineNamed(sheet: Sheet, name: Name): Line | null {
+export function lineNamed(sheet: Named, name: Name): Line | null {
   const shape = shapeNamed(sheet, name);
   return shape?.kind === 'line' ? shape.line : null;
 }

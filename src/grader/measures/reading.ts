@@ -1,15 +1,15 @@
 import type { Shape } from '../../drafting/shape.ts';
-import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { RedMark } from '../result.ts';
 import type { MeasureUnit } from '../tolerance.ts';
+import type { Named } from './lookup.ts';
 
 /** What a check looks at: the learner's answer, the right one, and the reference's sheet on which names are looked up. */
 export interface Subject {
   readonly answer: Shape;
   readonly right: Shape;
-  readonly reference: Sheet;
+  readonly reference: Named;
 }
 
 /** One reading of a check. */

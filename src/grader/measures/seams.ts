@@ -1,13 +1,12 @@
 import type { Shape } from '../../drafting/shape.ts';
-import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { lengthOf } from '../../geometry/length.ts';
-import { nearestOn } from '../../geometry/nearest.ts';
+import { nearestOn, nearestPoint } from '../../geometry/nearest.ts';
 import { endOf, startOf } from '../../geometry/path.ts';
 import { distance, type Point, subtract } from '../../geometry/point.ts';
 import type { AngleCheck, LengthCheck, ThroughCheck, WalkCheck } from '../exercise.ts';
-import { pointNamed, shapeNamed } from './lookup.ts';
+import { type Named, pointNamed, shapeNamed } from './lookup.ts';
 import { plainReading, type Take } from './reading.ts';
 
 function lengthOfShape(shape: Shape | null): number | null {
@@ -39,13 +38,13 @@ export const takeWalk: Take<WalkCheck> = (check, { answer, reference }) => {
 };
 
 /** The length of a curve between its match marks. */
-function walkedLength(path: Path, { between }: WalkCheck, reference: Sheet): number | null {
+function walkedLength(path: Path, { between }: WalkCheck, reference: Named): number | null {
   if (between === undefined) return lengthOf(path);
   const [from, to] = between.map((name) => stationOfMark(path, name, reference));
   return from == null || to == null ? null : Math.abs(to - from);
 }
 
-function stationOfMark(path: Path, name: Name, reference: Sheet): number | null {
+function stationOfMark(path: Path, name: Name, reference: Named): number | null {
   if (name === 'start') return 0;
   if (name === 'end') return lengthOf(path);
   const mark = pointNamed(reference, name);
@@ -68,5 +67,5 @@ export const takeThrough: Take<ThroughCheck> = (check, { answer, reference }) =>
 
 function meetingPlace(path: Path, where: ThroughCheck['where'], point: Point): Point {
   if (where === 'start') return startOf(path);
-  return where === 'end' ? endOf(path) : nearestOn(path, point).point;
+  return where === 'end' ? endOf(path) : nearestPoint(path, point);
 }

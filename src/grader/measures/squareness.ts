@@ -12,7 +12,7 @@ const DEGREES = 180 / Math.PI;
 export const takeSquareness: Take<SquarenessCheck> = (check, { answer, right, reference }) => {
   const to = lineNamed(reference, check.to);
   const drawn = straightOf(answer, check.end);
-  const wanted = straightOf(right, check.end);
+  const wanted = answer === right ? drawn : straightOf(right, check.end);
   if (to === null || drawn === null || wanted === null) return null;
   const expected = (angleFrom(to, wanted) * DEGREES + 180) % 180;
   return {

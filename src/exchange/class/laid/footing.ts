@@ -1,5 +1,4 @@
 import type { Shape } from '../../../drafting/shape.ts';
-import type { Sheet } from '../../../drafting/sheet.ts';
 import type { Name, Step } from '../../../drafting/step.ts';
 import { lengthOf } from '../../../geometry/length.ts';
 import { crossLines, footOn, type Line } from '../../../geometry/line.ts';
@@ -7,7 +6,7 @@ import { nearestOn } from '../../../geometry/nearest.ts';
 import { add, dot, norm, type Point, point, scale, subtract } from '../../../geometry/point.ts';
 import { directionAtStation, pointAtStation } from '../../../geometry/station.ts';
 import type { Check, Exercise } from '../../../grader/exercise.ts';
-import { pointNamed, shapeNamed } from '../../../grader/measures/lookup.ts';
+import { type Named, pointNamed, shapeNamed } from '../../../grader/measures/lookup.ts';
 
 /** A place of a right answer, mm, and the unit direction in which the answer, or what it is marked on, runs there. */
 export interface Spot {
@@ -30,9 +29,9 @@ export interface RightAnswer {
   readonly target: Name;
   readonly right: Shape;
   /** The sheet on which its neighbours are looked up: the reference's, with the learner's earlier answers pinned. */
-  readonly reference: Sheet;
+  readonly reference: Named;
   /** The reference's sheet with nothing pinned: which way its lines run does not hang on what a learner drew. */
-  readonly own: Sheet;
+  readonly own: Named;
 }
 
 /** So many places of a curve are looked at between its ends. */

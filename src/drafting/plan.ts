@@ -1,0 +1,81 @@
+import type { HalfStep } from './form.ts';
+import type { Ready } from './ready/ready.ts';
+import type { Name } from './step.ts';
+
+/**
+ * A thing as it is on every table: given under a name, or made from other things. What is made alike from the same things is
+ * one thing, whatever drafts call it.
+ */
+export type Thing = GivenThing | MadeThing;
+
+interface Placed {
+  /** Its place in its plan, from 0; what it is made from comes before it. */
+  readonly at: number;
+}
+
+interface GivenThing extends Placed {
+  readonly given: Name;
+}
+
+export interface MadeThing extends Placed {
+  readonly given: null;
+  readonly making: Making;
+  readonly from: readonly Thing[];
+}
+
+/** What is done to make a thing. */
+export interface Making {
+  /** The pattern of the construction. */
+  readonly pattern: string;
+  readonly make: Ready;
+  /** A step that does it. */
+  readonly step: HalfStep;
+}
+
+/** Things that drafts make, on no table in particular. Things are added, and never changed. */
+export interface Plan {
+  /** What this plan goes on from, and does not add to. */
+  readonly base: Plan | null;
+  readonly givens: Map<Name, Thing>;
+  /** By the pattern of the construction. */
+  readonly makings: Map<string, MadeThing[]>;
+  /** How many things there are, those of the base counted. */
+  size: number;
+}
+
+/** A plan without things of its own. */
+export function planOn(base: Plan | null): Plan {
+  return { base, givens: new Map(), makings: new Map(), size: base?.size ?? 0 };
+}
+
+/** The thing that is given under a name. */
+export function givenIn(plan: Plan, name: Name): Thing {
+  const known = plan.base?.givens.get(name) ?? plan.givens.get(name);
+  if (known !== undefined) return known;
+  const thing: Thing = { at: plan.size++, given: name };
+  plan.givens.set(name, thing);
+  return thing;
+}
+
+/** The thing that is made so from these. */
+export function madeIn(plan: Plan, making: Making, from: readonly Thing[]): Thing {
+  const { pattern } = making;
+  const alike = plan.makings.get(pattern);
+  const known = madeFrom(plan.base?.makings.get(pattern), from) ?? madeFrom(alike, from);
+  if (known !== undefined) return known;
+  const thing: MadeThing = { at: plan.size++, given: null, making, from };
+  if (alike === undefined) plan.makings.set(pattern, [thing]);
+  else alike.push(thing);
+  return thing;
+}
+
+function madeFrom(among: readonly MadeThing[] | undefined, from: readonly Thing[]): Thing | undefined {
+  if (among === undefined) return undefined;
+  for (const thing of among) if (areSame(thing.from, from)) return thing;
+  return undefined;
+}
+
+function areSame(some: readonly Thing[], others: readonly Thing[]): boolean {
+  for (let i = 0; i < some.length; i++) if (some[i] !== others[i]) return false;
+  return true;
+}

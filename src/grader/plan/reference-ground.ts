@@ -1,0 +1,92 @@
+import { type Plan, planOn, type Thing } from '../../drafting/plan.ts';
+import { planDraft, plannedSteps } from '../../drafting/planned.ts';
+import { memoryOf } from '../../drafting/remember.ts';
+import { replay } from '../../drafting/replay.ts';
+import type { Shape } from '../../drafting/shape.ts';
+import type { Givens, Pins } from '../../drafting/sheet.ts';
+import type { Name, Step } from '../../drafting/step.ts';
+import { type Laying, thingOn } from '../../drafting/thing-on.ts';
+import type { Exercise } from '../exercise.ts';
+import type { Named } from '../measures/lookup.ts';
+import { referenceOn } from '../reference-on.ts';
+import { namedOn } from './named-on.ts';
+import { groundHolding, mayAllBeHeld, type ReferencePlan, referencePlan } from './reference-plan.ts';
+
+/** A table on which the reference is drawn, as far as is asked for, with whatever is held in place of its own answers. */
+export interface ReferenceTable {
+  readonly reference: ReferencePlan;
+  readonly plan: Plan;
+  readonly laying: Laying;
+  readonly own: Named;
+  /** What was held, each shape a thing. */
+  readonly held: Map<Shape, Thing>;
+}
+
+const tables = new WeakMap<Givens, Map<Exercise, ReferenceTable>>();
+
+/** So many things are kept on one table, and then it is drawn anew: where somebody draws, every check may hold other answers. */
+const MOST = 5000;
+
+/** The table, the same for as long as it lies there; null where the reference cannot be planned. */
+export function referenceTable(exercise: Exercise, givens: Givens): ReferenceTable | null {
+  const here = tables.get(givens) ?? new Map<Exercise, ReferenceTable>();
+  tables.set(givens, here);
+  const known = here.get(exercise);
+  if (known !== undefined && known.plan.size <= MOST) return known;
+  const reference = referencePlan(exercise);
+  if (reference === null) return null;
+  const laying: Laying = { table: givens, known: [], memory: memoryOf(givens) };
+  const own = namedOn(reference, reference.own, laying);
+  const table = { reference, plan: planOn(reference.plan), laying, own, held: new Map<Shape, Thing>() };
+  here.set(exercise, table);
+  return table;
+}
+
+/** The reference on a table as checks look things up on it. */
+export function referenceGround(exercise: Exercise, givens: Givens): Named {
+  return referenceTable(exercise, givens)?.own ?? referenceOn(exercise, givens);
+}
+
+/** The same with a learner's answers held in place of its own. */
+export function referenceHolding(exercise: Exercise, givens: Givens, pins: Pins): Named {
+  const table = mayBePlanned(pins) ? referenceTable(exercise, givens) : null;
+  if (table === null) return replay(givens, exercise.reference, pins);
+  const { reference, plan, laying } = table;
+  return namedOn(reference, groundHolding(reference, plan, thingsOf(pins, table)), laying);
+}
+
+/** The same of a way to a target that is not the reference's. */
+export function wayHolding(exercise: Exercise, givens: Givens, way: readonly Step[], pins: Pins): Named {
+  const table = mayBePlanned(pins) ? referenceTable(exercise, givens) : null;
+  const steps = table === null ? null : plannedSteps(way);
+  if (table === null || steps === null || !mayAllBeHeld(steps, exercise)) return replay(givens, way, pins);
+  const { things, answers } = planDraft(table.plan, steps, thingsOf(pins, table));
+  const shapeAt = (name: Name): Shape | undefined => {
+    const thing = things.get(name);
+    const found = thing === undefined ? givens.shapes.get(name) : thingOn(thing, table.laying);
+    return found && 'kind' in found ? found : undefined;
+  };
+  return { shapes: { get: shapeAt }, answers };
+}
+
+/** A curve of more pieces than this is left to `replay`, which counts what drawing on it takes. */
+const PIECES = 100;
+
+function mayBePlanned(pins: Pins): boolean {
+  for (const shape of pins.values()) if (shape.kind === 'curve' && shape.path.length > PIECES) return false;
+  return true;
+}
+
+function thingsOf(pins: Pins, table: ReferenceTable): ReadonlyMap<Name, Thing> {
+  return new Map([...pins].map(([target, shape]): [Name, Thing] => [target, heldThing(shape, table)]));
+}
+
+/** A shape as a thing that lies there from the first, so that it is never looked up by a name. */
+function heldThing(shape: Shape, { plan, laying, held }: ReferenceTable): Thing {
+  const known = held.get(shape);
+  if (known !== undefined) return known;
+  const thing: Thing = { at: plan.size++, given: '' };
+  laying.known[thing.at] = shape;
+  held.set(shape, thing);
+  return thing;
+}
