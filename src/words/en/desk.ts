@@ -164,6 +164,7 @@ export const desk = {
   ),
   'mark.leave-out': plain('Take off this line'),
   'mark.leave-out-what': entry(['where'], 'Take off this line: {where}'),
+  'mark.whole-beside': plain('What can be read of it lies here whole in another file: nobody has a remark for it.'),
   'mark.untaken-why': plain(
     'A line goes by itself when the whole of it is laid down. Take it off yourself where you need it no more.',
   ),

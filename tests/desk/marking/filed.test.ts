@@ -3,7 +3,7 @@ import { exerciseNames, loadExercise } from '../../../src/cli/exercises.ts';
 import { filed, filedText } from '../../../src/desk/marking/filed.ts';
 import { takeIn } from '../../../src/desk/marking/intake/intake.ts';
 import { added, type Held, NOTHING, opened, stopped } from '../../../src/desk/marking/intake/piles.ts';
-import { unreadAmong } from '../../../src/desk/marking/intake/refused.ts';
+import { unreadAmong, wholeBeside } from '../../../src/desk/marking/intake/refused.ts';
 import type { Dropped, Intake } from '../../../src/desk/marking/intake/taken.ts';
 import { draftKey } from '../../../src/exchange/notes/draft-key.ts';
 import { withMark, withPiece, withStudent } from '../../../src/exchange/notes/notes.ts';
@@ -97,9 +97,11 @@ describe('all the work on the desk, filed and opened', () => {
     const both = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, -60)), file('bo.json', text)));
     expect(both.taken).toHaveLength(2);
     expect(unreadAmong(both.taken)).toEqual([]);
+    expect([...wholeBeside(both.taken)].map(({ where }) => where)).toEqual(['cut.json']);
     const other = writeHandIn({ ...bo, student: 'Cem' });
     const apart = added(NOTHING, await intakeOf(file('cut.json', text.slice(0, -60)), file('cem.json', other)));
     expect(unreadAmong(apart.taken)).toHaveLength(1);
+    expect(wholeBeside(apart.taken).size).toBe(0);
   });
 
   test('adds nothing to a desk on which it lies already, and says so', async () => {

@@ -1,7 +1,9 @@
 import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { useListHead } from '../use-list-head.ts';
+import { wholeBeside } from './refused.ts';
 import type { Taken } from './taken.ts';
 
 interface UntakenProps {
@@ -15,6 +17,7 @@ interface UntakenProps {
 /** What could not be read, each with where it was found and why. Nothing goes but what has come whole, or the teacher takes off. */
 export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode | null {
   const refused = taken.flatMap((one) => (one.ok ? [] : [one]));
+  const whole = useMemo(() => wholeBeside(taken), [taken]);
   const { head, after } = useListHead(refused.length);
   if (refused.length === 0) return null;
   const waiting = refused.filter(({ message: why }) => 'key' in why && why.key === 'mark.stopped-piece').length;
@@ -25,17 +28,18 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
       </h2>
       <p class="small">{say('mark.untaken-why')}</p>
       <ul class="untaken">
-        {refused.map(({ where, message: why, handIn }, index) => (
+        {refused.map((one, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two pieces may have lain at the same place.
           <li key={index}>
-            <strong>{spelled(where)}</strong> {spelled(say.message(why))}{' '}
-            {handIn === null ? (
+            <strong>{spelled(one.where)}</strong> {spelled(say.message(one.message))}{' '}
+            {whole.has(one) ? say('mark.whole-beside') : null}{' '}
+            {one.handIn === null ? (
               <button
                 type="button"
                 class="button button--quiet"
                 data-do="leave-out"
-                aria-label={say('mark.leave-out-what', { where: spelled(where) })}
-                onClick={() => after(() => onLeaveOut(where))}
+                aria-label={say('mark.leave-out-what', { where: spelled(one.where) })}
+                onClick={() => after(() => onLeaveOut(one.where))}
               >
                 {say('mark.leave-out')}
               </button>

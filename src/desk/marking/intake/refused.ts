@@ -37,20 +37,39 @@ export function isUntold({ message: why }: Refused): boolean {
   return 'key' in why && why.key === 'mark.was-unread';
 }
 
+/** What lies on the desk, as far as it is looked at here. */
+type Lying = { readonly ok: true; readonly handIn: HandIn } | Refused;
+
 /**
  * What could not be read or not be marked, as far as each tells of itself whose it is; without what lies there whole beside
  * it.
  */
-export function unreadAmong(
-  taken: readonly ({ readonly ok: true; readonly handIn: HandIn } | Refused)[],
-): readonly UnreadPiece[] {
+export function unreadAmong(taken: readonly Lying[]): readonly UnreadPiece[] {
+  const { unread, missing } = unreadIn(taken);
+  return unread.flatMap(({ piece }) => (missing.has(piece) ? [piece] : []));
+}
+
+/** What could not be read and lies there whole beside it: it is told of, and is nobody's remark. */
+export function wholeBeside(taken: readonly Lying[]): ReadonlySet<Refused> {
+  const { unread, missing } = unreadIn(taken);
+  return new Set(unread.flatMap(({ one, piece }) => (missing.has(piece) ? [] : [one])));
+}
+
+interface Unread {
+  readonly unread: readonly { readonly one: Refused; readonly piece: UnreadPiece }[];
+  /** Those of which no whole lies there. */
+  readonly missing: ReadonlySet<UnreadPiece>;
+}
+
+function unreadIn(taken: readonly Lying[]): Unread {
   const unread = taken.flatMap((one) => {
     if (one.ok || wasStopped(one)) return [];
-    return unreadPiece(one.where, one.handIn === null ? one.begun : begunText(handInLine(one.handIn)));
+    const begun = one.handIn === null ? one.begun : begunText(handInLine(one.handIn));
+    return [{ one, piece: unreadPiece(one.where, begun) }];
   });
-  if (unread.every(({ part }) => part === null)) return unread;
-  return stillMissing(
-    unread,
-    taken.flatMap((one) => (one.ok ? [wholeOf(one.handIn)] : [])),
-  );
+  const pieces = unread.map(({ piece }) => piece);
+  // Is there anything of which the whole could be told?
+  if (pieces.every(({ part }) => part === null)) return { unread, missing: new Set(pieces) };
+  const wholes = taken.flatMap((one) => (one.ok ? [wholeOf(one.handIn)] : []));
+  return { unread, missing: new Set(stillMissing(pieces, wholes)) };
 }
