@@ -59,6 +59,10 @@ test('every entry of a row under the sentence is reached with a finger @phone', 
   await press(tool(page, 'parallel'), true);
   await page.locator('#blank-to').tap();
   await page.getByRole('option', { name: 'roll line' }).tap();
+  // What is said of a blank at the end of the line is not cut off by the edge of the screen.
+  await page.locator('#blank-distance').fill('2.1');
+  await page.locator('#blank-distance').press('Enter');
+  await expect(page.locator('.blank-note--trouble')).toBeInViewport({ ratio: 1 });
   const chips = page.locator('.chip');
   expect(await chips.count()).toBeGreaterThan(5);
   const last = (await chips.last().textContent()) ?? '';

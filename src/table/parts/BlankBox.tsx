@@ -3,6 +3,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Option } from '../model/options.ts';
 import type { Say } from '../say.ts';
 import { type BlankControl, type BlankState, useBlank } from './use-blank.ts';
+import { useWithinPage } from './use-within-page.ts';
 
 export interface BlankBoxProps extends BlankControl {
   readonly id: string;
@@ -72,9 +73,12 @@ export function BlankBox(props: BlankBoxProps): VNode {
 
 function BlankNote({ id, state }: { readonly id: string; readonly state: BlankState }): VNode | null {
   const note = state.trouble ?? state.worth;
+  const hung = useRef<HTMLSpanElement>(null);
+  useWithinPage(hung, note);
   if (note === null) return null;
   return (
     <span
+      ref={hung}
       id={`${id}-note`}
       class={state.trouble ? 'blank-note blank-note--trouble' : 'blank-note'}
       role={state.trouble ? 'alert' : undefined}
@@ -92,9 +96,11 @@ interface BlankListProps {
 }
 
 function BlankList({ id, label, state, say }: BlankListProps): VNode {
+  const hung = useRef<HTMLDivElement>(null);
+  useWithinPage(hung, state.open);
   return (
     // A list that the combobox works: it keeps the focus and points at the active entry.
-    <div id={`${id}-list`} class="blank-list" role="listbox" aria-label={label} hidden={!state.open}>
+    <div ref={hung} id={`${id}-list`} class="blank-list" role="listbox" aria-label={label} hidden={!state.open}>
       {state.shown.map((option: Option, index) => (
         // biome-ignore lint/a11y/useKeyWithClickEvents: keys are taken by the combobox.
         <div

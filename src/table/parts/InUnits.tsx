@@ -12,10 +12,13 @@ interface InUnitsProps {
  */
 export function InUnits({ say, words }: InUnitsProps): VNode {
   const { language } = say.reader;
+  const [cm, inches] = [words(sayFor({ language, unit: 'cm' })), words(sayFor({ language, unit: 'in' }))];
+  // Words without a length are the same to both.
+  if (cm === inches) return <>{cm}</>;
   return (
     <>
-      <span class="in-cm">{words(sayFor({ language, unit: 'cm' }))}</span>
-      <span class="in-inches">{words(sayFor({ language, unit: 'in' }))}</span>
+      <span class="in-cm">{cm}</span>
+      <span class="in-inches">{inches}</span>
     </>
   );
 }

@@ -44,11 +44,13 @@ export function Sentence(props: SentenceProps): VNode {
   const line = useRef<HTMLDivElement>(null);
   const inHand = hand !== null;
   const follow = useRef(false);
+  const keyed = useRef(toFirst);
   // A blank filled by keys hands the focus on, as soon as the next one is drawn.
   useLayoutEffect(() => {
     if (follow.current && line.current) focusNext(line.current);
     follow.current = false;
   });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is brought into sight once a tool is taken.
   useLayoutEffect(() => {
     if (!inHand) return;
     // The sheet and the sentence are worked on together.
@@ -57,11 +59,20 @@ export function Sentence(props: SentenceProps): VNode {
         part?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
     };
     show();
+    const byKeys = keyed.current !== toFirst;
+    // Under a hand that points, the page is not to move again.
+    if (!byKeys) return;
     // The page may still be scrolling to the tool that was reached by Tab, and goes on to where it was going.
     const again = setTimeout(show, SCROLLED);
-    return () => clearTimeout(again);
+    const leave = (): void => clearTimeout(again);
+    window.addEventListener('pointerdown', leave, { once: true });
+    return () => {
+      leave();
+      window.removeEventListener('pointerdown', leave);
+    };
   }, [inHand]);
   useLayoutEffect(() => {
+    keyed.current = toFirst;
     if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
   }, [toFirst]);
   return (
