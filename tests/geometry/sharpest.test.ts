@@ -15,7 +15,7 @@ test('of an arc any stretch turns by its length over the radius', () => {
       const { by } = sharpestTurn(arcPath({ x: 3, y: 4 }, r, 0.4, 3.5), length);
       // Less the turn of a step at either end.
       expect(by).toBeLessThan(length / r + 1e-6);
-      expect(by).toBeGreaterThan((length - 3 * 2) / r);
+      expect(by).toBeGreaterThan((length - 3 * 4) / r);
     }),
   );
 });
