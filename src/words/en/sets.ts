@@ -86,9 +86,7 @@ An exercise without marks is worth as many as its checks.
     'alike to the drafts of {count} others, though drawn for other figures: all free marks and typed numbers are the same, and {numbers} of these numbers have no reason on the order. It is a question, and no verdict',
   ),
   'remark.hints-taken': plain('hints taken where there are none'),
-  'remark.letters-lost': plain(
-    'a letter of the name is lost, because the file is not in UTF-8: another program saved it. Ask for the file as the course made it',
-  ),
+  'remark.letters-lost': plain('a letter of the name is lost, because the file is not in UTF-8'),
   'remark.places-shown': plain('right places shown where they are not'),
   'command.said': entry(['said'], '{said}'),
   'command.set-file': entry(['file', 'why'], 'The set in {file} cannot be used. {why}'),
