@@ -4,7 +4,7 @@ import type { Input } from '../input.ts';
 import { AMOUNT_REACH } from '../limits.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Name } from '../step.ts';
-import type { Taker } from './taker.ts';
+import type { Taker } from './takes.ts';
 
 type Dimension = Quantity['dimension'];
 

@@ -6,7 +6,8 @@ import { whyOffSheet } from '../reach.ts';
 import type { Shape } from '../shape.ts';
 import type { Name, Step } from '../step.ts';
 import type { Form } from '../verbs.ts';
-import { type Taker, takerOf } from './taker.ts';
+import { takerOf } from './taker.ts';
+import type { Taker } from './takes.ts';
 
 /**
  * Carries out a construction on the things it uses, by their numbers; null where it cannot be carried out, and `carryOut` says why.

@@ -10,9 +10,7 @@ import { take } from '../take/take.ts';
 import type { Aim, Course, RunPiece } from '../taken.ts';
 import type { Blank } from '../verbs.ts';
 import { amountTaker } from './amount.ts';
-
-/** Takes a blank whose names are numbered, from what lies there under those numbers; undefined where it cannot be taken. */
-export type Taker = (inputs: readonly Input[]) => unknown;
+import type { Taker } from './takes.ts';
 
 /**
  * What takes a blank as `take` does, its names looked up by their numbers in `uses`; null where it can never be taken. What
