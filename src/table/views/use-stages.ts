@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useMedia } from './use-media.ts';
 
 /** How far something that moves has come, 0 to 1, and what can be done about it. */
@@ -38,8 +38,9 @@ export function useStages(seconds: number, begin: boolean): Stages {
     setFraction(0);
     frame.current = requestAnimationFrame(next);
   };
+  // Before it is seen: for a moment it would stand at its end, and be taken for what has moved already.
   // biome-ignore lint/correctness/useExhaustiveDependencies: it begins by itself once, when it opens.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (begin && !matchMedia('(prefers-reduced-motion: reduce)').matches) run();
     return () => cancelAnimationFrame(frame.current);
   }, []);
