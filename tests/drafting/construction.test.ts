@@ -8,7 +8,10 @@ const construction = (step: Record<string, unknown>) => constructionOf(step as H
 const edge = { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'overlap + 2 mm', side: 'left' };
 
 test('a construction names nothing, and keeps what it uses apart', () => {
-  expect(construction(edge)).toMatchObject({ pattern: 'parallel|$0|"$1 + 2 mm"|left', uses: ['centre-front', 'overlap'] });
+  expect(construction(edge)).toMatchObject({
+    pattern: 'parallel|$0|"$1 + 2 mm"|left',
+    uses: ['centre-front', 'overlap'],
+  });
   const run = ['back', { along: 'back', from: 'a', to: 'b' }];
   expect(construction({ verb: 'seam', name: 's', run })?.uses).toEqual(['back', 'a', 'b']);
 });
