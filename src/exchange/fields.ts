@@ -21,10 +21,18 @@ export function whole(least: number, most: number, wanted: Wanted) {
   return v.pipe(v.number(wanted), v.integer(wanted), v.minValue(least, wanted), v.maxValue(most, wanted));
 }
 
-/** A date and time in UTC, or null. A day that no month has is none: machines take 30 February for 2 March. */
+/**
+ * A date and time with its zone, or null, as every machine reads it (ECMA-262, section 21.4.1.32): ISO 8601 allows more, such as
+ * an hour alone for the zone, of which some make no moment at all. A day that no month has is none: machines take 30 February
+ * for 2 March.
+ */
 export function moment(wanted: Wanted) {
-  return v.nullable(v.pipe(v.string(wanted), v.isoTimestamp(wanted), v.check(isOnCalendar, wanted)));
+  return v.nullable(
+    v.pipe(v.string(wanted), v.isoTimestamp(wanted), v.regex(SAME_EVERYWHERE, wanted), v.check(isOnCalendar, wanted)),
+  );
 }
+
+const SAME_EVERYWHERE = /T.*(?:Z|[+-]\d\d:\d\d)$/;
 
 /** Whether the day with which a date and time in ISO 8601 begins is one of the calendar. */
 export function isOnCalendar(moment: string): boolean {

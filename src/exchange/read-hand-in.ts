@@ -28,7 +28,7 @@ export function readHandIn(text: string): HandInReading {
 export function readHandInJson(json: unknown): HandInReading {
   const foreign = foreignFault(json, { format: HAND_IN_FORMAT, version: HAND_IN_VERSION, called: 'kind.hand-in' });
   if (foreign !== null) return { ok: false, faults: [foreign] };
-  const parsed = safeParse(handInForm, json);
+  const parsed = safeParse(handInForm, json, { abortPipeEarly: true });
   const steps = stepsOf(json);
   const recipe = readRecipe(json);
   const faults = [

@@ -111,6 +111,17 @@ describe('what does not fit', () => {
     expect(readSetJson({ ...setJson(weekTwo), due }, exercises).ok).toBe(isDay);
   });
 
+  test.each([
+    ['2026-03-06T17:00:00+01:00', true],
+    ['2026-03-06T17:00:00+01', false],
+    ['2026-03-06T17:00:00+0100', false],
+    ['2026-03-06 17:00:00Z', false],
+    ['2026-03-06T17:00:00', false],
+  ])('a time is written so that every machine reads the same moment: %s, %s', (due, isMoment) => {
+    expect(readSetJson({ ...setJson(weekTwo), due }, exercises).ok).toBe(isMoment);
+    if (isMoment) expect(Date.parse(due)).not.toBeNaN();
+  });
+
   test('is refused in a sentence, whatever is written where', () => {
     const paths = Object.keys(setJson(weekTwo));
     fc.assert(
