@@ -4,6 +4,9 @@ import { type Reader, say } from '../../words/say.ts';
 import type { BookLine, Entry, Gradebook } from './gradebook.ts';
 import { remarksTold } from './remarks-told.ts';
 
+/** How a formula begins, also in the wide letters of another keyboard. The library's own pattern lets one with a line end in it pass. */
+const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
+
 /**
  * A gradebook as CSV (RFC 4180: lines end in CR LF, cells are quoted where they have to be): a line a student, a column an
  * exercise; exercises nobody handed in are empty. A text that a spreadsheet would take for a formula gets an apostrophe
@@ -25,7 +28,7 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
     ...(changed ? [byHand([...line.entries.values()], reader)] : []),
   ]);
   const heads = changed ? [...head, said('by-hand')] : head;
-  return `${papa.unparse([heads, ...body], { newline: '\r\n', escapeFormulae: true })}\r\n`;
+  return `${papa.unparse([heads, ...body], { newline: '\r\n', escapeFormulae: FORMULA })}\r\n`;
 }
 
 /** What is not as the set has it, exercise by exercise, and what could not be read. */

@@ -91,6 +91,9 @@ describe('the gradebook as CSV', () => {
       entry('Ilse, "the quick"', 'swing', 5, { remarks: ['late', 'checks-over'] }),
       entry('@sum', 'overlap', 1),
       entry('two\r\nlines', 'overlap', 1),
+      // A line end that no pattern's dot takes in, and the wide letters of another keyboard.
+      entry('=1+1\u2028', 'overlap', 1),
+      entry('＋2+1', 'overlap', 1),
     ],
     null,
   );
@@ -100,6 +103,8 @@ describe('the gradebook as CSV', () => {
     expect(papa.parse(csv, { skipEmptyLines: true }).data).toEqual([
       ['student', 'number', 'overlap', 'swing', 'marks', 'of', 'remarks'],
       ["'@sum", '', '1', '', '1', '20', ''],
+      ["'＋2+1", '', '1', '', '1', '20', ''],
+      ["'=1+1\u2028", '', '1', '', '1', '20', ''],
       ["'=cmd|' /C calc'!A0", '', '', String(10 / 3), String(10 / 3), '20', ''],
       ['Ilse, "the quick"', '', '', '5', '5', '20', 'swing: late, checked oftener than the set allows'],
       ['two\r\nlines', '', '1', '', '1', '20', ''],
