@@ -85,11 +85,14 @@ function seedOf(words: readonly string[]): string {
   return (hashOf(words.join('\n')) >>> 0).toString(36);
 }
 
+/** Of anything else a machine makes a date too, and seldom the one that was meant: of 12/11 one in December. */
+const DATE = /^\d{4}-\d{2}-\d{2}(?:T\d{2}:\d{2}(?::\d{2}(?:\.\d+)?)?(?:Z|[+-]\d{2}:\d{2})?)?$/;
+
 /** A day, which ends at its midnight, or a day and time; in the time of this machine, unless it says otherwise. */
 function dueFrom(text: string): string {
-  const date = new Date(/^\d{4}-\d{2}-\d{2}$/.test(text) ? `${text}T23:59` : text);
-  const isDay = !/^\d{4}-\d{2}-\d{2}/.test(text) || isOnCalendar(text);
-  if (Number.isNaN(date.getTime()) || !isDay) throw usageError(message('command.set-due', { found: text }), usage);
+  const date = new Date(/^[^T]+$/.test(text) ? `${text}T23:59` : text);
+  if (!DATE.test(text) || Number.isNaN(date.getTime()) || !isOnCalendar(text))
+    throw usageError(message('command.set-due', { found: text }), usage);
   return date.toISOString();
 }
 

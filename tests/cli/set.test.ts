@@ -81,6 +81,9 @@ test.each([
   ['a group nobody knows', ['roll-line', '--figures', 'each=children']],
   ['a day that is none', ['roll-line', '--due', 'Friday']],
   ['a day that the month has not', ['roll-line', '--due', '2026-02-30']],
+  ['a day with the month before or behind it', ['roll-line', '--due', '12/11/2026']],
+  ['a number that no day is meant by', ['roll-line', '--due', 'Friday 5']],
+  ['a month without a day', ['roll-line', '--due', '2026-03']],
   ['an address that is none', ['roll-line', '--link', 'school']],
   ['checks that are no number', ['roll-line', '--checks', 'few']],
 ])('%s is refused in words', async (_, words) => {
