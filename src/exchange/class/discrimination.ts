@@ -17,9 +17,14 @@ export interface Standing {
 export function discriminationIndex(standings: readonly Standing[], least: number): number | null {
   const size = Math.round(standings.length * GROUP);
   if (size < Math.max(1, least)) return null;
-  const ranked = standings.toSorted((a, b) => b.whole - a.whole);
+  const ranked = standings.map(withoutLastBits).toSorted((a, b) => b.whole - a.whole);
   if (ranked[0]?.whole === ranked.at(-1)?.whole) return null;
   return topMean(ranked, size) - topMean(ranked.toReversed(), size);
+}
+
+/** Two who earned as much on different parts stand alike, though adding up in another order may differ in the last bits. */
+function withoutLastBits({ part, whole }: Standing): Standing {
+  return { part, whole: Math.round(whole * 1e9) / 1e9 };
 }
 
 /** The mean of the first `size` places of a ranking; those who stand alike at the edge count in equal parts. */

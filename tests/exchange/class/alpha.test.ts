@@ -13,6 +13,13 @@ describe('Cronbach’s alpha', () => {
         [2, 1],
       ]),
     ).toBeNull();
+    // Two ways to add up 0.6, which differ in the last bit.
+    expect(
+      cronbachAlpha([
+        [0.1, 0.2, 0.3],
+        [0.3, 0.2, 0.1],
+      ]),
+    ).toBeNull();
   });
 
   test('is 1 where every part says the same, and 0 where no two parts go together', () => {

@@ -33,6 +33,20 @@ describe('the discrimination index', () => {
     );
   });
 
+  test('lets two share a place who earned as much on other parts, in whatever order that was added up', () => {
+    const best = Array.from({ length: 5 }, () => ({ part: 1, whole: 0.9 }));
+    const rest = Array.from({ length: 16 }, (_, at) => ({ part: 0, whole: at / 100 }));
+    const [little, more] = [0.3 + 0.2 + 0.1, 0.1 + 0.2 + 0.3];
+    expect(little).not.toBe(more);
+    for (const [one, other] of [[little, more] as const, [more, little] as const]) {
+      const shared = [
+        { part: 1, whole: one },
+        { part: 0, whole: other },
+      ];
+      expect(discriminationIndex([...best, ...shared, ...rest], 5)).toBeCloseTo(5.5 / 6, 12);
+    }
+  });
+
   test('lies between -1 and 1, and turns its sign when the whole is turned about', () => {
     const standing = fc.record({
       part: fc.double({ min: 0, max: 1, noNaN: true }),
