@@ -16,8 +16,11 @@ function setFigure({ figures, seed }: ProblemSet, { figure }: Exercise, student:
   return { sampled: figures.each, seed: ownSeed(seed, student) };
 }
 
+/** Longer than any name that is typed: one ligature alone can stand for eighteen letters, and a hand-in has room for so many. */
+const KEY_LENGTH = 200;
+
 function ownSeed(seed: string, student: Student): string {
-  return `${seed}/${studentKey(student)}`;
+  return `${seed}/${studentKey(student).slice(0, KEY_LENGTH)}`;
 }
 
 /** Whether a draft's figure is this student's, in a set that has a figure for each; true in any other set. */

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import { orderOf } from '../../src/exchange/order-from.ts';
+import { readHandInJson } from '../../src/exchange/read-hand-in.ts';
 import { setOrder } from '../../src/exchange/set-order.ts';
 import { studentKey } from '../../src/exchange/student.ts';
+import { handInJson } from '../../src/exchange/write-hand-in.ts';
+import { rightOverlap } from './hand-ins.ts';
 import { weekTwo } from './sets.ts';
 
 const rollLine = loadExercise('roll-line');
@@ -29,6 +32,14 @@ describe('figures of a set', () => {
 
   test('one each: other in another set', () => {
     expect(figureOf(ilse, { ...weekTwo, seed: 'autumn-c' })).not.toEqual(figureOf(ilse));
+  });
+
+  test('one each: of a name that grows long when it is tidied, a hand-in that can be read', () => {
+    // One letter in Unicode, and a sentence of eighteen in NFKC.
+    const student = '\uFDFA'.repeat(200);
+    const order = setOrder(weekTwo, rollLine, { student, number: '' });
+    const handIn = { ...rightOverlap, student, order };
+    expect(readHandInJson(handInJson(handIn))).toMatchObject({ ok: true, handIn: { student, order } });
   });
 
   test('the same for all', () => {
