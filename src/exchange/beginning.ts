@@ -4,8 +4,7 @@ import type { Name, Step } from '../drafting/step.ts';
 import { name } from '../grader/reading/fields.ts';
 import { line } from './fields.ts';
 import { HAND_IN_FORMAT } from './hand-in.ts';
-import { NUMBER_LENGTH } from './hand-in-form.ts';
-import type { Student } from './student.ts';
+import { NAME_LENGTH, NUMBER_LENGTH, type Student } from './student.ts';
 
 /** What the beginning of a hand-in tells of it. `exercise` is null where it was cut off before that. */
 export interface Beginning extends Student {
@@ -45,7 +44,8 @@ export function begunText(text: string): string {
 /** What a text that `begunText` gave tells; null where it tells nothing. */
 export function beginningOf(begun: string): Beginning | null {
   const [, student, number, exercise] = (BEGUN.exec(begun) ?? []).map(jsonIn);
-  if (!is(line('wants.student'), student) || !is(line('wants.student', NUMBER_LENGTH), number)) return null;
+  if (!is(line('wants.student', NAME_LENGTH), student) || !is(line('wants.student', NUMBER_LENGTH), number))
+    return null;
   return { student, number, exercise: is(name('wants.exercise-name'), exercise) ? exercise : null };
 }
 

@@ -2,11 +2,9 @@ import * as v from 'valibot';
 import { expression, fields, list, name, named, word } from '../grader/reading/fields.ts';
 import { line, moment, strictnesses, whole } from './fields.ts';
 import { HAND_IN_FORMAT, HAND_IN_VERSION } from './hand-in.ts';
+import { NAME_LENGTH, NUMBER_LENGTH } from './student.ts';
 
 /** The form of a hand-in file. What its fields name is looked up afterwards. */
-
-/** Longest number of a student, in characters. */
-export const NUMBER_LENGTH = 40;
 
 /** Room for a set's seed and a student's name. */
 const SEED_LENGTH = 300;
@@ -31,7 +29,7 @@ export const handInForm = fields(
   {
     format: v.literal(HAND_IN_FORMAT),
     version: v.literal(HAND_IN_VERSION),
-    student: line('wants.student'),
+    student: line('wants.student', NAME_LENGTH),
     number: line('wants.number', NUMBER_LENGTH),
     set: v.nullable(
       fields(

@@ -6,6 +6,22 @@ export interface Student {
   readonly number: string;
 }
 
+/** Longest name and longest number of a student, in characters. */
+export const NAME_LENGTH = 200;
+export const NUMBER_LENGTH = 40;
+
+/**
+ * A student as a file takes one: what is pasted from a list may hold tabs and go on for lines, and a file with these would be
+ * refused. Spaces at the ends stay, which may be on the way to a second name.
+ */
+export function writtenStudent({ student, number }: Student): Student {
+  return { student: seenLine(student).slice(0, NAME_LENGTH), number: seenLine(number).slice(0, NUMBER_LENGTH) };
+}
+
+function seenLine(text: string): string {
+  return text.replaceAll(/\p{Cc}/gu, ' ');
+}
+
 /**
  * By what a student is known among others, the same however the name was typed: the number, or the name where there is
  * none, without regard to capitals, to spaces, or to how accents and wide letters were entered (Unicode form NFKC).

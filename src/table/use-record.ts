@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Name } from '../drafting/step.ts';
 import type { HandIn, HintTier } from '../exchange/hand-in.ts';
 import type { SetMark } from '../exchange/set.ts';
+import { writtenStudent } from '../exchange/student.ts';
 import type { Exercise } from '../grader/exercise.ts';
 import type { Unit } from '../words/unit.ts';
 import type { Bench } from './model/bench.ts';
@@ -82,8 +83,9 @@ function draftOf(
   { steps, about }: Pick<Bench, 'steps' | 'about'>,
   unit: Unit,
 ): HandIn {
-  const { setting, student, number, shown, hints, checks, begun } = about;
+  const { setting, shown, hints, checks, begun } = about;
   const { figure, style, house, strictness } = setting;
+  const { student, number } = writtenStudent(about);
   return {
     student: student.trim(),
     number: number.trim(),

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { writtenStudent } from '../exchange/student.ts';
 import { local } from './store/own-storage.ts';
 
 const KEY = 'gorgeline.student';
@@ -13,7 +14,8 @@ export function useStudent(student: string, note: (name: string) => void): (name
     const kept = local.read(KEY) ?? '';
     if (student === '' && kept !== '') note(kept);
   }, []);
-  return (name) => {
+  return (typed) => {
+    const { student: name } = writtenStudent({ student: typed, number: '' });
     note(name);
     local.write(KEY, name);
   };

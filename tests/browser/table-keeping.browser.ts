@@ -169,7 +169,7 @@ test('what is handed in is marked by the command to the last digit as the page m
   await act(page, 'show-right').click();
   await act(page, 'hand-in').click();
   await expect(page.locator('.files-note')).toContainText('Write your name first');
-  await page.getByLabel('Your name, as your teacher knows it').fill('Ana Lind');
+  await page.getByLabel('Your name, as your teacher knows it').fill('Ana\tLind');
   const download = page.waitForEvent('download');
   await act(page, 'hand-in').click();
   const saved = await download;

@@ -2,9 +2,9 @@ import * as v from 'valibot';
 import { isRecord } from '../../drafting/record.ts';
 import { fields, named } from '../../grader/reading/fields.ts';
 import { line, lines, moment } from '../fields.ts';
-import { NUMBER_LENGTH } from '../hand-in-form.ts';
 import { FILE_LENGTH } from '../json.ts';
 import { COMMENT_LENGTH, REASON_LENGTH } from '../notes/notes.ts';
+import { NAME_LENGTH, NUMBER_LENGTH } from '../student.ts';
 import { MARKING_FORMAT, MARKING_VERSION, MARKING_WORK } from './marking-file.ts';
 
 /** The form of a marking file. The set and the hand-ins in it have readers of their own. */
@@ -42,7 +42,7 @@ const piece = fields(
 );
 
 const student = fields(
-  { student: line('wants.student'), number: line('wants.number', NUMBER_LENGTH), comment },
+  { student: line('wants.student', NAME_LENGTH), number: line('wants.number', NUMBER_LENGTH), comment },
   'wants.student-comment',
 );
 
