@@ -37,7 +37,8 @@ function pieceOf({ number, text }: StreamLine): Piece {
   return text === null ? { line: number, refused: tooLarge } : { line: number, text };
 }
 
-function isWhole(text: string | null): boolean {
+/** Whether a text is one whole JSON document; null is none. */
+export function isWhole(text: string | null): boolean {
   if (text === null) return false;
   try {
     JSON.parse(text.replace(/^\uFEFF/, ''));

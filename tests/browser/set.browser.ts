@@ -116,7 +116,7 @@ test.describe('a student', () => {
     await expect(page.locator('.work h2')).toHaveText(set.title);
     // The figures follow from the name.
     await expect(page.getByRole('link', { name: 'Begin “Overlap edge, single-breasted”' })).toHaveCount(0);
-    await page.getByLabel('Your name').fill('Ilse Maringa');
+    await page.getByLabel('Your name').fill('Ilse\tMaringa');
     await page.getByLabel('Your number').fill('17');
     expect(await moved(page)).toEqual([]);
     await axe(page);
@@ -183,6 +183,12 @@ test.describe('a student', () => {
         .setInputFiles({ name: 'x.ndjson', mimeType: 'application/x-ndjson', buffer: Buffer.from(text) });
     await open(`${line}\n`);
     await expect(page.getByRole('status')).toHaveText('One draft is taken from the file.');
+    await expect(page.locator('[data-exercise="overlap"] .work-state')).toHaveText('one step, checked once');
+    // A file of another draft takes its place, and gives it back.
+    await open(line.replace('"left"', '"right"').replace('"checks":1', '"checks":2'));
+    await expect(page.getByRole('status')).toHaveText(/One took the place of another draft\.$/);
+    await expect(page.locator('[data-exercise="overlap"] .work-state')).toHaveText('one step, checked twice');
+    await act(page, 'put-back').click();
     await expect(page.locator('[data-exercise="overlap"] .work-state')).toHaveText('one step, checked once');
     await open(line.replace(setMark(set).id, '00000000'));
     await expect(page.getByRole('status')).toHaveText(/belongs to another set, “Week 2: overlap”/);

@@ -44,6 +44,7 @@ export function HandOut({ sheet, address, say, onOpen, onClear }: HandOutProps):
           class="button button--quiet"
           does="open-set"
           onText={(text) => setNote(onOpen(text))}
+          onUnread={() => setNote(say('table.open-unread'))}
         />
         <button ref={button} type="button" class="button button--quiet" data-do="new-set" onClick={press}>
           {say('desk.new-set')}

@@ -1,20 +1,14 @@
 import type { VNode } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
-import { fileNameOf } from '../../exchange/file-name.ts';
+import { useMemo } from 'preact/hooks';
 import type { ProblemSet } from '../../exchange/set.ts';
-import type { Student } from '../../exchange/student.ts';
-import { download } from '../../table/download.ts';
-import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import { type Say, sayFor } from '../../table/say.ts';
-import { local } from '../../table/store/own-storage.ts';
 import { useReader } from '../../table/use-reader.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import './work.css';
 import { momentText } from '../setting/date-time.ts';
+import { Ends } from './Ends.tsx';
 import { Tasks } from './Tasks.tsx';
-import { takeFile } from './take-file.ts';
 import { useWork, type Work } from './use-work.ts';
-import { handInOf } from './working-on.ts';
 
 interface SetAtWorkProps {
   readonly cards: readonly ExerciseCard[];
@@ -102,50 +96,4 @@ function Who({ work, say }: { readonly work: Work; readonly say: Say }): VNode {
       </label>
     </div>
   );
-}
-
-interface EndsProps {
-  readonly work: Work;
-  readonly names: readonly string[];
-  readonly say: Say;
-}
-
-function Ends({ work, names, say }: EndsProps): VNode {
-  const [note, setNote] = useState<string | null>(null);
-  const { set, student } = work;
-  return (
-    <section class="work-ends">
-      <div class="ends">
-        {set === null ? null : (
-          <button
-            type="button"
-            class="button button--first"
-            data-do="hand-in-set"
-            onClick={() => setNote(saveHandIn(set, student, say))}
-          >
-            {say('work.hand-in')}
-          </button>
-        )}
-        <OpenFile
-          says={say('work.open')}
-          accept=".json,.ndjson,application/json"
-          class="button"
-          does="open"
-          onText={(text) => setNote(say.message(takeFile(text, names, work)))}
-        />
-      </div>
-      <p role="status">{note}</p>
-      {work.trial ? null : <p class="small">{say(work.kept === 'kept' ? 'work.kept' : 'work.not-kept')}</p>}
-    </section>
-  );
-}
-
-/** Saves the hand-in as a file; says what came of it. */
-function saveHandIn(set: ProblemSet, student: Student, say: Say): string {
-  if (student.student.trim() === '') return say('work.hand-in-who');
-  const { text, count } = handInOf(local, set, student, new Date().toISOString());
-  if (count === 0) return say('work.hand-in-none');
-  const file = fileNameOf([student.student, set.title], 'hand-in.ndjson');
-  download(file, text);
-  return say('work.handed-in', { file, count, of: set.exercises.length });
 }

@@ -3,7 +3,7 @@ import type { Name } from '../../drafting/step.ts';
 import { refusalOf } from '../../exchange/refusal.ts';
 import type { ProblemSet } from '../../exchange/set.ts';
 import { LINK_PREFIX, readSetLink } from '../../exchange/set-link.ts';
-import type { Student } from '../../exchange/student.ts';
+import { type Student, writtenStudent } from '../../exchange/student.ts';
 import { isTrial, local, TRIAL_PREFIX } from '../../table/store/own-storage.ts';
 import type { Kept } from '../../table/store/storage.ts';
 import { type Message, message } from '../../words/message.ts';
@@ -15,7 +15,7 @@ const NUMBER = 'gorgeline.number';
 
 /** Who works in this browser, as was written last. */
 export function keptStudent(): Student {
-  return { student: local.read(NAME) ?? '', number: local.read(NUMBER) ?? '' };
+  return writtenStudent({ student: local.read(NAME) ?? '', number: local.read(NUMBER) ?? '' });
 }
 
 export interface Work {
@@ -27,6 +27,8 @@ export interface Work {
   readonly trouble: Message | null;
   readonly kept: Kept;
   readonly open: (set: ProblemSet) => void;
+  /** Notes how a draft was kept: what could not be is gone with the page. */
+  readonly noteKept: (kept: Kept) => void;
   /** Looks again at how far the drafts have come. */
   readonly look: () => void;
   readonly student: Student;
@@ -47,7 +49,8 @@ export function useWork(exercises: readonly Name[]): Work {
     setTrouble(null);
     setKept(keepSet(local, opened));
   };
-  const setStudent = (next: Student): void => {
+  const setStudent = (typed: Student): void => {
+    const next = writtenStudent(typed);
     noteStudent(next);
     local.write(NAME, next.student);
     local.write(NUMBER, next.number);
@@ -67,7 +70,10 @@ export function useWork(exercises: readonly Name[]): Work {
     window.addEventListener('hashchange', take);
     return () => window.removeEventListener('hashchange', take);
   }, []);
-  return { set, trial, awake, trouble, kept, open, look, student, setStudent };
+  const noteKept = (now: Kept): void => {
+    if (now !== 'kept') setKept(now);
+  };
+  return { set, trial, awake, trouble, kept, open, noteKept, look, student, setStudent };
 }
 
 /** The set that an address means, or why it cannot be opened: one that stands in it whole, or one that is kept here. Null of none. */

@@ -65,6 +65,7 @@ function FilesEnds({ say, onSave, onOpen, onHandIn, onSaid }: FilesEndsProps): V
         class="button"
         does="open"
         onText={(text) => onSaid(onOpen(text))}
+        onUnread={() => onSaid(say('table.open-unread'))}
       />
     </div>
   );

@@ -9,14 +9,17 @@ interface OpenFileProps {
   /** What tests and styles know the button by. */
   readonly does: string;
   readonly onText: (text: string) => void;
+  /** The file was moved or taken away meanwhile, or the browser may not read it. */
+  readonly onUnread: () => void;
 }
 
 /** A button that lets one file be chosen, and gives its text. */
-export function OpenFile({ says, accept, class: looks, does, onText }: OpenFileProps): VNode {
+export function OpenFile({ says, accept, class: looks, does, onText, onUnread }: OpenFileProps): VNode {
   const chooser = useRef<HTMLInputElement>(null);
   const open = async ({ currentTarget }: Event & { readonly currentTarget: HTMLInputElement }): Promise<void> => {
-    const file = currentTarget.files?.[0];
-    if (file) onText(await file.text());
+    const text = await currentTarget.files?.[0]?.text().catch(() => null);
+    if (text === null) onUnread();
+    else if (text !== undefined) onText(text);
     // The same file can be chosen again.
     currentTarget.value = '';
   };

@@ -11,6 +11,9 @@ export const keeping = {
   'table.handed-in': entry(['file'], 'Saved as {file}. Give this file to your teacher.'),
   'table.saved': entry(['file'], 'Saved as {file}.'),
   'table.open-failed': entry(['why'], 'This file could not be opened. {why}'),
+  'table.open-unread': plain(
+    'The browser may not read this file, or it is no longer where it was. Nothing was changed.',
+  ),
   'table.open-other': entry(['exercise'], 'This file is a draft for another exercise: {exercise}.'),
   'table.kept': plain('Kept in this browser after every step.'),
   'table.kept-trial': plain('Kept in this tab alone while you look, and gone when it is closed.'),

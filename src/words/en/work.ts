@@ -10,6 +10,12 @@ export const work = {
     ['count'],
     '{count, plural, one {One draft is} other {# drafts are}} taken from the file.',
   ),
+  'work.opened-over': entry(
+    ['count', 'over'],
+    '{count, plural, one {One draft is} other {# drafts are}} taken from the file. {over, plural, one {One took} other {# took}} the place of another draft.',
+  ),
+  'work.put-back': plain('Put back what lay here before'),
+  'work.was-put-back': plain('The drafts lie here again as they did before.'),
   'work.opened-set': entry(['title'], '“{title}” is opened.'),
   'work.other-set': entry(['title'], 'This hand-in belongs to another set, “{title}”. Open that set first.'),
   'work.due': entry(['due'], 'To be handed in by {due}.'),
