@@ -96,6 +96,7 @@ function Due({ sheet, say, change }: Omit<ConditionsProps, 'rules'>): VNode {
       <input
         type="datetime-local"
         name="due"
+        max="9999-12-30T23:59"
         value={dateTimeOf(sheet.due)}
         aria-describedby="desk-due-note"
         onChange={({ currentTarget }) => change((now) => ({ ...now, due: utcOf(currentTarget.value) }))}

@@ -12,7 +12,7 @@ import type { LessonCards } from './exercise-card.ts';
 import { HandOut } from './HandOut.tsx';
 import { Pool } from './Pool.tsx';
 import { PrintedSheet } from './PrintedSheet.tsx';
-import { type Change, type Sheet, tidied } from './sheet.ts';
+import { type Change, type Sheet, withoutStrayRules } from './sheet.ts';
 import { useSetSheet } from './use-set-sheet.ts';
 
 interface SetMakerProps {
@@ -32,7 +32,7 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
   );
   const { sheet, change, clear, kept } = useSetSheet([...cards.keys()], say('desk.name-start'));
   const rules = [...new Set(sheet.exercises.flatMap(({ exercise }) => cards.get(exercise)?.rules ?? []))];
-  const set = tidied(sheet, rules);
+  const set = withoutStrayRules(sheet, rules);
   const address = addressOf(way, set);
   const open = (text: string): string => {
     const read = readSet(text, [...cards.keys()]);

@@ -6,10 +6,11 @@ export function dateTimeOf(utc: string | null): string {
   return local.toISOString().slice(0, 16);
 }
 
-/** The moment that such a field holds, in UTC; null where it holds none. */
+/** The moment that such a field holds, in UTC; null where it holds none, and beyond the year 9999. */
 export function utcOf(dateTime: string): string | null {
   const date = new Date(dateTime);
-  return dateTime === '' || Number.isNaN(date.getTime()) ? null : date.toISOString();
+  // Past that year ISO 8601 wants a sign before it, which no file of ours has.
+  return dateTime === '' || !(date.getTime() < Date.UTC(10_000, 0)) ? null : date.toISOString();
 }
 
 /** A moment in words, in the reader's time zone. */

@@ -1,4 +1,5 @@
 import type { Name } from '../../drafting/step.ts';
+import { tidied } from '../../exchange/notes/given-mark.ts';
 import { readSet } from '../../exchange/read-set.ts';
 import type { ProblemSet, SetExercise } from '../../exchange/set.ts';
 import { unfinishedSetForm } from '../../exchange/set-form.ts';
@@ -59,8 +60,13 @@ export function ruled(sheet: Sheet, rule: Name, choice: string | null): Sheet {
 }
 
 /** Without house rules that none of its exercises has: they would be handed out to no purpose. */
-export function tidied(sheet: Sheet, rules: readonly Name[]): Sheet {
+export function withoutStrayRules(sheet: Sheet, rules: readonly Name[]): Sheet {
   return { ...sheet, house: Object.fromEntries(Object.entries(sheet.house).filter(([rule]) => rules.includes(rule))) };
+}
+
+/** With title and note as a file takes them: what is pasted from elsewhere may hold tabs, and a set with these would be refused. */
+export function asWritten(sheet: Sheet): Sheet {
+  return { ...sheet, title: tidied(sheet.title).replaceAll('\n', ' '), note: tidied(sheet.note) };
 }
 
 export function printSheet(sheet: Sheet): string {

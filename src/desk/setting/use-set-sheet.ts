@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Name } from '../../drafting/step.ts';
 import { type Kept, storageIn } from '../../table/store/storage.ts';
-import { type Change, freshSheet, printSheet, type Sheet, takeUpSheet } from './sheet.ts';
+import { asWritten, type Change, freshSheet, printSheet, type Sheet, takeUpSheet } from './sheet.ts';
 
 const KEY = 'gorgeline.desk.set';
 
@@ -21,7 +21,7 @@ export function useSetSheet(exercises: readonly Name[], title: string): SetSheet
   const [kept, setKept] = useState<Kept | null>(null);
   const latest = useRef(sheet);
   const change: Change = (update) => {
-    const next = update(latest.current);
+    const next = asWritten(update(latest.current));
     latest.current = next;
     setSheet(next);
     setKept(local.write(KEY, printSheet(next)));

@@ -11,7 +11,8 @@ test('a moment in a field is that of this machine’s time zone, and comes back'
 });
 
 test('an empty field is no moment', () => {
-  expect([dateTimeOf(null), utcOf(''), utcOf('soon')]).toEqual(['', null, null]);
+  expect([dateTimeOf(null), utcOf(''), utcOf('soon'), utcOf('12026-03-06T17:00')]).toEqual(['', null, null, null]);
+  expect(utcOf('9999-12-30T12:00')).toMatch(/^9999-12-30T/);
 });
 
 test('a moment is told with its weekday', () => {

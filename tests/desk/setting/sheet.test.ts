@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  asWritten,
   freshSheet,
   moved,
   printSheet,
   ruled,
   takeUpSheet,
-  tidied,
   toggled,
+  withoutStrayRules,
   worth,
 } from '../../../src/desk/setting/sheet.ts';
 import { readSet } from '../../../src/exchange/read-set.ts';
@@ -52,7 +53,14 @@ describe('the work sheet', () => {
 
   test('hands out no house rule that none of its exercises has', () => {
     const ruled = { ...full, house: { 'stand-rule': 'full', 'overlap-rule': 'given' } };
-    expect(tidied(ruled, ['stand-rule']).house).toEqual({ 'stand-rule': 'full' });
+    expect(withoutStrayRules(ruled, ['stand-rule']).house).toEqual({ 'stand-rule': 'full' });
+  });
+
+  test('is a set that everyone can read, whatever is pasted into it', () => {
+    const pasted = asWritten({ ...full, title: 'Week\t2\nroll line\u0007', note: 'Bring:\r\n\tmuslin\u000b' });
+    expect(pasted).toMatchObject({ title: 'Week 2 roll line', note: 'Bring:\n muslin' });
+    expect(readSet(writeSet(pasted), known)).toEqual({ ok: true, set: pasted });
+    expect(takeUpSheet(printSheet(pasted), known)).toEqual(pasted);
   });
 
   test('is taken up as it was left, without a title and without exercises too', () => {
