@@ -106,8 +106,12 @@ function checked(json: unknown): ProblemSet {
 function addressOf(course: string, set: ProblemSet): string {
   const link = setLink(set);
   if (!link.ok) throw refused(link.message);
-  if (!URL.canParse(course)) throw usageError(message('command.set-address', { found: course }), usage);
-  return new URL(`set/#${link.hash}`, course.replace(/\/*$/, '/')).href;
+  const home = URL.canParse(course) ? new URL(course) : null;
+  // What has no scheme before its port is taken for one: `localhost:4321`.
+  if (home === null || !/^https?:$/.test(home.protocol))
+    throw usageError(message('command.set-address', { found: course }), usage);
+  home.pathname = home.pathname.replace(/(?:\/index\.html)?\/*$/, '/');
+  return new URL(`set/#${link.hash}`, home).href;
 }
 
 function refused(why: Message): CommandError {

@@ -72,6 +72,16 @@ describe('a set from the command line', () => {
     expect(address.origin + address.pathname).toBe('https://school.example/collars/set/');
     expect(readSetLink(address.hash, exerciseNames())).toEqual({ ok: true, set });
   });
+
+  test.each([
+    ['http://127.0.0.1:4321', 'http://127.0.0.1:4321/set/'],
+    ['https://school.example/collars//', 'https://school.example/collars/set/'],
+    ['https://school.example/collars/index.html', 'https://school.example/collars/set/'],
+    ['https://school.example/collars/?year=2#top', 'https://school.example/collars/set/'],
+  ])('is printed as a link for the course at %s', async (course, way) => {
+    const { out } = await runHere(setCommand, ['swing', '--link', course]);
+    expect(out.replace(/#.*\n/, '')).toBe(way);
+  });
 });
 
 test.each([
@@ -85,6 +95,7 @@ test.each([
   ['a number that no day is meant by', ['roll-line', '--due', 'Friday 5']],
   ['a month without a day', ['roll-line', '--due', '2026-03']],
   ['an address that is none', ['roll-line', '--link', 'school']],
+  ['an address without its scheme', ['roll-line', '--link', 'localhost:4321']],
   ['checks that are no number', ['roll-line', '--checks', 'few']],
 ])('%s is refused in words', async (_, words) => {
   const { status, out, err } = await runHere(setCommand, words);
