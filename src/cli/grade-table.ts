@@ -4,6 +4,7 @@ import { rulesInForce } from '../garment/rules-in-force.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { spelled } from '../words/unseen.ts';
+import { inColumns } from './columns.ts';
 import type { NotMade } from './grade-piece.ts';
 
 const reader = { language: 'en', unit: 'cm' } as const;
@@ -101,14 +102,7 @@ function tidy(value: number): string {
 
 /** Cells padded to their widths and cut to fit, with a space between; the last is neither. */
 function line(cells: readonly (readonly [text: string | undefined, width: number])[]): string {
-  return `${cells.map(([text = '', width]) => (width === 0 ? spelled(text) : `${fitted(spelled(text), width)} `)).join('')}\n`;
-}
-
-function fitted(text: string, width: number): string {
-  const letters = [...text];
-  return letters.length <= width
-    ? text + ' '.repeat(width - letters.length)
-    : `${letters.slice(0, width - 1).join('')}…`;
+  return `${cells.map(([text = '', width]) => (width === 0 ? spelled(text) : `${inColumns(spelled(text), width)} `)).join('')}\n`;
 }
 
 function said(one: Message): string {
