@@ -114,7 +114,7 @@ async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number>
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
   // Students are named in it: what is not seen in a name is spelled, as in the rows.
   if (manner.form === 'summary')
-    await talk.say(spelledLines(`${JSON.stringify(classReport(kept), null, talk.terminal ? 2 : 0)}\n`));
+    await talk.say(spelledLines(`${JSON.stringify(classReport(kept, manner.by.set), null, talk.terminal ? 2 : 0)}\n`));
   if (manner.form === 'csv')
     await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set, stillMissing(unread, wholes)), reader));
   if (stopped) {

@@ -21,7 +21,7 @@ export type Value =
   | { readonly apart: readonly [number, number]; readonly unit: 'mm' | 'radians' }
   | { readonly named: string }
   | { readonly namedAll: readonly string[] }
-  | { readonly listed: readonly string[] }
+  | { readonly listed: readonly (string | Message)[] }
   | { readonly said: Message }
   | { readonly sentence: Message };
 

@@ -88,7 +88,10 @@ export function valueText(value: Value, reader: Reader): string | number {
     const names = value.namedAll.map((name) => nameText(name, reader));
     return listText(names, reader.language);
   }
-  if ('listed' in value) return listText(value.listed, reader.language);
+  if ('listed' in value) {
+    const listed = value.listed.map((one) => spoken(one, reader));
+    return listText(listed, reader.language);
+  }
   if ('sentence' in value) return saySentence(value.sentence, reader);
   return say(value.said, reader);
 }

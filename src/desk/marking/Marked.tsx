@@ -50,7 +50,7 @@ export function Marked({ desk, kept, titles, exercises, say }: MarkedProps): VNo
       <Untaken taken={taken} say={say} onGoOn={progress ? null : desk.goOn} onLeaveOut={desk.leaveOut} />
       <Loose loose={loose} titles={titles} say={say} pieceOf={inHand.work.pieceOf} onWrite={desk.write} />
       {/* While more is coming in, the class is not yet what it will be. */}
-      {progress ? null : <ClassView inHand={inHand} order={book.exercises} titles={titles} say={say} />}
+      {progress ? null : <ClassView inHand={inHand} order={book.exercises} set={set} titles={titles} say={say} />}
     </>
   );
 }

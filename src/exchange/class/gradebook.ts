@@ -33,6 +33,8 @@ export interface BookLine extends Student {
 export interface Gradebook {
   /** The columns: the exercises of the set in its order, or all that were handed in. */
   readonly exercises: readonly Name[];
+  /** Those of them that the set has not, so that nobody was asked for them. */
+  readonly others: readonly Name[];
   /** What all of them are worth together; of work marked by itself, what each is worth for whoever did it. */
   readonly of: number;
   /** By name. */
@@ -71,6 +73,7 @@ export function gradebookOf(
   );
   return {
     exercises,
+    others: set === null ? [] : others,
     of: set?.exercises.reduce((sum, { marks }) => sum + marks, 0) ?? sumOf(mostOf(counted)),
     lines: lines.toSorted((a, b) => byName.compare(a.student, b.student) || (a.key < b.key ? -1 : 1)),
     repeated: entries.length - counted.length,

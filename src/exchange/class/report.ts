@@ -2,6 +2,7 @@ import type { Name } from '../../drafting/step.ts';
 import type { MeasureName } from '../../grader/exercise.ts';
 import { type AlikeDrafts, alikeDrafts } from './alike/alike-drafts.ts';
 import { cronbachAlpha } from './alpha.ts';
+import { type Asked, isAsked } from './asked.ts';
 import { type ClassWork, latestOf } from './class-work.ts';
 import { discriminationIndex } from './discrimination.ts';
 
@@ -41,6 +42,8 @@ export interface ClassReport {
   readonly work: number;
   /** Earlier pieces that a later one took the place of. */
   readonly repeated: number;
+  /** Pieces that count, of exercises that the set has not: nothing else here tells of them. */
+  readonly aside: number;
   readonly exercises: readonly ExerciseReport[];
   /** Students who did every exercise, and Cronbach's alpha of the whole from theirs; null where they are too few to say. */
   readonly complete: number;
@@ -49,20 +52,25 @@ export interface ClassReport {
   readonly alike: readonly AlikeDrafts[];
 }
 
-/** What a class has understood and what not, from its marked work in any order. */
-export function classReport(work: Iterable<ClassWork>): ClassReport {
+/**
+ * What a class has understood and what not, from its marked work in any order. One student's work of another set would make of
+ * its exercises some that the rest of the class has not done: where there is a set, it is told of the set's alone.
+ */
+export function classReport(work: Iterable<ClassWork>, set: Asked): ClassReport {
   const all = [...work];
   const counted = latestOf(all);
-  const byStudent = Map.groupBy(counted, ({ student }) => student);
-  const byExercise = Map.groupBy(counted, ({ exercise }) => exercise);
+  const own = counted.filter((one) => isAsked(one, set));
+  const byStudent = Map.groupBy(own, ({ student }) => student);
+  const byExercise = Map.groupBy(own, ({ exercise }) => exercise);
   const names = [...byExercise.keys()].sort();
-  const wholes = new Map([...byStudent].map(([student, own]) => [student, sumOf(own) / names.length]));
-  const complete = [...byStudent.values()].filter((own) => own.length === names.length);
-  const table = complete.map((own) => names.map((name) => own.find(({ exercise }) => exercise === name)?.share ?? 0));
+  const wholes = new Map([...byStudent].map(([student, did]) => [student, sumOf(did) / names.length]));
+  const complete = [...byStudent.values()].filter((did) => did.length === names.length);
+  const table = complete.map((did) => names.map((name) => did.find(({ exercise }) => exercise === name)?.share ?? 0));
   return {
-    students: byStudent.size,
+    students: new Set(counted.map(({ student }) => student)).size,
     work: counted.length,
     repeated: all.length - counted.length,
+    aside: counted.length - own.length,
     exercises: names.map((name) => exerciseReport(name, byExercise.get(name) ?? [], wholes)),
     complete: complete.length,
     alpha: complete.length < LEAST_COMPLETE ? null : cronbachAlpha(table),

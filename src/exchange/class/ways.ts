@@ -1,6 +1,7 @@
 import type { Name } from '../../drafting/step.ts';
+import { houseRules } from '../../garment/house-rules.ts';
 import type { Grade } from '../../grader/result.ts';
-import type { Message } from '../../words/message.ts';
+import { type Message, message } from '../../words/message.ts';
 
 /** A classic wrong way that a draft went at a target, and what was said of it: in the exercise's own words where it is one of the exercise's. */
 export interface WayGone {
@@ -11,9 +12,19 @@ export interface WayGone {
   readonly off: number | null;
 }
 
+/** The choices of house rules as wrong ways: what another house has was followed. */
+const otherRules: ReadonlySet<string> = new Set(
+  houseRules.flatMap(({ choices }) => choices.map(({ name }) => `by-${name}`)),
+);
+
+const TAKEN_FOR = 'taken-for-';
+
 /** The short name of a wrong way, as it is written beside a picture. */
-export function wayWords(id: string): string {
-  return id.replaceAll('-', ' ');
+export function wayWords(id: string): Message {
+  if (otherRules.has(id)) return message('class.way-other-rule');
+  if (id.startsWith(TAKEN_FOR))
+    return message('class.way-taken-for', { target: { named: id.slice(TAKEN_FOR.length) } });
+  return message('class.way-named', { name: id.replaceAll('-', ' ') });
 }
 
 /** The wrong ways that a draft went, each target's once. */

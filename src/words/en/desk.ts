@@ -157,6 +157,8 @@ export const desk = {
   'mark.sum': entry(['of'], 'Of {of} marks'),
   'mark.nobody': plain('(no name)'),
   'mark.none': plain('none'),
+  'mark.not-asked': plain('–'),
+  'mark.head-other': entry(['title'], '{title} (not of this set)'),
   'mark.not-read': plain('not read'),
   'mark.unread-here': entry(
     ['count'],
@@ -201,7 +203,10 @@ export const desk = {
   'mark.check': entry(['target', 'check'], '{target}: {check}'),
   'mark.earned': entry(['facility'], '{facility} % earned'),
   'mark.way': entry(['way', 'count', 'asked'], '“{way}”: {count} of {asked}'),
-  'mark.missing': entry(['count'], '{count, plural, one {one handed in nothing} other {# handed in nothing}}'),
+  'mark.missing': entry(
+    ['count'],
+    '{count, plural, one {one has none} other {# have none}} that could be marked: not pointed out, or not drawn',
+  ),
   'mark.open-what': entry(['student', 'marks'], '{student}: {marks}. Open this work'),
   'mark.piece': entry(['student', 'title'], '{student}: {title}'),
   'mark.remarks': plain('Remarks:'),

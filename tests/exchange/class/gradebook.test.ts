@@ -41,10 +41,12 @@ describe('a gradebook', () => {
     expect(book).toMatchObject({ repeated: 1, of: 10, lines: [{ marks: 9 }] });
   });
 
-  test('puts what is not of the set behind it', () => {
-    expect(gradebookOf([entry('Tam', 'swing', 0, { of: 0, remarks: ['not-in-set'] })], weekTwo).exercises.at(-1)).toBe(
-      'swing',
-    );
+  test('puts what is not of the set behind it, and knows that nobody was asked for it', () => {
+    const strange = [entry('Tam', 'swing', 0, { of: 0, remarks: ['not-in-set'] })];
+    const { exercises, others } = gradebookOf(strange, weekTwo);
+    expect([exercises.at(-1), others]).toEqual(['swing', ['swing']]);
+    // Without a set there is nothing that it is not of.
+    expect(gradebookOf(strange, null).others).toEqual([]);
   });
 });
 

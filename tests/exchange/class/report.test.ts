@@ -16,17 +16,18 @@ const names = (count: number) => Array.from({ length: count }, (_, at) => `stude
 describe('the report on a class', () => {
   test('tells of a class of any size', () => {
     const size = 150_000;
-    const { students, exercises } = classReport(names(size).map((student) => work(student, 'roll-line', 1)));
+    const { students, exercises } = classReport(
+      names(size).map((student) => work(student, 'roll-line', 1)),
+      null,
+    );
     expect([students, exercises[0]?.worked, exercises[0]?.checks[0]?.asked]).toEqual([size, size, size]);
   });
 
   test('tells for every check how much of it was earned, and the wrong ways with how many went them', () => {
-    const { exercises } = classReport([
-      work('a', 'roll-line', 1),
-      work('b', 'roll-line', 0.5),
-      work('c', 'roll-line', 0),
-      work('d', 'roll-line', 0),
-    ]);
+    const { exercises } = classReport(
+      [work('a', 'roll-line', 1), work('b', 'roll-line', 0.5), work('c', 'roll-line', 0), work('d', 'roll-line', 0)],
+      null,
+    );
     expect(exercises).toEqual([
       {
         exercise: 'roll-line',
@@ -49,12 +50,15 @@ describe('the report on a class', () => {
 
   test('counts the last of what a student handed in more than once, wherever it was found', () => {
     const [early, late] = ['2026-03-01T09:00:00Z', '2026-03-02T09:00:00Z'];
-    const report = classReport([
-      work('a', 'swing', 1, { saved: late }),
-      work('a', 'swing', 0, { saved: early }),
-      work('b', 'swing', 1),
-      work('b', 'swing', 0),
-    ]);
+    const report = classReport(
+      [
+        work('a', 'swing', 1, { saved: late }),
+        work('a', 'swing', 0, { saved: early }),
+        work('b', 'swing', 1),
+        work('b', 'swing', 0),
+      ],
+      null,
+    );
     expect(report).toMatchObject({ students: 2, work: 2, repeated: 2 });
     expect(report.exercises[0]?.facility).toBe(0.5);
   });
@@ -73,10 +77,10 @@ describe('the report on a class', () => {
     const class_ = (count: number) =>
       names(count).flatMap((name, at) => [work(name, 'overlap', at % 2), work(name, 'swing', at % 3 === 0 ? 1 : 0)]);
     const groups = Math.ceil((LEAST_GROUP - 0.5) / 0.27);
-    expect(classReport(class_(groups - 1)).exercises[0]?.discrimination).toBeNull();
-    expect(classReport(class_(groups)).exercises[0]?.discrimination).not.toBeNull();
-    expect(classReport(class_(LEAST_COMPLETE - 1)).alpha).toBeNull();
-    expect(classReport(class_(LEAST_COMPLETE)).alpha).not.toBeNull();
+    expect(classReport(class_(groups - 1), null).exercises[0]?.discrimination).toBeNull();
+    expect(classReport(class_(groups), null).exercises[0]?.discrimination).not.toBeNull();
+    expect(classReport(class_(LEAST_COMPLETE - 1), null).alpha).toBeNull();
+    expect(classReport(class_(LEAST_COMPLETE), null).alpha).not.toBeNull();
   });
 
   test('takes for alpha only those who did everything', () => {
@@ -84,18 +88,37 @@ describe('the report on a class', () => {
       work(name, 'overlap', at % 2),
       work(name, 'swing', at % 2),
     ]);
-    const report = classReport([...whole, work('late comer', 'swing', 1)]);
+    const report = classReport([...whole, work('late comer', 'swing', 1)], null);
     expect(report.complete).toBe(LEAST_COMPLETE);
     expect(report.alpha).toBeCloseTo(1, 12);
   });
 
+  test('tells of the set alone: what one student did for another week is nobody else’s to have missed', () => {
+    const set = { exercises: ['overlap', 'swing'].map((exercise) => ({ exercise, marks: 10 })) };
+    const whole = names(LEAST_COMPLETE).flatMap((name, at) => [
+      work(name, 'overlap', at % 2),
+      work(name, 'swing', at % 2),
+    ]);
+    const strange = work('student 0', 'shawl', 1);
+    expect(classReport([...whole, strange], null).alpha).toBeNull();
+    const report = classReport([...whole, strange], set);
+    expect(report.exercises.map(({ exercise }) => exercise)).toEqual(['overlap', 'swing']);
+    expect(report).toMatchObject({
+      students: LEAST_COMPLETE,
+      work: whole.length + 1,
+      aside: 1,
+      complete: LEAST_COMPLETE,
+    });
+    expect(report.alpha).toBeCloseTo(1, 12);
+  });
+
   test('of nothing is empty', () => {
-    const counts = { students: 0, work: 0, repeated: 0, complete: 0 };
-    expect(classReport([])).toEqual({ ...counts, exercises: [], alpha: null, alike: [] });
+    const counts = { students: 0, work: 0, repeated: 0, aside: 0, complete: 0 };
+    expect(classReport([], null)).toEqual({ ...counts, exercises: [], alpha: null, alike: [] });
   });
 
   test('leaves out the checks of a draft that could not be laid on the table', () => {
-    const { exercises } = classReport([work('a', 'swing', 1), work('b', 'swing', 0, { checks: [] })]);
+    const { exercises } = classReport([work('a', 'swing', 1), work('b', 'swing', 0, { checks: [] })], null);
     expect(exercises[0]).toMatchObject({ worked: 2, facility: 0.5, checks: [{ asked: 1, facility: 1 }] });
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../../src/cli/exercises.ts';
 import type { Step } from '../../../src/drafting/step.ts';
-import { type Wayfarer, waysGoneIn, waysTaken } from '../../../src/exchange/class/ways.ts';
+import { type Wayfarer, waysGoneIn, waysTaken, wayWords } from '../../../src/exchange/class/ways.ts';
 import { gradeDraft } from '../../../src/grader/grade.ts';
 import { misread } from '../../../src/grader/misreading.ts';
 import { orderFor } from '../../../src/grader/order-for.ts';
@@ -20,6 +20,16 @@ function draft(student: string, steps: readonly Step[]): Wayfarer {
   const grade = gradeDraft(roll, orderFor(roll, student), steps, 'workroom');
   return { student, exercise: 'roll-line', ways: waysGoneIn(grade) };
 }
+
+describe('the short name of a wrong way', () => {
+  test('is the exercise’s own, but for what the grader knows everywhere', () => {
+    const named = (id: string) => say(wayWords(id), reader);
+    expect(named('through-neck-point')).toBe('through neck point');
+    expect(named('by-full')).toBe('another house’s rule');
+    expect(named('by-the-fall')).toBe('by the fall');
+    expect(named('taken-for-break-point')).toBe('taken for the break point');
+  });
+});
 
 describe('the wrong ways that a class went', () => {
   test('name those who went them in the order of their numbers', () => {

@@ -39,6 +39,7 @@ export function BookGrid(props: BookGridProps): VNode {
       <thead {...gridRoles.lines}>
         <BookHeads
           exercises={book.exercises}
+          others={book.others}
           titles={titles}
           of={book.of}
           order={order}
@@ -67,11 +68,15 @@ function useRows(
   const open = useCallback((student: string, exercise: string) => latest.current(student, exercise), []);
   const rowOf = (index: number, col: number | null): VNode | null => {
     const line = lines[index];
-    const places = { lines: book.lines, exercises: book.exercises, index: index + 2, standing: col, say, onOpen: open };
+    const { exercises, others } = book;
+    const places = { lines: book.lines, exercises, others, index: index + 2, standing: col, say, onOpen: open };
     return line ? <BookRow key={line.key} line={line} {...places} /> : null;
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: the lines stand for themselves.
-  const rows = useMemo(() => lines.map((_, index) => rowOf(index, null)), [lines, book.lines, book.exercises, say]);
+  const rows = useMemo(
+    () => lines.map((_, index) => rowOf(index, null)),
+    [lines, book.lines, book.exercises, book.others, say],
+  );
   const here = placeOf(at.line, lines);
   return here < 0 ? { rows, standing: false } : { rows: rows.with(here, rowOf(here, at.col)), standing: true };
 }

@@ -5,6 +5,8 @@ import type { Order } from './sorted.ts';
 
 interface BookHeadsProps {
   readonly exercises: readonly string[];
+  /** Those of them that the set has not. */
+  readonly others: readonly string[];
   readonly titles: ReadonlyMap<string, string>;
   /** What all of it is worth. */
   readonly of: number;
@@ -16,10 +18,14 @@ interface BookHeadsProps {
 }
 
 /** The heads of the gradebook, by which it is sorted. */
-export function BookHeads({ exercises, titles, of, order, standing, say, onSort }: BookHeadsProps): VNode {
+export function BookHeads({ exercises, others, titles, of, order, standing, say, onSort }: BookHeadsProps): VNode {
+  const headOf = (exercise: string): string => {
+    const title = titles.get(exercise) ?? exercise;
+    return others.includes(exercise) ? say('mark.head-other', { title }) : title;
+  };
   const columns: readonly (readonly [Order, string])[] = [
     [{ by: 'name' }, say('mark.student')],
-    ...exercises.map((exercise) => [{ by: 'exercise', exercise }, titles.get(exercise) ?? exercise] as const),
+    ...exercises.map((exercise) => [{ by: 'exercise', exercise }, headOf(exercise)] as const),
     [{ by: 'sum' }, say('mark.sum', { of })],
   ];
   return (

@@ -14,6 +14,8 @@ interface BookRowProps {
   /** Which line of the table it is, counted from 1 with the heads. */
   readonly index: number;
   readonly exercises: readonly string[];
+  /** Those of them that nobody was asked for. */
+  readonly others: readonly string[];
   /** The column in which the keyboard stands; null where it stands in another line. */
   readonly standing: number | null;
   readonly say: Say;
@@ -21,7 +23,7 @@ interface BookRowProps {
 }
 
 /** A student's line of the gradebook. */
-export function BookRow({ line, lines, index, exercises, standing, say, onOpen }: BookRowProps): VNode {
+export function BookRow({ line, lines, index, exercises, others, standing, say, onOpen }: BookRowProps): VNode {
   const name = nameAlone(line, say);
   const stop = (col: number): 0 | -1 => (col === standing ? 0 : -1);
   return (
@@ -49,7 +51,7 @@ export function BookRow({ line, lines, index, exercises, standing, say, onOpen }
           </td>
         ) : (
           <td {...gridRoles.cell} key={exercise} class="book-none" tabIndex={stop(at + 1)}>
-            {say(line.unread.some((one) => one.exercise === exercise) ? 'mark.not-read' : 'mark.none')}
+            {say(whyNone(line, exercise, others))}
           </td>
         );
       })}
@@ -58,6 +60,16 @@ export function BookRow({ line, lines, index, exercises, standing, say, onOpen }
       </td>
     </tr>
   );
+}
+
+/** Why there is no mark. */
+function whyNone(
+  { unread }: BookLine,
+  exercise: string,
+  others: BookRowProps['others'],
+): 'mark.not-read' | 'mark.not-asked' | 'mark.none' {
+  if (unread.some((one) => one.exercise === exercise)) return 'mark.not-read';
+  return others.includes(exercise) ? 'mark.not-asked' : 'mark.none';
 }
 
 /** Where the teacher's marks count: what the grader gave. */

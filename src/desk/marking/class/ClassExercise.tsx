@@ -21,6 +21,11 @@ interface ClassExerciseProps {
   readonly say: Say;
 }
 
+/** Where on the page an exercise is told of. */
+export function sectionOf(exercise: string): string {
+  return `class-${exercise}`;
+}
+
 /** What a class made of one exercise: how much of it was earned, the wrong ways that were gone, and where the answers lie. */
 export function ClassExercise({ report, ways, title, work, exercises, opened, say }: ClassExerciseProps): VNode {
   const { exercise: name, worked, facility, discrimination, checks } = report;
@@ -28,8 +33,10 @@ export function ClassExercise({ report, ways, title, work, exercises, opened, sa
   const exercise = exercises.known?.[name];
   const names = checkNames(exercise, checks);
   return (
-    <section class="class-exercise">
-      <h3>{title}</h3>
+    <section class="class-exercise" aria-labelledby={sectionOf(name)}>
+      <h3 id={sectionOf(name)} tabIndex={-1}>
+        {title}
+      </h3>
       <p>
         {say('mark.worked', { worked, facility: percent(facility) })}{' '}
         {discrimination === null

@@ -105,9 +105,9 @@ function crowdOf(answers: number): 'few' | 'some' | 'many' {
 function chalkWords(
   half: number | null,
   by: ReturnType<typeof usualStrictness>,
-  { exercise, target, pieces, say }: ClassPictureProps,
+  { exercise, target, under, pieces, say }: ClassPictureProps,
 ): string | null {
-  if (half === null) return say.message(whyNoChalk(exercise, target));
+  if (half === null) return say.message(whyNoChalk(exercise, target, under.givens.measures));
   if (by === null || by.count === pieces.length) return null;
   const strictness = say(`class.chalk.${by.strictness}`);
   return say('class.chalk-by', { strictness, count: by.count, worked: pieces.length });

@@ -1,32 +1,46 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { type Asked, isAsked } from '../../../exchange/class/asked.ts';
 import { classReport, type ExerciseReport, LEAST_COMPLETE } from '../../../exchange/class/report.ts';
 import { waysTaken } from '../../../exchange/class/ways.ts';
+import type { ProblemSet } from '../../../exchange/set.ts';
 import type { Say } from '../../../table/say.ts';
+import type { TheClass } from '../the-class.ts';
 import { AlikeQuestions } from './AlikeQuestions.tsx';
 import { ClassExercise } from './ClassExercise.tsx';
 import './class-view.css';
 import { hundredth } from './figures.ts';
+import { TeachFirst } from './TeachFirst.tsx';
 import type { ClassInHand } from './use-class.ts';
 
 interface ClassViewProps {
   /** The exercises in the order of the gradebook. */
   readonly order: readonly string[];
   readonly inHand: ClassInHand;
+  readonly set: ProblemSet | null;
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
 }
 
 /** What the class has understood and what not, with a sentence on each figure that a teacher can use. */
-export function ClassView({ inHand, order, titles, say }: ClassViewProps): VNode | null {
+export function ClassView({ inHand, order, set, titles, say }: ClassViewProps): VNode | null {
   const { sound, work, opened, exercises } = inHand;
-  const report = useMemo(() => classReport(sound.map(({ kept }) => kept)), [sound]);
+  const report = useMemo(
+    () =>
+      classReport(
+        sound.map(({ kept }) => kept),
+        set,
+      ),
+    [sound, set],
+  );
+  const asked = useMemo(() => work.counted.filter(({ kept }) => isAsked(kept, set)), [work, set]);
   const ways = useMemo(() => waysTaken(work.counted.map(({ kept, ways: gone }) => ({ ...kept, ways: gone }))), [work]);
   if (report.work === 0) return null;
   const place = ({ exercise }: ExerciseReport): number => order.indexOf(exercise);
   return (
     <section class="class-view" aria-labelledby="mark-class">
       <h2 id="mark-class">{say('mark.class')}</h2>
+      <TeachFirst counted={asked} titles={titles} say={say} />
       <AlikeQuestions alike={report.alike} titles={titles} work={work} opened={opened} say={say} />
       <p>{say('mark.facility-why')}</p>
       {report.exercises
@@ -48,6 +62,22 @@ export function ClassView({ inHand, order, titles, say }: ClassViewProps): VNode
           ? say('mark.alpha-none', { least: LEAST_COMPLETE, complete: report.complete })
           : say('mark.alpha', { alpha: hundredth(report.alpha), complete: report.complete })}
       </p>
+      <Aside {...{ work, set, titles, say }} />
     </section>
   );
+}
+
+interface AsideProps {
+  readonly work: TheClass;
+  readonly set: Asked;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly say: Say;
+}
+
+/** Work of exercises that the set has not, which is told of nowhere here. */
+function Aside({ work, set, titles, say }: AsideProps): VNode | null {
+  const aside = work.counted.filter(({ kept }) => !isAsked(kept, set)).map(({ kept }) => kept.exercise);
+  if (aside.length === 0) return null;
+  const listed = [...new Set(aside)].map((exercise) => titles.get(exercise) ?? exercise);
+  return <p class="small">{say('class.aside', { count: aside.length, titles: { listed } })}</p>;
 }

@@ -26,7 +26,12 @@ export function ClassWays({ ways, worked, title, work, opened, say }: ClassWaysP
         {ways.map(({ exercise, target, id, students, says, to }) => (
           <li key={`${target}/${id}`}>
             <p class="class-way">
-              {say('class.way', { target: { named: target }, way: wayWords(id), count: students.length, worked })}
+              {say('class.way', {
+                target: { named: target },
+                way: { said: wayWords(id) },
+                count: students.length,
+                worked,
+              })}
             </p>
             <p class="class-said">
               {say('class.said-to', { student: studentName(work.whoIs(to), say), says: spelled(say.message(says)) })}

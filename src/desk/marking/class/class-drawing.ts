@@ -3,6 +3,7 @@ import type { Name } from '../../../drafting/step.ts';
 import type { Footing } from '../../../exchange/class/laid/footing.ts';
 import { laidOver, type Stray } from '../../../exchange/class/laid/stray.ts';
 import type { UnderSheet } from '../../../exchange/class/laid/under-sheet.ts';
+import { wayWords } from '../../../exchange/class/ways.ts';
 import { polyline } from '../../../geometry/path.ts';
 import type { Point } from '../../../geometry/point.ts';
 import { type Box, boxAbout, padded, widthOf, withAspect } from '../../../table/drawing/box.ts';
@@ -81,7 +82,7 @@ function bundlesOf({ right, gathered, together, alone }: ClassTarget, footing: F
   return [
     { group: RIGHT, words: message('class.cluster-right', { count: right.length }), tone: 'class', laid: lay(right) },
     ...gathered.map(({ way, strays }): Bundle => {
-      const words = message('class.cluster', { way, count: strays.length });
+      const words = message('class.cluster', { way: { said: wayWords(way) }, count: strays.length });
       return { group: `way-${way}`, words, tone: 'red', laid: lay(strays) };
     }),
     ...together.map((all, index): Bundle => {

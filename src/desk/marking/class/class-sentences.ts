@@ -1,6 +1,9 @@
+import { evaluate } from '../../../drafting/expression.ts';
+import type { Givens } from '../../../drafting/sheet.ts';
 import { isRanged } from '../../../exchange/class/laid/band.ts';
 import type { Footing } from '../../../exchange/class/laid/footing.ts';
 import { type Spread, spreadOf } from '../../../exchange/class/laid/spread.ts';
+import { wayWords } from '../../../exchange/class/ways.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import { wayOf } from '../../../grader/way.ts';
 import { type Message, message } from '../../../words/message.ts';
@@ -29,8 +32,12 @@ export function classSentences(answers: ClassTarget, footing: Footing, worked: n
 /** Which misreadings come out there, and how often. */
 function gatheredSentences({ gathered }: ClassTarget): readonly Message[] {
   if (gathered.length < 2)
-    return gathered.map(({ way, strays }) => message('class.gathered', { count: strays.length, way }));
-  const ways = gathered.map(({ way, strays }) => `“${way}” (${strays.length})`);
+    return gathered.map(({ way, strays }) =>
+      message('class.gathered', { count: strays.length, way: { said: wayWords(way) } }),
+    );
+  const ways = gathered.map(({ way, strays }) =>
+    message('class.gathered-one', { way: { said: wayWords(way) }, count: strays.length }),
+  );
   return [message('class.gathered-several', { ways: { listed: ways } })];
 }
 
@@ -58,7 +65,8 @@ function spreadSentences(spread: Spread, count: number): readonly Message[] {
   const { furthest, at, lean } = spread;
   if (furthest < ON_IT) return [message('class.all-on')];
   const far = farSentence(spread, count);
-  if (Math.hypot(lean.x, lean.y) < ON_IT) return [far, message('class.lean-not')];
+  // Where half of them lie on it, or as many to this side as to that, there is no more to be said.
+  if (Math.hypot(lean.x, lean.y) < ON_IT) return [far];
   const way = { said: wayOf(lean) };
   if (at === null) return [far, message('class.lean', { way })];
   return [far, at.name === null ? message('class.lean-most', { way }) : leanAt(at.name, way)];
@@ -77,7 +85,12 @@ function leanAt(spot: string, way: { readonly said: Message }): Message {
 }
 
 /** Why there is no chalk, where there is none. */
-export function whyNoChalk({ checks }: Exercise, target: string): Message {
-  const ranged = checks.some((check) => check.target === target && isRanged(check));
-  return message(ranged ? 'class.range' : 'class.single');
+export function whyNoChalk({ checks }: Exercise, target: string, measures: Givens['measures']): Message {
+  const ranged = checks.filter((check) => check.target === target && isRanged(check));
+  const [only] = ranged;
+  if (only === undefined) return message('class.single');
+  // How far a run may stray from the right one is room about that one, and no range of right ones.
+  const room = ranged.length === 1 && only.measure === 'shape' && only.most !== undefined ? only.most : null;
+  const most = room === null ? null : evaluate(room, measures);
+  return most?.ok ? message('class.room', { room: { mm: most.quantity.value } }) : message('class.range');
 }

@@ -1,11 +1,11 @@
 import type { Name } from '../../../drafting/step.ts';
 import { type Stray, sizeOf } from '../../../exchange/class/laid/stray.ts';
-import { wayWords } from '../../../exchange/class/ways.ts';
 import type { Sound } from '../intake/taken.ts';
 import { type Lone, togetherIn } from './together.ts';
 
 /** Answers of a class that lie together because they went the same wrong way. */
 export interface Gathered {
+  /** By its id. */
   readonly way: string;
   readonly strays: readonly Stray[];
 }
@@ -60,5 +60,5 @@ function isRight({ kept }: Sound, target: Name): boolean {
 
 function wayGone({ ways }: Sound, target: Name): string | null {
   const gone = ways.find((way) => way.target === target);
-  return gone ? wayWords(gone.id) : null;
+  return gone ? gone.id : null;
 }

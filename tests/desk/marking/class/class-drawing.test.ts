@@ -60,14 +60,14 @@ describe('a class in one picture', () => {
   test('gathers those who went the same wrong way, and writes it beside them with how many they are', () => {
     const labels = drawn('roll-line').labels.map(({ words }) => say(words, reader));
     expect(labels).toContain('through neck point: 2');
-    expect(classTarget(pieces, 'roll-line').gathered).toMatchObject([{ way: 'through neck point' }]);
+    expect(classTarget(pieces, 'roll-line').gathered).toMatchObject([{ way: 'through-neck-point' }]);
     expect(labels).toContain('right: 2');
   });
 
   test('says how many, how far off, which way, and where some lie together', async () => {
     // Where two are right and two are not, nobody lies half way.
     expect(told('roll-line')).toMatch(
-      /^4 of 5 can be laid here; 2 are right\. Half of them or more lie on the right place; the furthest lies .+ off\. The middle of the class lies on it\. 2 lie where “through neck point” comes out\.$/,
+      /^4 of 5 can be laid here; 2 are right\. Half of them or more lie on the right place; the furthest lies .+ off\. 2 lie where “through neck point” comes out\.$/,
     );
     const wronger = await piecesOf(roll, { Ana: roll.reference, Bo: wrong, Cem: wrong });
     const [many, far] = classSentences(classTarget(wronger, 'roll-line'), footingOf('roll-line'), 3);
@@ -105,8 +105,15 @@ describe('a class in one picture', () => {
   });
 
   test('says why there is no chalk', () => {
-    expect(say(whyNoChalk(loadExercise('plan-muslin'), 'side-cut'), reader)).toContain('leaves a range');
-    expect(say(whyNoChalk(loadExercise('edge-ease'), 'fall-line'), reader)).toContain('single places');
+    const why = (exercise: string, target: string) =>
+      say(whyNoChalk(loadExercise(exercise), target, new Map()), reader);
+    expect(why('plan-muslin', 'side-cut')).toContain('leaves a range');
+    expect(why('lapel-worn', 'lapel-edge-worn')).toContain('leaves a range');
+    expect(why('edge-ease', 'fall-line')).toContain('single places');
+    // The neck edge has one right run, and so much room beside it: no range of right ones.
+    expect(why('neck-edge', 'collar-neck-edge')).toBe(
+      'Between its marks it may run up to 0.6 cm beside the dotted line, which is left to taste; so no chalk is laid along it.',
+    );
   });
 
   test('is of nobody where there is no work', () => {
