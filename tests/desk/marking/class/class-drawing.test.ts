@@ -74,7 +74,7 @@ describe('a class in one picture', () => {
     expect(many && say(many, reader)).toBe('One of 3 is right.');
     expect(far && say(far, reader)).toMatch(/^Half of them lie within 3\.\d cm of the right place; the furthest/);
     expect(told('break-point')).toBe(
-      '4 of 5 can be laid here; 3 are right. Half of them or more lie on the right place; the furthest lies 2 cm off. The middle of the class lies on it.',
+      '4 of 5 can be laid here; 3 are right. Half of them or more lie on the right place; the furthest lies 2 cm off.',
     );
     expect(told('overlap-edge')).toBe('All 5 are right.');
   });
