@@ -17,11 +17,21 @@ export function withLastWords(shelf: Pick<Shelf, 'look' | 'read' | 'put' | 'remo
     },
     forget: () => storage.remove(KEY),
     finish: async () => {
-      const { work, over } = lastIn(storage.read(KEY)) ?? { work: null, over: [] };
-      for (const stamp of over) if (work !== null && (await shelf.put(work, stamp)) !== 'elsewhere') break;
-      storage.remove(KEY);
+      const last = lastIn(storage.read(KEY));
+      const kept = last === null ? 'elsewhere' : await putOverOne(shelf, last);
+      // Where there was no room for it, this is the only place it has.
+      if (kept !== 'full' && kept !== 'forbidden') storage.remove(KEY);
     },
   };
+}
+
+/** Puts work over what has one of the stamps it names: `elsewhere` where something else lies there. */
+async function putOverOne(shelf: Pick<Shelf, 'put'>, { work, over }: LastWords): ReturnType<Shelf['put']> {
+  for (const stamp of over) {
+    const kept = await shelf.put(work, stamp);
+    if (kept !== 'elsewhere') return kept;
+  }
+  return 'elsewhere';
 }
 
 interface LastWords {

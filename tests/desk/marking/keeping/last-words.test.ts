@@ -57,6 +57,16 @@ describe('work that was being put away as the page was closed', () => {
     expect(await afterwards(work('c'), [null])).toEqual(['c', 0]);
   });
 
+  test.each(['full', 'forbidden'] as const)('stays noted where the shelf is %s, until there is room', async (why) => {
+    const { storage } = browser();
+    const shelf = shelfWith(work('a'));
+    const words = withLastWords({ ...shelf, put: () => Promise.resolve(why) }, storage);
+    words.note(work('b'), ['a']);
+    await words.finish();
+    await withLastWords(shelf, storage).finish();
+    expect(shelf.lying?.stamp).toBe('b');
+  });
+
   test('is forgotten where there was time, and passed over where it is damaged', async () => {
     const { storage, lying } = browser();
     const shelf = shelfWith(work('a'));
