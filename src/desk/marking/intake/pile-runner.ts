@@ -124,8 +124,12 @@ export class PileRunner {
     this.undone = pile.files.map(({ name }) => name);
     if (pile.files.length > 0) this.put({ held: begunOn(this.state.held) });
     const worker = new Worker(new URL('./marking-worker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => this.hear(data));
-    worker.addEventListener('error', () => this.hear({ failed: true }));
+    // What was on its way when the desk was cleared or stopped is nobody's any more.
+    const hear = (answer: Answer): void => {
+      if (this.worker === worker) this.hear(answer);
+    };
+    worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => hear(data));
+    worker.addEventListener('error', () => hear({ failed: true }));
     this.worker = worker;
     worker.postMessage({ ...pile, set: this.state.held.set, exercises: this.exercises } satisfies Task);
   }
@@ -151,7 +155,8 @@ export class PileRunner {
     // A set that turns up late marks again what was marked before it; so does one that was laid down meanwhile.
     this.markAgain(byOtherSet(this.state.held));
     const done = answer.flatMap((one) => (one.kind === 'done' ? [one] : []));
-    this.undone = this.undone.filter((name) => !done.some((one) => one.name === name));
+    // Of two files of one name, as two folders that were dropped may have, one is done at a time.
+    for (const { name } of done) this.undone = withoutFirst(this.undone, name);
     const { progress } = this.state;
     const size = done.reduce((sum, one) => sum + one.size, 0);
     this.put({ progress: progress && { ...progress, done: progress.done + size } });
@@ -166,4 +171,9 @@ export class PileRunner {
     this.put({ held });
     if (pieces.length > 0) this.wait({ files: [], pieces });
   }
+}
+
+function withoutFirst(names: readonly string[], name: string): readonly string[] {
+  const at = names.indexOf(name);
+  return at < 0 ? names : names.toSpliced(at, 1);
 }
