@@ -18,6 +18,7 @@ import { type Finding, reportOn } from './report.ts';
 import type { CheckResult, Grade } from './result.ts';
 import { slipOf } from './slip.ts';
 import type { Strictness } from './tolerance.ts';
+import { unclaimedFor } from './unclaimed.ts';
 import { unitOf } from './unit.ts';
 import { usedTargets } from './used-targets.ts';
 
@@ -51,7 +52,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
     of,
     problems: [...problemsOf(sheet), ...oddClaims(exercise, steps)],
     checks,
-    reports: findings.map((finding) => reportOn(finding, givens)),
+    reports: findings.map((finding) => reportOn(finding, givens, unclaimedFor(bench, finding.judged, steps, sheet))),
     otherFigures: tryOthers({ exercise, order, learner, steps, strictness, judged, work: sheet.work }),
   };
 }

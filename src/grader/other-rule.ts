@@ -1,7 +1,7 @@
 import { type HouseChoice, type HouseRule, houseRules } from '../garment/house-rules.ts';
 import { ruleInWords } from '../garment/rules-in-force.ts';
 import { message } from '../words/message.ts';
-import { advice } from './advice.ts';
+import { mending } from './advice.ts';
 import type { Bench, Slip } from './bench.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { layOut } from './lay-out.ts';
@@ -23,7 +23,10 @@ export function otherRuleOf(bench: Bench, judged: JudgedTarget): Slip | null {
       other: { said: ruleInWords(rule, other) },
       ours: { said: ruleInWords(rule, inForce) },
     });
-    return { id: `by-${other.name}`, says: [followed, ...advice(judged, bench.givens)] };
+    return {
+      id: `by-${other.name}`,
+      says: [followed, message('grader.other-rule-why'), ...mending(judged, bench.givens)],
+    };
   }
   return null;
 }

@@ -23,15 +23,20 @@ export interface Finding {
 
 const worse: Readonly<Record<Status, number>> = { within: 0, near: 1, beyond: 2, missing: 3 };
 
-/** One paragraph about a target: what, by how much and which way; why it shows on the body; what to do; what it was judged from. */
-export function reportOn(finding: Finding, givens: Givens): TargetReport {
+/** One paragraph about a target: what, by how much and which way; why it shows on the body; what to do; what it was judged from. `unclaimed` is the step, from 0, that makes a right answer where none is pointed out. */
+export function reportOn(finding: Finding, givens: Givens, unclaimed: number | null): TargetReport {
   const { judged } = finding;
   const status = judged.checks.reduce<Status>(
     (sum, { status: one }) => (worse[one] > worse[sum] ? one : sum),
     'within',
   );
   const notMade = judged.answer.found === 'not-made' ? judged.answer.problem.step : null;
-  return { target: judged.target.name, status, notMade, sentences: sentencesFor(finding, status, givens) };
+  return {
+    target: judged.target.name,
+    status,
+    notMade,
+    sentences: unclaimed === null ? sentencesFor(finding, status, givens) : [unclaimedSentence(judged, unclaimed)],
+  };
 }
 
 function sentencesFor(finding: Finding, status: Status, givens: Givens): readonly Message[] {
@@ -50,6 +55,10 @@ function sentencesFor(finding: Finding, status: Status, givens: Givens): readonl
   const from = earlier.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
   const origin = earlier.length > 0 ? earlier : finding.sound;
   return [...about, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })])];
+}
+
+function unclaimedSentence({ target }: JudgedTarget, step: number): Message {
+  return message('grader.unclaimed', { target: { named: target.name }, step: step + 1 });
 }
 
 /** Pointed out, but its step came to nothing; where the step itself is at fault, and not an earlier one, that is said. */

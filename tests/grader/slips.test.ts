@@ -97,10 +97,10 @@ describe('another house’s rule', () => {
     expect(
       said(gradeDraft(exercise, orderOn(exercise, figures[0] ?? never()), steps, 'workroom'), 'overlap-edge'),
     ).toMatchInlineSnapshot(`
-        "Your overlap edge is where another house has it: there, the overlap is the one that the order states, whatever the button. By the house rule on this order, the overlap is twice the button’s diameter.
-        The button sits with its middle on the centre front, and the edge must clear its rim by enough cloth to hold the buttonhole. Too little, and the rim hangs over the edge or the hole tears out. Too much, and the button looks lost on a wide flap that does not lie flat.
-        Work the overlap out from the button by the house rule: on this order it comes to 1 1/2 in. Draw the edge parallel to the centre front at that distance, to the left."
-      `);
+      "Your overlap edge is where another house has it: there, the overlap is the one that the order states, whatever the button. By the house rule on this order, the overlap is twice the button’s diameter.
+      As drafting that is no fault. But a house keeps to one rule, so that whatever is cut there goes together.
+      Work the overlap out from the button by the house rule: on this order it comes to 1 1/2 in. Draw the edge parallel to the centre front at that distance, to the left."
+    `);
   });
 });
 

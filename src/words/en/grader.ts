@@ -14,6 +14,10 @@ export const grader = {
     'Your {target} is right, as seen from your own {judged}: {count, plural, one {that slip was} other {those slips were}} marked there and not counted again.',
   ),
   'grader.missing': entry(['target'], 'Nothing on the sheet is pointed out as the {target} yet.'),
+  'grader.unclaimed': entry(
+    ['target', 'step'],
+    'Step {step} makes a right {target}, but is not pointed out as it. Say of step {step} that it is your {target}; nothing need be drawn again.',
+  ),
   'grader.not-made': entry(
     ['target', 'step', 'problem'],
     'Your {target} (step {step}) could not be drawn. {problem} Mend step {step} first.',
@@ -21,6 +25,9 @@ export const grader = {
   'grader.not-made-yet': entry(
     ['target', 'step', 'problem'],
     'Your {target} (step {step}) could not be drawn. {problem}',
+  ),
+  'grader.other-rule-why': plain(
+    'As drafting that is no fault. But a house keeps to one rule, so that whatever is cut there goes together.',
   ),
   'grader.claimed-twice': entry(
     ['target', 'steps', 'last'],
