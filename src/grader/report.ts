@@ -23,7 +23,7 @@ export interface Finding {
 
 const worse: Readonly<Record<Status, number>> = { within: 0, near: 1, beyond: 2, missing: 3 };
 
-/** One paragraph about a target: what, by how much and which way; why it shows on the body; what to do; what it was judged from. `unclaimed` is the step, from 0, that makes a right answer where none is pointed out. */
+/** What is said of a target, a paragraph for each of its faults: what, by how much and which way; why it shows on the body; what to do; what it was judged from. `unclaimed` is the step, from 0, that makes a right answer where none is pointed out. */
 export function reportOn(finding: Finding, givens: Givens, unclaimed: number | null): TargetReport {
   const { judged } = finding;
   const status = judged.checks.reduce<Status>(
@@ -31,30 +31,30 @@ export function reportOn(finding: Finding, givens: Givens, unclaimed: number | n
     'within',
   );
   const notMade = judged.answer.found === 'not-made' ? judged.answer.problem.step : null;
-  return {
-    target: judged.target.name,
-    status,
-    notMade,
-    sentences: unclaimed === null ? sentencesFor(finding, status, givens) : [unclaimedSentence(judged, unclaimed)],
-  };
+  const paragraphs =
+    unclaimed === null ? paragraphsFor(finding, status, givens) : [[unclaimedSentence(judged, unclaimed)]];
+  return { target: judged.target.name, status, notMade, sentences: paragraphs.flat(), paragraphs };
 }
 
-function sentencesFor(finding: Finding, status: Status, givens: Givens): readonly Message[] {
+function paragraphsFor(finding: Finding, status: Status, givens: Givens): readonly (readonly Message[])[] {
   const { judged, slip, earlier } = finding;
   const target = { named: judged.target.name };
-  if (status === 'within') return [rightSentence(finding)];
+  if (status === 'within') return [[rightSentence(finding)]];
   if (judged.answer.found === 'nothing')
-    return [message('grader.missing', { target }), ...mends(judged.checks, givens)];
-  if (judged.answer.found === 'not-made') return notMade(target, judged.answer.problem);
+    return [[message('grader.missing', { target }), ...mends(judged.checks, givens)]];
+  if (judged.answer.found === 'not-made') return [notMade(target, judged.answer.problem)];
   if (judged.answer.found === 'wrong-kind') {
     const found = { said: kindWord(judged.answer.kind) };
     const wanted = { said: kindWord(judged.target.makes) };
-    return [message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)];
+    return [[message('grader.wrong-kind', { target, found, wanted }), ...mends(judged.checks, givens)]];
   }
-  const about = slip === null ? faults(judged, givens) : [...slip.says, ...judged.checks.flatMap(closeTo)];
+  const about = slip === null ? faults(judged, givens) : [[...slip.says, ...judged.checks.flatMap(closeTo)]];
   const from = earlier.length > 0 ? 'grader.judged-from-slip' : 'grader.judged-from-right';
   const origin = earlier.length > 0 ? earlier : finding.sound;
-  return [...about, ...(origin.length === 0 ? [] : [message(from, { judged: namesOf(origin), count: origin.length })])];
+  if (origin.length === 0) return about;
+  const judgedFrom = message(from, { judged: namesOf(origin), count: origin.length });
+  // What goes for one fault stands beside it, what goes for several behind them.
+  return about.length === 1 ? [[...about.flat(), judgedFrom]] : [...about, [judgedFrom]];
 }
 
 function unclaimedSentence({ target }: JudgedTarget, step: number): Message {
@@ -86,16 +86,19 @@ function kindWord(kind: ShapeKind): Message {
   return message(`kind.${kind}`);
 }
 
-/** For every check that is off: what is off, why it shows on the body, what to do. */
-function faults(judged: JudgedTarget, givens: Givens): readonly Message[] {
+/** For every check that is off: what is off, why it shows on the body, what to do. What was said of one is not said of the next. */
+function faults(judged: JudgedTarget, givens: Givens): readonly (readonly Message[])[] {
   const off = judged.checks.filter(({ status }) => status !== 'within');
-  const said = worthSaying(off).flatMap((check) => [
-    whatIsOff(judged, check),
-    written(check.check.why, fillers(check, givens)),
-    written(check.check.mend, fillers(check, givens)),
-    ...closeTo(check),
-  ]);
-  return once(said);
+  const seen = new Set<string>();
+  return worthSaying(off)
+    .map((check) => [
+      whatIsOff(judged, check),
+      written(check.check.why, fillers(check, givens)),
+      written(check.check.mend, fillers(check, givens)),
+      ...closeTo(check),
+    ])
+    .map((said) => once(said, seen))
+    .filter(({ length }) => length > 0);
 }
 
 /** What a check that is nearly right still earns. */
@@ -108,8 +111,7 @@ function mends(checks: readonly JudgedCheck[], givens: Givens): readonly Message
 }
 
 /** Two checks of one target often end in the same advice; it is given once. */
-function once(messages: readonly Message[]): readonly Message[] {
-  const seen = new Set<string>();
+function once(messages: readonly Message[], seen: Set<string> = new Set()): readonly Message[] {
   return messages.filter((one) => {
     const id = 'text' in one ? one.text : `${one.key} ${JSON.stringify(one.values)}`;
     if (seen.has(id)) return false;

@@ -41,6 +41,8 @@ export interface TargetReport {
   readonly notMade: number | null;
   /** Sentences in order: what, how much and which way; why; what to do; what it was judged from. */
   readonly sentences: readonly Message[];
+  /** The same, to be set in a paragraph each: of several faults one each, and last what goes for all of them. */
+  readonly paragraphs: readonly (readonly Message[])[];
 }
 
 /** The step at which a draft lets go on other figures. */

@@ -6,6 +6,7 @@ import type { Onward } from '../onward.ts';
 import type { Say } from '../say.ts';
 import { targetsBy } from '../use-marking.ts';
 import { ReportEnds } from './ReportEnds.tsx';
+import { Said } from './Said.tsx';
 
 interface ReportProps {
   readonly grade: Grade;
@@ -86,7 +87,7 @@ function Note({ report, tells, say }: NoteProps): VNode {
         <span class="note-target">{say('table.label', { name: { named: report.target } })}</span>
         <span class="note-status">{say('table.status', { status: tells ? report.status : verdictOf(report) })}</span>
       </h3>
-      {tells ? <p>{report.sentences.map((sentence) => say.message(sentence)).join(' ')}</p> : null}
+      {tells ? <Said report={report} say={say} /> : null}
     </div>
   );
 }

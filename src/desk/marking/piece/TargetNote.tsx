@@ -2,8 +2,8 @@ import type { VNode } from 'preact';
 import type { TargetMarks } from '../../../exchange/notes/noted-marks.ts';
 import type { OwnMark } from '../../../exchange/notes/notes.ts';
 import type { TargetReport } from '../../../grader/result.ts';
+import { Said } from '../../../table/parts/Said.tsx';
 import type { Say } from '../../../table/say.ts';
-import { spelled } from '../../../words/unseen.ts';
 import { Marks } from './Marks.tsx';
 
 interface TargetNoteProps {
@@ -17,14 +17,14 @@ interface TargetNoteProps {
 
 /** What is said of one target, and its marks: the grader's and, where the teacher gave another, hers with the reason. */
 export function TargetNote({ report, marks, say, onMark }: TargetNoteProps): VNode {
-  const { target, status, sentences } = report;
+  const { target, status } = report;
   return (
     <div class="piece-note" data-status={status} data-target={target}>
       <h3>
         {say('table.label', { name: { named: target } })}{' '}
         <span class="piece-status">{say('table.status', { status })}</span>
       </h3>
-      <p>{spelled(sentences.map((sentence) => say.message(sentence)).join(' '))}</p>
+      <Said report={report} say={say} />
       {marks === null ? null : <Marks marks={marks} say={say} onMark={onMark} />}
     </div>
   );

@@ -5,6 +5,7 @@ import type { PieceNotes } from '../../../exchange/notes/notes.ts';
 import { heightOf, widthOf } from '../../../table/drawing/box.ts';
 import type { Drawing } from '../../../table/drawing/drawing.ts';
 import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
+import { Said } from '../../../table/parts/Said.tsx';
 import type { Say } from '../../../table/say.ts';
 import { spelled, spelledLines } from '../../../words/unseen.ts';
 import { markedDrawing } from '../piece/marked-drawing.ts';
@@ -78,7 +79,7 @@ function rightWords({ right }: ReturnType<typeof toldOf>, of: number, say: Say):
 }
 
 function Note({ told: { report, marks }, say }: { readonly told: ToldTarget; readonly say: Say }): VNode {
-  const { target, status, sentences } = report;
+  const { target, status } = report;
   const own = marks?.own ?? null;
   return (
     <div class="feedback-note">
@@ -86,7 +87,7 @@ function Note({ told: { report, marks }, say }: { readonly told: ToldTarget; rea
         {say('table.label', { name: { named: target } })}{' '}
         <span class="piece-status">{say('table.status', { status })}</span>
       </h4>
-      <p>{spelled(sentences.map((sentence) => say.message(sentence)).join(' '))}</p>
+      <Said report={report} say={say} />
       {marks === null || own === null ? null : (
         <p class="feedback-hand">
           {say('feedback.changed', {
