@@ -25,8 +25,14 @@ export function nearestOn(path: Path, p: Point): Nearest {
 
 /** That point, without how far along it lies. */
 export function nearestPoint(path: Path, p: Point): Point {
+  // Does a piece begin or end there? Curves are mostly asked about points that they were drawn through.
+  for (const { p0, p3 } of path) if (isAt(p0, p) || isAt(p3, p)) return p;
   const { index, t } = nearestPlace(path, p);
   return pointAt(pieceAt(path, index), t);
+}
+
+function isAt(one: Point, other: Point): boolean {
+  return one.x === other.x && one.y === other.y;
 }
 
 /** The nearest place, without its station; `first` is the piece to look at first, which saves work when it is near. */

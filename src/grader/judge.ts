@@ -90,7 +90,7 @@ export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, foot
   const itself = answer.found === 'right-kind' && answer.shape === footing.right ? answer.shape : null;
   return checksOf(ruler.exercise, target.name).every(
     (check) =>
-      (itself !== null && holdsOfItself(check, itself)) ||
+      (itself !== null && holdsOfItself(check, itself, footing.reference)) ||
       judgeCheck(check, answer, footing, ruler).status === 'within',
   );
 }

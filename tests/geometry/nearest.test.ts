@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arcPath } from '../../src/geometry/arc.ts';
 import { straight } from '../../src/geometry/cubic.ts';
-import { nearestOn, placeWithin } from '../../src/geometry/nearest.ts';
+import { nearestOn, nearestPoint, placeWithin } from '../../src/geometry/nearest.ts';
 import { polyline } from '../../src/geometry/path.ts';
 import { pointAtStation } from '../../src/geometry/station.ts';
 import { anyAngle, anyCubic, anyPath, anyPoint } from './arbitrary.ts';
@@ -103,5 +103,14 @@ test('a place within reach is found wherever one is, and none where none is', ()
       if (distance > 2e-6) expect(placeWithin(path, p, distance - 1e-6)).toBeNull();
     }),
     { numRuns: 400 },
+  );
+});
+
+test('of a point that a path was drawn through the nearest is the point itself', () => {
+  fc.assert(
+    fc.property(anyPath, fc.nat(), (path, at) => {
+      const { p0, p3 } = path[at % path.length] as (typeof path)[number];
+      for (const p of [p0, p3]) expect(nearestPoint(path, p)).toEqual(p);
+    }),
   );
 });

@@ -22,7 +22,7 @@ import { plainReading, type Reading, type Take } from './reading.ts';
 export const takeInflection: Take<InflectionCheck> = (_check, { answer, right }) => {
   if (answer.kind !== 'curve' || right.kind !== 'curve') return null;
   const back = bendingBack(answer.path);
-  const [measured, wanted] = [back.by, bendingBack(right.path).by];
+  const [measured, wanted] = [back.by, answer === right ? back.by : bendingBack(right.path).by];
   // The arrow is drawn where it bends back most, and no further than to where it would not at all.
   const { most } = back;
   const less = most && Math.sign(most.by) * Math.min(measured - wanted, Math.abs(most.by));
