@@ -1,7 +1,7 @@
 import { evaluate } from '../drafting/expression.ts';
 import type { Quantity } from '../drafting/quantity.ts';
 import type { Expression, Name } from '../drafting/step.ts';
-import { lengthText } from '../words/length.ts';
+import { statedText } from '../words/length.ts';
 import { say } from '../words/say.ts';
 import { unbroken } from '../words/unbroken.ts';
 import { AuthoringError } from './authoring-error.ts';
@@ -15,8 +15,8 @@ export interface BothUnits {
 
 /** `2.5 cm (1 in)` and `1 in (2.5 cm)`: a line may end between the two, and not inside one. */
 export function bothUnits(mm: number): BothUnits {
-  const cm = unbroken(lengthText(mm, 'cm'));
-  const inches = unbroken(lengthText(mm, 'in'));
+  const cm = unbroken(statedText(mm, 'cm'));
+  const inches = unbroken(statedText(mm, 'in'));
   return { cm: `${cm} (${inches})`, in: `${inches} (${cm})` };
 }
 

@@ -19,13 +19,13 @@ export function outOfRange(target: Value, judged: JudgedCheck, reading: Reading)
   if (bowed !== null) return bowed;
   const plain = { target, measured: { mm: reading.measured } };
   return tooLittle
-    ? message('grader.least', { ...plain, least: { mm: bound } })
-    : message('grader.most', { ...plain, most: { mm: bound } });
+    ? message('grader.least', { ...plain, least: { stated: bound } })
+    : message('grader.most', { ...plain, most: { stated: bound } });
 }
 
 /** Of a curve that strays further, or less quietly, than it may. */
 function straying(target: Value, { check }: JudgedCheck, reading: Reading, most: number): Message | null {
-  const values = { target, measured: { mm: reading.measured }, bound: { mm: most } };
+  const values = { target, measured: { mm: reading.measured }, bound: { stated: most } };
   switch (check.measure) {
     case 'shape':
       return message('grader.shape-range', values);
@@ -45,13 +45,13 @@ function bowing(target: Value, reading: Reading, bound: number): Message | null 
   const measured = { mm: Math.abs(reading.measured) };
   if (isNothing(bound)) return message('grader.bow-side', { target, measured });
   if (bound * reading.measured < 0) return null;
-  return message('grader.bow-range', { target, measured, bound: { mm: Math.abs(bound) } });
+  return message('grader.bow-range', { target, measured, bound: { stated: Math.abs(bound) } });
 }
 
 /** Which side is meant is said by a sentence of its own; on it, distances have no sign. */
 function distanceOutOfRange(target: Value, from: Value, distance: number, bound: number): Message {
   const values = { target, from, measured: { mm: Math.abs(distance) } };
-  const wanted = { mm: Math.abs(bound) };
+  const wanted = { stated: Math.abs(bound) };
   if (isAcross(distance, bound)) return message('grader.distance-across', { ...values, expected: wanted });
   const isNear = Math.abs(distance) < Math.abs(bound);
   return message(isNear ? 'grader.from-least' : 'grader.from-most', { ...values, bound: wanted });

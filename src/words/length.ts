@@ -8,6 +8,18 @@ export function lengthText(mm: number, unit: Unit): string {
 }
 
 /**
+ * A length in mm that somebody states, and nobody has read off: `1.5 mm` where a tenth of a centimetre is too coarse for it, as
+ * it is for the sixteenth of an inch that a seam is allowed; otherwise as people read one.
+ */
+export function statedText(mm: number, unit: Unit): string {
+  const coarse = Math.abs(nearestWhole(mm) - mm) > Math.abs(mm) / 10;
+  return unit === 'cm' && coarse && Math.abs(mm) < FINE ? `${nearestWhole(mm * 2) / 2} mm` : lengthText(mm, unit);
+}
+
+/** What is stated finer than in tenths of a centimetre is shorter than this, mm. */
+const FINE = 5;
+
+/**
  * A half goes up, on either side of nothing, however it was worked out: 2 1/2 in laid off is 63.5 mm, and what is left of 3 1/2 in
  * less 1 in falls short of it by the last bit of a number. The two have to read alike.
  */

@@ -1,4 +1,4 @@
-import { lengthText } from './length.ts';
+import { statedText } from './length.ts';
 import type { Unit } from './unit.ts';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4 };
@@ -9,7 +9,7 @@ const LITERAL = /\{(\d+(?:\.\d+)?|(?:\d+ )?\d+\/\d+) (mm|cm|in)\}/g;
 /** A text whose lengths stand in braces, `{1 1/4 in}`, with each of them in the reader's unit. */
 export function inReadersUnit(text: string, unit: Unit): string {
   return text.replace(LITERAL, (_, number: string, own: string) =>
-    lengthText(numberOf(number) * (MM[own] as number), unit),
+    statedText(numberOf(number) * (MM[own] as number), unit),
   );
 }
 

@@ -8,7 +8,7 @@ export type Key = keyof Catalogue & string;
 export type Needs<K extends Key> = Catalogue[K] extends Entry<infer Needed> ? Needed : never;
 
 /**
- * What fills a message: text, a number, a length (`mm`) or an angle (`radians`) in the reader's unit, the name of an
+ * What fills a message: text, a number, a length (`mm`; `stated` where it is said and not read off) or an angle (`radians`) in the reader's unit, the name of an
  * object, a list, or another message (`sentence` where it stands as a sentence of its own, and begins with a capital). `off` is a length in mm by which something is off, which is never shown as nothing;
  * `apart` is how far two lengths or angles are apart as they are shown, so that three figures of one sentence agree.
  */
@@ -16,6 +16,7 @@ export type Value =
   | string
   | number
   | { readonly mm: number }
+  | { readonly stated: number }
   | { readonly radians: number }
   | { readonly off: number }
   | { readonly apart: readonly [number, number]; readonly unit: 'mm' | 'radians' }

@@ -1,7 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { en } from './en/index.ts';
 import type { Entry } from './entry.ts';
-import { angleText, lengthText } from './length.ts';
+import { angleText, lengthText, statedText } from './length.ts';
 import { listText } from './list.ts';
 import { inReadersUnit } from './literal-lengths.ts';
 import type { Key, Message, Value } from './message.ts';
@@ -80,6 +80,7 @@ export function withArguments(text: string): string {
 export function valueText(value: Value, reader: Reader): string | number {
   if (typeof value !== 'object') return value;
   if ('mm' in value) return lengthText(value.mm, reader.unit);
+  if ('stated' in value) return statedText(value.stated, reader.unit);
   if ('radians' in value) return angleText(value.radians);
   if ('off' in value) return spoken(offText(value.off, reader.unit), reader);
   if ('apart' in value) return spoken(apartText(value.apart, value.unit, reader.unit), reader);

@@ -11,6 +11,11 @@ test('each reader is told a length in braces in the unit of the reader', () => {
   expect(inReadersUnit(text, 'in')).toBe('It goes 3 in to 4 in past the tip, 1 1/4 in up, and 1/4 in further.');
 });
 
+test('what is stated finer than a millimetre is not told coarser to those who read centimetres', () => {
+  expect(inReadersUnit('within {1/16 in}, {1/8 in} or {1/4 in}', 'cm')).toBe('within 1.5 mm, 0.3 cm or 0.6 cm');
+  expect(inReadersUnit('within {1/16 in}, {1/8 in} or {1/4 in}', 'in')).toBe('within 1/16 in, 1/8 in or 1/4 in');
+});
+
 test('what is no length in braces stays as it is: measures, choices and plain words', () => {
   for (const text of ['{stand}', '{3 lines}', '{iron, plural, =0 {3 times} other {1 in turn}}', '{-3 cm}', '3 cm'])
     expect(inReadersUnit(text, 'cm')).toBe(text);

@@ -22,7 +22,7 @@ function sayMark({ name, seam, collar }: MatchMark): Message {
 export function sayWalk({ stretches, marks, past }: Walk, within: number): readonly Message[] {
   const wrong = stretches.filter(({ over }) => Math.abs(over) > within);
   const left = past > within ? [sayPast(marks.at(-1), past)] : [];
-  if (wrong.length === 0 && left.length === 0) return [message('views.walk-meets', { within: { mm: within } })];
+  if (wrong.length === 0 && left.length === 0) return [message('views.walk-meets', { within: { stated: within } })];
   return [
     ...wrong.map(({ from, to, over }) =>
       message('views.walk-over', {

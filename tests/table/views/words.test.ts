@@ -101,7 +101,7 @@ describe('a collar that is walked, in words', () => {
   test('whether it walks', () => {
     expect(sayWalk(right, 1.5).map((one) => spoken(one))).toMatchInlineSnapshot(`
       [
-        "It walks: every match mark meets its own, within 0.2 cm.",
+        "It walks: every match mark meets its own, within 1.5 mm.",
       ]
     `);
     expect(sayWalk(short, 1.5).map((one) => spoken(one))).toMatchInlineSnapshot(`

@@ -92,5 +92,5 @@ export function whyNoChalk({ checks }: Exercise, target: string, measures: Given
   // How far a run may stray from the right one is room about that one, and no range of right ones.
   const room = ranged.length === 1 && only.measure === 'shape' && only.most !== undefined ? only.most : null;
   const most = room === null ? null : evaluate(room, measures);
-  return most?.ok ? message('class.room', { room: { mm: most.quantity.value } }) : message('class.range');
+  return most?.ok ? message('class.room', { room: { stated: most.quantity.value } }) : message('class.range');
 }
