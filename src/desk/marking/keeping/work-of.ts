@@ -1,3 +1,4 @@
+import { latestOf } from '../../../exchange/class/class-work.ts';
 import { studentKey } from '../../../exchange/student.ts';
 import { filed, filedText } from '../filed.ts';
 import type { Held } from '../intake/piles.ts';
@@ -13,6 +14,12 @@ export function workOf(held: Held, saved: string): Work | null {
   const text = filedText(held, saved);
   if (text === null) return null;
   const { work } = filed(held, saved);
-  const students = new Set(work.map(({ handIn }) => studentKey(handIn))).size;
-  return { text, summary: { title: held.set?.title ?? '', students, pieces: work.length, saved } };
+  const pieces = work.map(({ handIn }) => ({
+    student: studentKey(handIn),
+    exercise: handIn.exercise,
+    saved: handIn.saved,
+  }));
+  const students = new Set(pieces.map(({ student }) => student)).size;
+  // As the gradebook counts: what a later piece took the place of is not counted again.
+  return { text, summary: { title: held.set?.title ?? '', students, pieces: latestOf(pieces).length, saved } };
 }
