@@ -8,7 +8,7 @@ import { lengthOf } from '../../src/geometry/length.ts';
 import { nearestOn } from '../../src/geometry/nearest.ts';
 import { endOf, startOf } from '../../src/geometry/path.ts';
 import { distance, type Point } from '../../src/geometry/point.ts';
-import { breaksOf } from '../../src/geometry/smooth.ts';
+import { breaksOf, inflectionsOf } from '../../src/geometry/smooth.ts';
 import { pointAtStation } from '../../src/geometry/station.ts';
 import { tolerances } from '../../src/grader/tolerance.ts';
 import { INCH, measured, scene } from './replayed.ts';
@@ -69,7 +69,7 @@ describe('what the lesson on patterns says', () => {
     const { order, ...figure } = scene('worked-pattern');
     const longer = (turn: string): readonly number[] =>
       people.map((person) => {
-        const style = { ...order.style, 'cloth-turn': turn };
+        const style = { ...order.style, fall: '1 7/8 in', 'cloth-turn': turn };
         const { measures } = sceneSheet({ ...figure, order: { ...order, figure: person.figure, style } });
         const of = (name: string): number => measures.get(name)?.value ?? Number.NaN;
         const gain = of('top-edge-length') - of('under-edge-length');
@@ -185,6 +185,12 @@ describe('what the lesson on draping says', () => {
     expect(at('moved')).toBeLessThan(INCH / 16);
     expect(Math.abs(at('dotted-length') - at('edge-length'))).toBeGreaterThan(0.2);
     expect(drapedOrder.style['fall']).toBe('2 3/4 in');
+    // It bends back about the third mark, where the dip is, and nowhere else.
+    const [into, outOf, ...more] = inflectionsOf(edge);
+    const { station } = nearestOn(edge, pointOn(figure, 'neck-mark-3'));
+    expect(more).toEqual([]);
+    expect(into).toBeLessThan(station);
+    expect(outOf).toBeGreaterThan(station);
   });
 });
 

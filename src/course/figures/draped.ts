@@ -5,7 +5,7 @@ import { orderOf, placeOf } from './scene.ts';
 import { usualStyle } from './styles.ts';
 
 /** A deep fall, so that the dip at the shoulder is plain to see. */
-export const drapedOrder: Order = orderOf('noor', { ...usualStyle, 'gorge-depth': '2 1/8 in', fall: '2 3/4 in' });
+export const drapedOrder: Order = orderOf('mei', { ...usualStyle, 'gorge-depth': '2 1/8 in', fall: '2 3/4 in' });
 
 /** The front as it was draped, its neck edge round at the gorge. */
 export const drapedFront: readonly Step[] = [

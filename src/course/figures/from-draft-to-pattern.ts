@@ -205,7 +205,7 @@ function moved(name: Name, from: Name, on: Name): Step {
 /** From one draft the under collar, and the top collar by the turn of the cloth; then the allowance. */
 export const workedPattern: Scene = {
   id: 'worked-pattern',
-  order: orderOf('yusuf', { ...collarStyle, 'cloth-turn': '1/4 in' }),
+  order: orderOf('yusuf', { ...collarStyle, fall: '2 1/16 in', 'cloth-turn': '1/4 in' }),
   begins: 'under-width',
   steps: [
     ...wholeCollar,

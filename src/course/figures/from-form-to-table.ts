@@ -136,7 +136,7 @@ export const formCollar: Scene = {
   box: { min: { x: -125, y: 280 }, max: { x: 190, y: 585 } },
 };
 
-const around = { min: { x: -60, y: 335 }, max: { x: 135, y: 515 } };
+const around = { min: { x: -60, y: 300 }, max: { x: 135, y: 480 } };
 
 /** An edge drawn through every mark: one of them dragged, and the whole edge follows it. */
 export const formMarks: Scene = {
@@ -166,7 +166,7 @@ export const formMarks: Scene = {
   box: around,
 };
 
-/** Noor's draped collar: the neck edge trued by its marks, and walked. */
+/** Mei's draped collar: the neck edge trued by its marks, and walked. */
 export const workedDraped: Scene = {
   id: 'form-trued',
   order: drapedOrder,
