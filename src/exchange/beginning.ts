@@ -58,9 +58,10 @@ const DEEP = 8;
 export function begunSteps(begun: string): readonly Step[] | null {
   const from = begun.indexOf(STEPS);
   const list = from < 0 ? '' : begun.slice(from + STEPS.length);
-  let end = list.length;
+  let end = list.length + 1;
   for (let tries = 0; tries < DEEP && end > 0; tries += 1) {
-    end = list.lastIndexOf('}', end - 1) + 1;
+    // The one before: that itself, too, is looked at only once.
+    end = list.slice(0, end - 1).lastIndexOf('}') + 1;
     const steps = jsonIn(`[${list.slice(0, end)}]`);
     if (!Array.isArray(steps)) continue;
     const read = readSteps(steps);

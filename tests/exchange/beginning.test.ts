@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../src/drafting/step.ts';
-import { beginningOf, begunText } from '../../src/exchange/beginning.ts';
+import { beginningOf, begunSteps, begunText } from '../../src/exchange/beginning.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
 import { readHandIn } from '../../src/exchange/read-hand-in.ts';
 import { isWholeOf } from '../../src/exchange/whole.ts';
@@ -50,6 +50,17 @@ describe('the beginning of a hand-in that was cut off', () => {
     expect(isWholeOf(other, begunText(upTo(line, '"answers"')))).toBe(true);
     // Before the exercise is named, anything of the student's would do.
     expect(isWholeOf(again, begunText(upTo(line, '"exercise"')))).toBe(false);
+  });
+
+  test('has so many steps as stand there whole, wherever within the next it was cut off', () => {
+    const curve = {
+      ...{ verb: 'curve', name: 'c', through: ['neck-point', 'shoulder-point'] },
+      shape: [null, { turn: 0.1, before: 0.3, after: 0.3 }],
+    };
+    const list = JSON.stringify([...rightOverlap.steps, curve]).slice(1, -1);
+    const first = JSON.stringify(rightOverlap.steps).length - 2;
+    for (let end = first; end < list.length; end += 1)
+      expect(begunSteps(`{"steps":[${list.slice(0, end)}`), list.slice(first, end)).toEqual(rightOverlap.steps);
   });
 
   test('of anything at all is a beginning of it or nothing', () => {
