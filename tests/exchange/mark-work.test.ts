@@ -74,6 +74,27 @@ describe('what is told of work in a set', () => {
     expect(remarksOn(handIn, overlap, asked)).toEqual(remarks);
   });
 
+  test('is of a house rule what it comes to: one that is said nowhere is as the exercise has it', () => {
+    const roll = loadExercise('roll-line');
+    const others = (own: HandIn['order']['house'], house: ProblemSet['house']): boolean => {
+      const asked = { ...set, exercises: [{ exercise: roll.id, marks: 10 }], house };
+      const order = { ...setOrder(asked, roll, rightOverlap), house: own };
+      return remarksOn({ ...dealt, exercise: roll.id, order, set: setMark(asked) }, roll, asked).includes(
+        'other-order',
+      );
+    };
+    expect(roll.house).toEqual({ 'stand-rule': 'full' });
+    expect([others({}, {}), others({ 'stand-rule': 'full' }, {}), others({}, { 'stand-rule': 'full' })]).toEqual([
+      false,
+      false,
+      false,
+    ]);
+    expect([others({}, { 'stand-rule': 'quarter-inch-less' }), others({ 'stand-rule': 'none' }, {})]).toEqual([
+      true,
+      true,
+    ]);
+  });
+
   test('is to whom the set dealt the figure, whoever hands it in, and of any other figure nobody', () => {
     const of = (change: Partial<HandIn>, by = set): unknown => rowIn({ ...dealt, ...change }, by).inSet?.figureOf;
     const figured = (figure: HandIn['order']['figure']) => ({ order: { ...dealt.order, figure } });

@@ -63,6 +63,23 @@ describe('drafts that are alike', () => {
     expect(alikeDrafts([ana, draftOf(roll, 'Bo', 'b', other as readonly Step[])])).toEqual([]);
   });
 
+  test('are not asked about where a curve was pulled another way, before its mark or after it', () => {
+    const pulled = (before: number, after: number): readonly Step[] => [
+      ...byHand,
+      {
+        verb: 'curve',
+        name: 'c',
+        through: ['low', 'corner', 'high'],
+        shape: [null, { turn: 0.1, before, after }, null],
+      },
+    ];
+    const question = (steps: readonly Step[]) =>
+      alikeDrafts([draftOf(roll, 'Ana', 'a', pulled(0.3, 0.4)), draftOf(roll, 'Bo', 'b', steps)]);
+    expect(question(pulled(0.3, 0.4))).toHaveLength(1);
+    expect(question(pulled(0.35, 0.4))).toEqual([]);
+    expect(question(pulled(0.3, 0.45))).toEqual([]);
+  });
+
   test.each(exerciseNames())('are not asked about where they follow the reference of %s', (name) => {
     const exercise = loadExercise(name);
     const work = ['a', 'b', 'c'].map((seed) => {

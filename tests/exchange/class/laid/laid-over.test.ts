@@ -2,10 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import type { Step } from '../../../../src/drafting/step.ts';
 import { footingOf } from '../../../../src/exchange/class/laid/footing.ts';
-import { laidOver, type Stray, sizeOf } from '../../../../src/exchange/class/laid/stray.ts';
+import { laidOver, type Stray, sizeOf, strayOf } from '../../../../src/exchange/class/laid/stray.ts';
 import { underSheetOf } from '../../../../src/exchange/class/laid/under-sheet.ts';
+import { straight } from '../../../../src/geometry/cubic.ts';
 import { signedDistance } from '../../../../src/geometry/line.ts';
+import { startOf } from '../../../../src/geometry/path.ts';
 import { distance, type Point, scale } from '../../../../src/geometry/point.ts';
+import { splitAtStation } from '../../../../src/geometry/station.ts';
+import { turnLine } from '../../../../src/geometry/transform.ts';
 import { gradeDraft } from '../../../../src/grader/grade.ts';
 import { misread } from '../../../../src/grader/misreading.ts';
 import { orderOfSeat, sketchAt } from './strays.ts';
@@ -129,6 +133,28 @@ describe('an answer laid over another figure', () => {
     const right = footing.spots[1]?.at ?? { x: Number.NaN, y: 0 };
     const apart = Math.max(...tops.flatMap((one) => tops.map((other) => distance(one, other))));
     expect(Math.min(...tops.map((top) => distance(top, right)))).toBeGreaterThan(3 * apart);
+  });
+
+  test('shows where it was drawn too short at its beginning, and where too long', () => {
+    const ease = loadExercise('edge-ease');
+    const right = underSheetOf(ease, orderOfSeat(ease, 0))?.footings.get('fall-line');
+    if (right?.right.kind !== 'curve') throw new Error('The fall line is gone.');
+    const { path } = right.right;
+    for (const answer of [splitAtStation(path, 12)?.[1], [straight({ x: 0, y: 0 }, startOf(path)), ...path]]) {
+      const [first, ...others] = strayOf({ kind: 'curve', path: answer ?? path }, right)?.offs ?? [];
+      expect(Math.hypot(first?.along ?? 0, first?.across ?? 0)).toBeGreaterThan(10);
+      for (const { along, across } of others.slice(3)) expect(Math.hypot(along, across)).toBeLessThan(1e-6);
+    }
+  });
+
+  test('of a line has no place where it runs across the right one', () => {
+    const right = underSheetOf(roll, orderOfSeat(roll, 0))?.footings.get('roll-line');
+    if (right?.right.kind !== 'line') throw new Error('The roll line is gone.');
+    const { line } = right.right;
+    const turned = (degrees: number) =>
+      strayOf({ kind: 'line', line: turnLine(line, line.through, (degrees * Math.PI) / 180) }, right);
+    expect([turned(45), turned(-45)]).not.toContain(null);
+    expect([turned(75), turned(-75), turned(105)]).toEqual([null, null, null]);
   });
 
   test('is left out where it has no place: not made, another kind of thing, or a line across the right one', () => {

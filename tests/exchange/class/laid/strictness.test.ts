@@ -6,6 +6,7 @@ const by = (...all: readonly Strictness[]) => usualStrictness(all.map((strictnes
 
 test('the chalk of a class goes by what the most were marked by, and by the finer of two that are as many', () => {
   expect(by('learner', 'workroom', 'workroom')).toEqual({ strictness: 'workroom', count: 2 });
+  expect(by('sample-room', 'learner', 'learner')).toEqual({ strictness: 'learner', count: 2 });
   expect(by('learner', 'sample-room', 'workroom')).toEqual({ strictness: 'sample-room', count: 1 });
   expect(by()).toBeNull();
 });
