@@ -105,8 +105,9 @@ function shifts(page: Page): Promise<readonly Shift[]> {
       }
     });
     observer.observe({ type: 'layout-shift', buffered: true });
+    // What moved so far is told as soon as the page comes to it; what is on its way moves in the next frame.
     return new Promise<readonly Shift[]>((resolve) => {
-      setTimeout(() => resolve(found), 200);
+      requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => resolve(found), 30)));
     });
   });
 }

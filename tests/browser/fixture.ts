@@ -2,7 +2,7 @@ import { test as base } from '@playwright/test';
 import { watch } from './watch.ts';
 
 export { type BrowserContext, expect, type Page } from '@playwright/test';
-export { axe } from './axe.ts';
+export { axe, axeColours } from './axe.ts';
 export { awakeAll, layoutShift, moved, openAsleep, scriptBytes, wakeFigures } from './budget.ts';
 export { settled } from './network.ts';
 

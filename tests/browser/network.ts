@@ -1,7 +1,7 @@
 import type { BrowserContext, Page, Request } from '@playwright/test';
 
-/** How long a page must ask for nothing to count as settled, ms. */
-const QUIET = 400;
+/** How long a page must ask for nothing to count as settled, ms, and have nothing to do besides. */
+const QUIET = 100;
 
 interface Traffic {
   readonly open: Set<Request>;
@@ -28,12 +28,16 @@ export function followTraffic(context: BrowserContext): void {
 }
 
 /**
- * Waits until nothing is being loaded and nothing has been for a while, also long after the page was opened, which
- * Playwright's own `networkidle` does not notice.
+ * Waits until nothing is being loaded, nothing has been for a while, and the page has nothing left to do that could ask for more:
+ * a busy machine may take long from one to the next. Also long after the page was opened, which Playwright's own `networkidle`
+ * does not notice.
  */
 export async function settled(page: Page): Promise<void> {
   const seen = traffic.get(page.context());
   if (!seen) throw new Error('settled() needs the test of fixture.ts, which follows the traffic.');
-  while (seen.open.size > 0 || performance.now() - seen.lastChange < QUIET)
-    await new Promise((resolve) => setTimeout(resolve, 50));
+  const isLoading = (): boolean => seen.open.size > 0 || performance.now() - seen.lastChange < QUIET;
+  for (let idle = false; !idle; idle = !isLoading()) {
+    while (isLoading()) await new Promise((resolve) => setTimeout(resolve, 25));
+    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
+  }
 }

@@ -1,4 +1,14 @@
-import { awakeAll, axe, expect, moved, openAsleep, type Page, scriptBytes, wakeFigures } from './fixture.ts';
+import {
+  awakeAll,
+  axe,
+  axeColours,
+  expect,
+  moved,
+  openAsleep,
+  type Page,
+  scriptBytes,
+  wakeFigures,
+} from './fixture.ts';
 import { test } from './round.ts';
 import { sitePages } from './site-pages.ts';
 
@@ -25,7 +35,7 @@ for (const address of sitePages()) {
       await axe(page);
       // The same page in the dark and at 200 %: a page of its own for each would only be loaded and woken again.
       await page.emulateMedia({ colorScheme: 'dark' });
-      await axe(page);
+      await axeColours(page);
       await page.setViewportSize(ZOOMED);
       expect(await sidewaysScroll(page)).toBe(0);
     });

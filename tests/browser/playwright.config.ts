@@ -11,8 +11,8 @@ const address = `http://127.0.0.1:${process.env.SITE_PORT}/`;
 const chromium = findChromium();
 
 /**
- * Tests run at the desktop unless they are tagged: `@phone` and `@dark` name the other projects, `@desktop` beside them
- * keeps the desktop too.
+ * Tests run at the desktop unless they are tagged: `@phone` names the other project, `@desktop` beside it keeps the
+ * desktop too. What has to be looked at in the dark turns dark where it stands (`axeColours`).
  */
 export default defineConfig({
   testDir: '.',
@@ -43,18 +43,13 @@ export default defineConfig({
   projects: [
     {
       name: 'desktop',
-      grepInvert: /^(?!.*@desktop).*@(?:phone|dark)/,
+      grepInvert: /^(?!.*@desktop).*@phone/,
       use: { viewport: { width: 1280, height: 800 } },
     },
     {
       name: 'phone',
       grep: /@phone/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 3 },
-    },
-    {
-      name: 'dark',
-      grep: /@dark/,
-      use: { viewport: { width: 1280, height: 800 }, colorScheme: 'dark' },
     },
   ],
   webServer: {

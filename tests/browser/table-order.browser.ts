@@ -1,4 +1,4 @@
-import { axe, expect, test } from './fixture.ts';
+import { axe, axeColours, expect, test } from './fixture.ts';
 import { act, awakeTable, drawStep, openTable, rollLineSteps } from './table-hand.ts';
 
 test('a draft made by names holds when a new figure is laid on the table, and the marks stay', async ({ page }) => {
@@ -75,23 +75,9 @@ test('a house rule and a strictness are chosen, and the marker follows them', as
   await expect(page.getByRole('heading', { name: '14 of 14 marks' })).toBeVisible();
 });
 
-test('the unit turns every length on the table and changes no mark', async ({ page }) => {
-  await openTable(page, 'roll-line');
-  for (const step of rollLineSteps('neck-point')) await drawStep(page, step);
-  await act(page, 'check').click();
-  const marks = await page.locator('#report-title').textContent();
-  await page.getByRole('radio', { name: 'inches' }).check();
-  await expect(
-    page.locator('.measures', { hasText: 'stand by the house rule' }).getByText('1 1/4 in').first(),
-  ).toBeVisible();
-  await expect(page.locator('.step').first()).toContainText('overlap (1 in)');
-  await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/\sin$/);
-  await expect(page.locator('.note[data-target="roll-line"]')).toContainText('1 1/4 in');
-  await act(page, 'check').click();
-  await expect(page.locator('#report-title')).toHaveText(marks ?? '');
-});
-
-test('hints come one by one, and the right place only when asked for', async ({ page }) => {
+test('hints come one by one, the right place only when asked for, and the unit turns every length and changes no mark', async ({
+  page,
+}) => {
   await openTable(page, 'roll-line');
   for (const step of rollLineSteps('neck-point')) await drawStep(page, step);
   await page.locator('.hints summary').click();
@@ -110,20 +96,25 @@ test('hints come one by one, and the right place only when asked for', async ({ 
   await expect(page.locator('.sheet-board .ink--right')).toHaveCount(1);
   await expect(page.locator('.sheet-board .band--right')).toHaveCount(4);
   await axe(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await axeColours(page);
+  await page.emulateMedia({ colorScheme: null });
   await act(page, 'again').click();
   await expect(page.locator('.sheet-board .ink--right')).toHaveCount(0);
   await expect(page.locator('.report')).toHaveCount(0);
   await expect(page.locator('.step')).toHaveCount(5);
-});
 
-test.describe('in the dark', { tag: '@dark' }, () => {
-  test('a marked draft can be read', async ({ page }) => {
-    await openTable(page, 'roll-line');
-    for (const step of rollLineSteps('neck-point')) await drawStep(page, step);
-    await act(page, 'check').click();
-    await act(page, 'show-right').click();
-    await axe(page);
-  });
+  await act(page, 'check').click();
+  const marks = await page.locator('#report-title').textContent();
+  await page.getByRole('radio', { name: 'inches' }).check();
+  await expect(
+    page.locator('.measures', { hasText: 'stand by the house rule' }).getByText('1 1/4 in').first(),
+  ).toBeVisible();
+  await expect(page.locator('.step').first()).toContainText('overlap (1 in)');
+  await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/\sin$/);
+  await expect(page.locator('.note[data-target="roll-line"]')).toContainText('1 1/4 in');
+  await act(page, 'check').click();
+  await expect(page.locator('#report-title')).toHaveText(marks ?? '');
 });
 
 test('the sheet, the working and the order print without what cannot be used on paper', async ({ page }) => {
