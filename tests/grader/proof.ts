@@ -1,7 +1,7 @@
 import { replay } from '../../src/drafting/replay.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import type { Figure } from '../../src/garment/figure.ts';
-import type { Exercise } from '../../src/grader/exercise.ts';
+import type { Exercise, Misreading } from '../../src/grader/exercise.ts';
 import { judge, judgeTarget } from '../../src/grader/judge.ts';
 import { misread, misreadingOf } from '../../src/grader/misreading.ts';
 import type { Strictness } from '../../src/grader/tolerance.ts';
@@ -29,7 +29,7 @@ export function unnamedOn(
 ): readonly string[] {
   const givens = tableFor(exercise, orderOn(exercise, figure, house));
   return exercise.misreadings.flatMap((misreading) => {
-    const student = replay(givens, upTo(misreading.target, misread(exercise.reference, misreading)));
+    const student = replay(givens, misreadSteps(exercise, misreading));
     return grades.flatMap((strictness) => {
       const judged = judgeTarget(exercise, givens, student, strictness, misreading.target);
       if (judged === null) return [`${misreading.id} has no target`];
@@ -38,6 +38,15 @@ export function unnamedOn(
       return named?.id === misreading.id ? [] : [`${misreading.id} (${strictness}) named ${named?.id ?? 'nothing'}`];
     });
   });
+}
+
+const known = new WeakMap<Misreading, readonly Step[]>();
+
+/** The draft of somebody who goes this wrong way, as far as it is looked at: the same steps for every figure, which are made ready once. */
+function misreadSteps({ reference }: Exercise, misreading: Misreading): readonly Step[] {
+  const steps = known.get(misreading) ?? upTo(misreading.target, misread(reference, misreading));
+  known.set(misreading, steps);
+  return steps;
 }
 
 /** A draft as far as the step that answers a target: what comes after it is not looked at when the target is judged. */
