@@ -43,7 +43,7 @@ describe('a right answer moved by a share of the tolerance', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 });
