@@ -33,34 +33,50 @@ function near({ x, y }: Point): Way {
   return (at) => ({ x: x + 24 * Math.sin(at / 7), y: y + 16 * Math.sin(at / 4) });
 }
 
-/** Moves the pointer, a step a frame, and calls after each. */
-async function go(page: Page, way: Way, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
+/** The page, and the hand that moves the pointer over it. */
+interface Hand {
+  readonly page: Page;
+  readonly session: CDPSession;
+  /** The button it holds down. */
+  readonly button: 'left' | 'none';
+  readonly painted: () => Promise<void>;
+}
+
+/**
+ * Moves the pointer, a step a frame, and calls after each. The moves are given to the browser as they are: Playwright's own mouse
+ * runs a script of its own in the page before and after each move of a held button, which the frame would then wait for.
+ */
+async function go(hand: Hand, way: Way, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
+  const { session, button, painted } = hand;
   for (let at = 0; at < MOVES; at += 1) {
-    const { x, y } = way(at);
-    await page.mouse.move(x, y);
-    await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+    const seen = painted();
+    const buttons = button === 'left' ? 1 : 0;
+    await session.send('Input.dispatchMouseEvent', { type: 'mouseMoved', ...way(at), button, buttons });
+    await seen;
     await after();
   }
 }
 
 /** The moves with the processor slowed, by the clock. */
-async function slowed(page: Page, way: Way, session: CDPSession): Promise<readonly Moved[]> {
+async function slowed(hand: Hand, way: Way): Promise<readonly Moved[]> {
+  const { page, session } = hand;
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
   await movesOf(page);
-  await go(page, way);
+  await go(hand, way);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   return movesOf(page);
 }
 
 /** What each move takes of the processor as it is, ms, of the page's own thread: other work on the machine does not lengthen it. */
-async function processorTimes(page: Page, way: Way, session: CDPSession): Promise<readonly number[]> {
+async function processorTimes(hand: Hand, way: Way): Promise<readonly number[]> {
+  const { session } = hand;
   const busy = async (): Promise<number> => {
     const { metrics } = await session.send('Performance.getMetrics');
     return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN) * 1000;
   };
   const times: number[] = [];
   let before = await busy();
-  await go(page, way, async () => {
+  await go(hand, way, async () => {
     const now = await busy();
     times.push(now - before);
     before = now;
@@ -101,10 +117,10 @@ async function takePaper(page: Page): Promise<Point> {
   return at;
 }
 
-async function rowOf(what: string, page: Page, way: Way, session: CDPSession) {
-  const moves = await slowed(page, way, session);
+async function rowOf(what: string, hand: Hand, way: Way) {
+  const moves = await slowed(hand, way);
   const worked = moves.map((one) => one.worked);
-  const processor = (await processorTimes(page, way, session)).map((ms) => ms * SLOWED);
+  const processor = (await processorTimes(hand, way)).map((ms) => ms * SLOWED);
   return {
     'the pointer': what,
     moves: moves.length,
@@ -133,24 +149,20 @@ const context = await browser.newContext({ baseURL: address, viewport: { width: 
 const faults = await watch(context, new URL(address).hostname);
 const page = await context.newPage();
 await openDraft(page, 'collar-single');
-await watchMoves(page);
 const session = await context.newCDPSession(page);
 await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+const open: Hand = { page, session, button: 'none', painted: await watchMoves(page, session) };
+const holding: Hand = { ...open, button: 'left' };
 
 await tool(page, 'rule').click();
 const about = wide(await onScreen(page, placeOf(referenceSheet('collar-single'), 'neck-point')));
-const seeking = await rowOf('seeks the first mark of a line', page, about, session);
+const seeking = await rowOf('seeks the first mark of a line', open, about);
 await byMouse(page, placeOf(referenceSheet('collar-single'), 'break-point'));
-const ahead = await rowOf('seeks the second: the line is seen ahead', page, about, session);
+const ahead = await rowOf('seeks the second: the line is seen ahead', open, about);
 await act(page, 'put-down').click();
-const dragging = await rowOf(
-  'drags a handle of the lapel edge',
-  page,
-  near(await takeHold(page, 'lapel-edge')),
-  session,
-);
+const dragging = await rowOf('drags a handle of the lapel edge', holding, near(await takeHold(page, 'lapel-edge')));
 await page.mouse.up();
-const moving = await rowOf('moves the paper', page, near(await takePaper(page)), session);
+const moving = await rowOf('moves the paper', holding, near(await takePaper(page)));
 await page.mouse.up();
 if (faults.length > 0) throw new Error(`The page was not quiet: ${faults[0]}`);
 console.table([seeking, ahead, dragging, moving]);

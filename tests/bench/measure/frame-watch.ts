@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import type { CDPSession, Page } from '@playwright/test';
 
 /** What a page tells of one move of the pointer, ms. */
 export interface Moved {
@@ -8,17 +8,31 @@ export interface Moved {
   readonly waited: number;
 }
 
-/** Has the page note every move of the pointer from now on. A frame counts as painted when a task that was asked for in it is run. */
-export async function watchMoves(page: Page): Promise<void> {
-  await page.evaluate(() => {
+/** What the page calls once a frame with a move in it is painted. */
+const PAINTED = 'benchPainted';
+
+/** A move that the page has no part in is not painted, and not waited for longer than this, ms. */
+const NO_MOVE = 300;
+
+/**
+ * Has the page note every move of the pointer from now on. A frame counts as painted when a task that was asked for in it is run.
+ * What it gives waits for the next frame with a move in it. Nothing is asked of the page meanwhile: it tells by itself, and after
+ * the clock was read.
+ */
+export async function watchMoves(page: Page, session: CDPSession): Promise<() => Promise<void>> {
+  await session.send('Runtime.enable');
+  await session.send('Runtime.addBinding', { name: PAINTED });
+  await page.evaluate((called) => {
     const moves: Moved[] = [];
     Object.assign(window, { moves });
+    const tell = (window as unknown as Readonly<Record<string, (text: string) => void>>)[called];
     const painted = new MessageChannel();
     let pending: { readonly begun: number; readonly stamp: number }[] = [];
     painted.port1.onmessage = () => {
       const now = performance.now();
       moves.push(...pending.map(({ begun, stamp }) => ({ worked: now - begun, waited: now - stamp })));
       pending = [];
+      tell?.('');
     };
     window.addEventListener(
       'pointermove',
@@ -28,6 +42,20 @@ export async function watchMoves(page: Page): Promise<void> {
       },
       { capture: true },
     );
+  }, PAINTED);
+  return () => nextPainted(session);
+}
+
+/** Resolves once the page tells of a frame, or tells nothing for so long that there was none. */
+function nextPainted(session: CDPSession): Promise<void> {
+  return new Promise((resolve) => {
+    const settle = (): void => {
+      clearTimeout(timer);
+      session.off('Runtime.bindingCalled', settle);
+      resolve();
+    };
+    const timer = setTimeout(settle, NO_MOVE);
+    session.on('Runtime.bindingCalled', settle);
   });
 }
 
