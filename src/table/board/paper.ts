@@ -28,8 +28,14 @@ export function layPaper(root: SVGSVGElement, id: string): Paper {
     made('rect', { class: 'paper', ...whole }),
     made('rect', { class: 'paper-dots', fill: `url(#${id}-awake-dots)`, ...whole }),
   );
+  let ruled = 10;
   return {
     move: ({ scale, origin }) => set(dots, { patternTransform: `translate(${origin.x} ${origin.y}) scale(${scale})` }),
-    rule: (spacing) => set(dots, { width: String(spacing), height: String(spacing) }),
+    // A pattern that is told its size anew, though it be the same, has all of the paper painted again.
+    rule: (spacing) => {
+      if (spacing === ruled) return;
+      ruled = spacing;
+      set(dots, { width: String(spacing), height: String(spacing) });
+    },
   };
 }
