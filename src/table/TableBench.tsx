@@ -45,6 +45,7 @@ export function TableBench({ table, calm, exercise }: TableBenchProps): VNode {
         <ViewPanel
           view={open}
           sheet={sheet.sheet}
+          motion={table.motion}
           plan={plan}
           strictness={bench.about.setting.strictness}
           id={panel}

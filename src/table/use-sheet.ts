@@ -1,10 +1,12 @@
-import { useLayoutEffect, useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
-import type { Bench, Room } from './model/bench.ts';
+import type { InMotion } from './in-motion.ts';
+import type { Bench, Draft, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
+import { moved } from './model/moved.ts';
 import { pictureOf } from './model/picture.ts';
 import { type Pointed, pointAt, takenUp } from './model/point-at.ts';
 import { type Preview, previewOf } from './model/preview.ts';
@@ -12,20 +14,22 @@ import { noPencil, redPencil } from './model/red-pencil.ts';
 import { sheetOf } from './model/reduce.ts';
 import { rightPlaces } from './model/right-places.ts';
 import { sayWhere } from './model/say-change.ts';
+import { type Scene, steadyScene } from './model/scene.ts';
 import { homeOf, shownOn } from './model/sheet-box.ts';
 import type { Looks } from './parts/Ahead.tsx';
 import type { Say } from './say.ts';
 import { UnderPointer } from './under-pointer.ts';
 import type { Dispatch } from './use-bench.ts';
 import { type Marking, targetsBy } from './use-marking.ts';
-import { useSteady } from './use-steady.ts';
 
 interface SheetInputs {
   readonly exercise: Exercise;
   readonly room: Room;
   readonly bench: Bench;
-  /** Whether something dragged on the sheet is moving at this moment. */
+  /** Whether something nudged on the sheet is moving at this moment. */
   readonly moving: boolean;
+  /** What is dragged there. */
+  readonly motion: InMotion;
   readonly dispatch: Dispatch;
   readonly say: Say;
   readonly speak: (text: string) => void;
@@ -38,14 +42,12 @@ export function useSheet(inputs: SheetInputs) {
   const { exercise, room, bench, dispatch, say, speak, toFirst } = inputs;
   const pointer = useMemo(() => new UnderPointer(), []);
   const { hand, steps, upTo } = bench;
-  const sheet = useMemo(() => sheetOf({ steps, upTo }, room), [steps, upTo, room]);
   const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
+  const sceneOf = useScenes(inputs, shown);
+  const scene = useMemo(() => sceneOf({ steps, upTo }), [sceneOf, steps, upTo]);
+  const { sheet, drawing, home, grips } = scene;
   const looks = useLooks(pointer, inputs, sheet);
-  const { drawing, home } = usePicture(inputs, sheet, shown);
-  // With a tool in hand marks are pointed at, not held.
-  const free = hand === null;
-  const grips = useSteady(useMemo(() => (free ? gripsOf({ steps, upTo }, sheet) : []), [free, steps, upTo, sheet]));
-  const hands = handsOn({ ...inputs, sheet, shown });
+  const hands = { ...pointingOn(inputs, sheet, shown), ...draggingOn(inputs, scene, sceneOf) };
   return {
     sheet,
     shown,
@@ -60,6 +62,7 @@ export function useSheet(inputs: SheetInputs) {
       holding: hand !== null,
       dragging: bench.dragging !== null,
       moving: inputs.moving,
+      motion: inputs.motion,
       onHover: pointer.point,
       onSay: speak,
       ...hands,
@@ -90,42 +93,30 @@ function useLooks(pointer: UnderPointer, { bench: { hand, steps, upTo }, room }:
   }, [pointer, hand, steps, upTo, sheet, room]);
 }
 
-/** The picture on the table: the draft and the red pencil. */
-function usePicture({ exercise, room, say, marking }: SheetInputs, sheet: Sheet, shown: (name: Name) => boolean) {
+/** Draws a draft as it lies on the table: with the red pencil over it, and what can be held. */
+function useScenes(inputs: SheetInputs, shown: (name: Name) => boolean): (draft: Draft) => Scene {
+  const { exercise, room, say, bench, marking } = inputs;
   const { marked, feedback, showsRight } = marking;
   const { unit } = say.reader;
-  const home = useSteady(useMemo(() => homeOf(room.givens, sheet, shown), [room, sheet, shown]));
-  const red = useMemo(() => {
-    if (!marked || feedback === 'verdict') return noPencil;
-    return redPencil(marked.grade.checks, new Set(showsRight ? targetsBy(marked.grade, 'wrong') : []));
-  }, [marked, feedback, showsRight]);
-  const right = useMemo(
-    () => (marked && showsRight ? rightPlaces(exercise, room, sheet, targetsBy(marked.grade, 'wrong')) : []),
-    [marked, showsRight, exercise, room, sheet],
-  );
-  const drawing = useMemo(
-    () =>
-      pictureOf({
-        sheet,
-        givens: room.givens,
-        shows: exercise.shows,
-        box: home,
-        unit,
-        red,
-        right,
-      }),
-    [sheet, room, exercise, home, unit, red, right],
-  );
-  return { drawing: useSteady(drawing), home };
+  // With a tool in hand marks are pointed at, not held.
+  const free = bench.hand === null;
+  const before = useRef<Scene | null>(null);
+  return useMemo(() => {
+    const wrong = marked && showsRight ? targetsBy(marked.grade, 'wrong') : [];
+    const red = !marked || feedback === 'verdict' ? noPencil : redPencil(marked.grade.checks, new Set(wrong));
+    return (draft) => {
+      const sheet = sheetOf(draft, room);
+      const home = homeOf(room.givens, sheet, shown);
+      const right = wrong.length > 0 ? rightPlaces(exercise, room, sheet, wrong) : [];
+      const drawing = pictureOf({ sheet, givens: room.givens, shows: exercise.shows, box: home, unit, red, right });
+      before.current = steadyScene({ sheet, drawing, home, grips: free ? gripsOf(draft, sheet) : [] }, before.current);
+      return before.current;
+    };
+  }, [exercise, room, shown, unit, marked, feedback, showsRight, free]);
 }
 
-interface Hands extends SheetInputs {
-  readonly sheet: Sheet;
-  readonly shown: (name: Name) => boolean;
-}
-
-/** What pointing at the sheet and dragging on it do. */
-function handsOn({ room, bench, dispatch, say, speak, sheet, shown }: Hands) {
+/** What pointing at the sheet does. */
+function pointingOn({ room, bench, dispatch, say, speak }: SheetInputs, sheet: Sheet, shown: (name: Name) => boolean) {
   const { hand, steps, upTo } = bench;
   const { unit } = say.reader;
   return {
@@ -135,13 +126,31 @@ function handsOn({ room, bench, dispatch, say, speak, sheet, shown }: Hands) {
       for (const { field, value } of to.also ? [to, to.also] : [to]) dispatch({ do: 'fill', field, value });
       if (to.caught.length > 0) speak(say('table.pointed', { what: { namedAll: to.caught } }));
     },
-    onDrag: (held: Held, to: Point): void => {
-      const action = dragged(held, to, steps, sheet);
-      if (action) dispatch(action);
-    },
-    onLetGo: (): void => dispatch({ do: 'let-go' }),
     where: (p: Point) => say.message(sayWhere('', p, { ...sheet, shapes: new Map() })),
     called: (names: readonly Name[]) => say('table.label', { name: { namedAll: names } }),
+  };
+}
+
+/** What dragging on the sheet does, and nudging by keys, which come a step at a time. */
+function draggingOn(
+  { bench: { steps, upTo }, dispatch, motion }: SheetInputs,
+  scene: Scene,
+  sceneOf: (draft: Draft) => Scene,
+) {
+  const last = () => motion.now() ?? { draft: { steps, upTo }, scene };
+  return {
+    onDrag: (held: Held, to: Point): void => {
+      const { draft, scene } = last();
+      const move = dragged(held, to, draft.steps, scene.sheet);
+      const next = move && moved(draft, move);
+      if (next) motion.go({ draft: next, move, scene: sceneOf(next) });
+    },
+    onNudge: (held: Held, to: Point): void => {
+      const { draft, scene } = last();
+      const move = dragged(held, to, draft.steps, scene.sheet);
+      if (move) dispatch(move);
+    },
+    onLetGo: (): void => dispatch({ do: 'let-go' }),
   };
 }
 

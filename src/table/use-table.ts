@@ -22,11 +22,11 @@ import { useSpoken } from './use-spoken.ts';
 function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }: TableProps) {
   const reader = useReader(language);
   const say = useMemo(() => sayFor(reader), [reader]);
-  const [bench, dispatch, orders] = useBench(exercise, () => freshAbout(exercise, inSet, seed));
+  const { bench, dispatch, orders, motion } = useBench(exercise, () => freshAbout(exercise, inSet, seed));
   const { setting } = bench.about;
   const room = orders.of(setting);
-  // While something is dragged, what is said and kept of it waits for a calm moment, as all that lies about the sheet does.
-  const calm = useCalm(bench, bench.dragging !== null);
+  // While something is nudged by keys, what is said and kept of it waits for a calm moment, as all that lies about the sheet does.
+  const calm = useCalm(bench, bench.dragging !== null && !motion.rests());
   const [spoken, speak] = useSpoken(calm, say);
   const marking = useMarking(exercise, room.order, setting, inSet);
   const [toFirst, setToFirst] = useState(0);
@@ -49,7 +49,18 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
   };
   const checked = marking.marked?.steps === calm.steps;
   const record = useRecord({ exercise, inSet, bench: calm, dispatch, unit: reader.unit, checked, takeUp });
-  const sheet = useSheet({ exercise, room, bench, moving: calm !== bench, dispatch, say, speak, marking, toFirst });
+  const sheet = useSheet({
+    exercise,
+    room,
+    bench,
+    moving: calm !== bench,
+    motion,
+    dispatch,
+    say,
+    speak,
+    marking,
+    toFirst,
+  });
   const reminder = useReminder(bench, room);
   const left = checksLeft(inSet, bench.about.checks);
   return {
@@ -60,6 +71,7 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
     room,
     bench,
     moving: calm !== bench,
+    motion,
     dispatch,
     spoken,
     speak,

@@ -1,9 +1,9 @@
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { CurveThrough, Step } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
-import type { Action } from './action.ts';
 import type { Bench } from './bench.ts';
 import { bent, type Handle, handlesOf } from './handles.ts';
+import type { Move } from './moved.ts';
 
 /** Something on the sheet that can be dragged: a free mark, or a handle of a curve. */
 export interface Held {
@@ -32,7 +32,7 @@ function heldIn(step: Step, sheet: Sheet): Held[] {
 }
 
 /** What dragging something to a place does. */
-export function dragged({ handle, name }: Held, to: Point, steps: readonly Step[], sheet: Sheet): Action | null {
+export function dragged({ handle, name }: Held, to: Point, steps: readonly Step[], sheet: Sheet): Move | null {
   if (!handle) return { do: 'move', name, at: [round(to.x), round(to.y)] };
   const step = steps.find((one) => one.name === name);
   const shape = sheet.shapes.get(name);

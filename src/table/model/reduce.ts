@@ -6,6 +6,7 @@ import { type About, sameOf, withName } from './about.ts';
 import type { Action } from './action.ts';
 import { type Bench, type Draft, emptyBench, type Room, type ToolId, type Turn } from './bench.ts';
 import { clear, fill, pickUp, stepOf, turnOver } from './hand.ts';
+import { type Move, moved } from './moved.ts';
 import { nameTrouble } from './name-trouble.ts';
 import { sayMade, sayMoved } from './say-change.ts';
 import { amend, answer, erase, insert, rename } from './steps.ts';
@@ -141,17 +142,13 @@ function giveAnswer(bench: Bench, index: number, target: Name | null, { name }: 
 }
 
 /** Moves a free mark or bends a curve. The whole drag is one change to undo. */
-function drag(bench: Bench, action: Extract<Action, { do: 'move' | 'bend' }>, room: Room): Bench {
-  const index = bench.steps.findIndex((step) => step.name === action.name);
-  const verb = bench.steps[index]?.verb;
-  const fits = action.do === 'move' ? verb === 'pencil' : verb === 'curve';
-  if (!fits) return bench;
-  const draft =
-    action.do === 'move' ? amend(bench, index, 'at', action.at) : amend(bench, index, 'shape', action.shape);
-  const going = bench.dragging === action.name;
-  const said = sayMoved(action.name, sheetOf(draft, room));
+function drag(bench: Bench, move: Move, room: Room): Bench {
+  const draft = moved(bench, move);
+  if (draft === null) return bench;
+  const going = bench.dragging === move.name;
+  const said = sayMoved(move.name, sheetOf(draft, room));
   const next = going ? speak({ ...bench, ...draft, future: [] }, said) : keep(bench, draft, said);
-  return { ...next, dragging: action.name };
+  return { ...next, dragging: move.name };
 }
 
 function goTo(bench: Bench, upTo: number): Bench {

@@ -3,21 +3,20 @@ import { useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
 import { arrowWay } from '../arrow-way.ts';
 import { onPaper, type View } from '../board/view.ts';
+import { type InMotion, useMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
-import { useLast } from '../use-calm.ts';
 import { useDrawn } from './use-drawn.ts';
 
 interface GripHands {
-  readonly onDrag: (held: Held, to: Point) => void;
+  readonly onNudge: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
 }
 
 interface GripKeysProps extends GripHands {
   readonly grips: readonly Held[];
   readonly view: View;
-  /** Whether something dragged is moving at this moment. */
-  readonly moving: boolean;
+  readonly motion: InMotion;
   readonly say: Say;
 }
 
@@ -25,11 +24,11 @@ interface GripKeysProps extends GripHands {
  * What can be dragged, for the keyboard: a button over each free mark and handle. The pointer passes through to the board, and
  * what it drags is followed once the hand is still: none of these is seen before the keyboard comes to it.
  */
-export function GripKeys({ grips, view: { scale, origin }, moving, say, onDrag, onLetGo }: GripKeysProps): VNode {
+export function GripKeys({ grips, view: { scale, origin }, motion, say, onNudge, onLetGo }: GripKeysProps): VNode {
   const byKeys = useRef(false);
-  const shown = useLast(grips, moving && !byKeys.current);
-  const hands = useRef<GripHands>({ onDrag, onLetGo });
-  hands.current = { onDrag, onLetGo };
+  const shown = useMotion(motion, () => byKeys.current)?.grips ?? grips;
+  const hands = useRef<GripHands>({ onNudge, onLetGo });
+  hands.current = { onNudge, onLetGo };
   const keys = useDrawn(
     (held: Held) => <GripKey key={held.key} held={held} at={onPaper(held.at, scale)} hands={hands} say={say} />,
     [scale, say],
@@ -76,7 +75,7 @@ function GripKey({ held, at, hands, say }: GripKeyProps): VNode {
         if (!way) return;
         event.preventDefault();
         event.stopPropagation();
-        hands.current.onDrag(held, { x: held.at.x + way.x, y: held.at.y + way.y });
+        hands.current.onNudge(held, { x: held.at.x + way.x, y: held.at.y + way.y });
       }}
     />
   );

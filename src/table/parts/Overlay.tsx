@@ -5,6 +5,7 @@ import type { ArrowPart, Drawing } from '../drawing/drawing.ts';
 import { carryLabels, type Placed, placeLabels } from '../drawing/labels.ts';
 import { figure, runBetween } from '../drawing/path-data.ts';
 import { keysOfWords, Words } from '../drawing/Words.tsx';
+import { type InMotion, useMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
 import { useDrawn } from './use-drawn.ts';
@@ -15,16 +16,18 @@ interface OverlayProps {
   /** Of the frame: words stand where it shows them at first. */
   readonly size: Size;
   readonly grips: readonly Held[];
-  /** Something on the sheet is being dragged: words go along, and look for better seats once it is calm. */
+  /** Something on the sheet is being nudged or dragged: words go along, and look for better seats once it is calm. */
   readonly moving: boolean;
+  readonly motion: InMotion;
   readonly say: Say;
 }
 
 /** Words and arrow heads over the awake board, in pixels from the sheet's origin. */
 export function Overlay(props: OverlayProps): VNode {
-  const { drawing, view, grips } = props;
-  const { scale, origin } = view;
-  const placed = usePlaced(props);
+  const scene = useMotion(props.motion);
+  const { drawing, grips } = scene ?? props;
+  const { scale, origin } = props.view;
+  const placed = usePlaced({ ...props, drawing, grips, moving: props.moving || scene !== null });
   const keys = keysOfWords(placed);
   const stems = useDrawn((held: Held) => <Stem key={held.key} held={held} scale={scale} />, [scale]);
   const heads = useDrawn((part: ArrowPart) => <Head key={JSON.stringify(part)} part={part} scale={scale} />, [scale]);

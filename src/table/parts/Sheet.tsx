@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/point.ts';
 import type { Size, View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
+import type { InMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
 import { Ahead, type Looks } from './Ahead.tsx';
@@ -19,10 +20,12 @@ interface SheetProps extends Pointing {
   readonly drawing: Drawing;
   readonly grips: readonly Held[];
   readonly looks: Looks;
-  /** Whether something on it is being dragged, and whether that is moving at this moment. */
+  /** Whether something on it is held, and whether it is nudged by keys at this moment; and what is dragged. */
   readonly dragging: boolean;
   readonly moving: boolean;
+  readonly motion: InMotion;
   readonly onDrag: (held: Held, to: Point) => void;
+  readonly onNudge: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
   /** What the bar under the sheet does beside moving it. */
   readonly bar: Omit<SheetBarProps, 'board' | 'home' | 'failed' | 'say'>;
@@ -50,6 +53,7 @@ export function Sheet(props: SheetProps): VNode {
     home,
     drawing,
     grips,
+    motion: props.motion,
     say,
     onView: setView,
     onDrag: props.onDrag,
@@ -106,7 +110,7 @@ interface OverBoardProps extends SheetProps {
 }
 
 /** What lies over the awake board: what shows ahead, words, and what is held by keys. */
-function OverBoard({ id, drawing, grips, looks, moving, say, onDrag, onLetGo, ...at }: OverBoardProps): VNode {
+function OverBoard({ id, drawing, grips, looks, moving, motion, say, onNudge, onLetGo, ...at }: OverBoardProps): VNode {
   const { view, size, cross } = at;
   const ahead = useMemo(
     () => <Ahead {...looks} id={id} view={view} size={size} cross={cross} />,
@@ -115,8 +119,8 @@ function OverBoard({ id, drawing, grips, looks, moving, say, onDrag, onLetGo, ..
   return (
     <>
       {ahead}
-      <Overlay drawing={drawing} view={view} size={size} grips={grips} moving={moving} say={say} />
-      <GripKeys grips={grips} view={view} moving={moving} say={say} onDrag={onDrag} onLetGo={onLetGo} />
+      <Overlay drawing={drawing} view={view} size={size} grips={grips} moving={moving} motion={motion} say={say} />
+      <GripKeys grips={grips} view={view} motion={motion} say={say} onNudge={onNudge} onLetGo={onLetGo} />
     </>
   );
 }

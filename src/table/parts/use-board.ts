@@ -4,6 +4,7 @@ import type { AwakeSheet } from '../board/awake-sheet.ts';
 import type { View } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import type { InMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
 
@@ -14,6 +15,8 @@ interface BoardInputs {
   readonly home: Box;
   readonly drawing: Drawing;
   readonly grips: readonly Held[];
+  /** What is dragged on it is painted as it moves, and not with the table. */
+  readonly motion: InMotion;
   readonly say: Say;
   readonly onView: (view: View) => void;
   readonly onDrag: (held: Held, to: Point) => void;
@@ -44,10 +47,14 @@ export function useBoard(inputs: BoardInputs): BoardState {
     };
   }, []);
   const { sheet } = state;
-  const { drawing, grips, frame } = inputs;
+  const { drawing, grips, motion, frame } = inputs;
   useLayoutEffect(() => {
     sheet?.paint(drawing, grips);
   }, [sheet, drawing, grips]);
+  useLayoutEffect(
+    () => (sheet ? motion.watch((now) => now && sheet.paint(now.scene.drawing, now.scene.grips)) : undefined),
+    [sheet, motion],
+  );
   useEffect(() => (sheet && frame.current ? keepSize(sheet, frame.current) : undefined), [sheet, frame]);
   return state;
 }
