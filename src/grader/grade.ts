@@ -43,7 +43,8 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
   const sheet = replay(learner, steps);
   const judged = judge(exercise, givens, sheet, strictness);
   const bench = { exercise, order, givens, strictness, judged };
-  const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one)));
+  const draft = { learner, steps, sheet };
+  const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one, draft)));
   const checks = findings.flatMap((finding) => finding.judged.checks.map((check) => resultOf(finding, check)));
   return {
     exercise: exercise.id,

@@ -41,6 +41,18 @@ export const grader = {
     ['target', 'other', 'ours'],
     'Your {target} is where another house has it: there, {other}. By the house rule on this order, {ours}.',
   ),
+  'grader.wrong-unit': entry(
+    ['target', 'step', 'wrote', 'meant'],
+    'Your {target} is off by a unit, and by nothing else: step {step} says {wrote}, and with {meant} it would be right. Write the unit that the order has, or the name of the measure in place of a figure.',
+  ),
+  'grader.added': entry(
+    ['target', 'step', 'added'],
+    'Without the {added} added in step {step} your {target} would be right. If that is a seam allowance, leave it out: a draft is net, its lines are the ones that are sewn, and the allowance comes when the pattern is cut.',
+  ),
+  'grader.wrong-way': entry(
+    ['target', 'step', 'wrote', 'meant'],
+    'Your {target} went the opposite way, and has no other fault: step {step} goes {wrote}. Let it go {meant}.',
+  ),
   'grader.taken-for': entry(['target', 'other'], 'What you point out as the {target} is the {other}.'),
   'grader.exchanged': entry(
     ['target', 'other'],
