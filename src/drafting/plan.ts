@@ -50,8 +50,10 @@ export function planOn(base: Plan | null): Plan {
 
 /** The thing that is given under a name. */
 export function givenIn(plan: Plan, name: Name): Thing {
-  const known = plan.base?.givens.get(name) ?? plan.givens.get(name);
-  if (known !== undefined) return known;
+  for (let here: Plan | null = plan; here !== null; here = here.base) {
+    const known = here.givens.get(name);
+    if (known !== undefined) return known;
+  }
   const thing: Thing = { at: plan.size++, given: name };
   plan.givens.set(name, thing);
   return thing;
@@ -60,10 +62,12 @@ export function givenIn(plan: Plan, name: Name): Thing {
 /** The thing that is made so from these. */
 export function madeIn(plan: Plan, making: Making, from: readonly Thing[]): Thing {
   const { pattern } = making;
-  const alike = plan.makings.get(pattern);
-  const known = madeFrom(plan.base?.makings.get(pattern), from) ?? madeFrom(alike, from);
-  if (known !== undefined) return known;
+  for (let here: Plan | null = plan; here !== null; here = here.base) {
+    const known = madeFrom(here.makings.get(pattern), from);
+    if (known !== undefined) return known;
+  }
   const thing: MadeThing = { at: plan.size++, given: null, making, from };
+  const alike = plan.makings.get(pattern);
   if (alike === undefined) plan.makings.set(pattern, [thing]);
   else alike.push(thing);
   return thing;

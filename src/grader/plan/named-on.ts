@@ -16,7 +16,7 @@ export function namedOn({ places, answers }: ReferencePlan, ground: Ground, layi
   const shapeAt = (name: Name): Shape | undefined => {
     const place = places.get(name);
     if (place === undefined) return laying.table.shapes.get(name);
-    return shapeOn(ground[place] as Thing, laying) ?? undefined;
+    return shapeOn(ground(place), laying) ?? undefined;
   };
   return { shapes: { get: shapeAt }, answers };
 }

@@ -2,7 +2,6 @@ import type { Input } from '../../drafting/input.ts';
 import { madeIn, type Thing } from '../../drafting/plan.ts';
 import { sameShape } from '../../drafting/same-shape.ts';
 import type { Shape } from '../../drafting/shape.ts';
-import type { Name } from '../../drafting/step.ts';
 import { type Laying, thingOn } from '../../drafting/thing-on.ts';
 import { straightened } from '../answer.ts';
 import type { Exercise, Target } from '../exercise.ts';
@@ -19,7 +18,7 @@ export function plannedTrial(exercise: Exercise, draft: DraftPlan, { givens }: L
   if (table === null) return null;
   const { reference, own } = table;
   const laying: Laying = { table: givens, known: [...wholeReference(table)], memory: null };
-  const pins = new Map<Name, Thing>();
+  let { held } = draft;
   let here: Named = own;
   return {
     own,
@@ -35,10 +34,10 @@ export function plannedTrial(exercise: Exercise, draft: DraftPlan, { givens }: L
     keep: (target, answer) => {
       const thing = answering(target, draft, laying);
       if (thing === null) return;
-      pins.set(target.name, thing);
+      held = held.holding(target.name, thing);
       const made = here.shapes.get(reference.answers.get(target.name) ?? '');
       if (made !== undefined && sameShape(made, answer)) return;
-      here = namedOn(reference, draft.groundHolding(pins), laying);
+      here = namedOn(reference, held.ground, laying);
     },
   };
 }
@@ -57,8 +56,8 @@ function wholeReference(table: ReferenceTable): readonly (Input | null)[] {
 }
 
 /** What answers a target, of the kind that is wanted there; null where nothing does. */
-function answering(target: Target, { answers, things, plan }: DraftPlan, laying: Laying): Thing | null {
-  const thing = things.get(answers.get(target.name) ?? '');
+function answering(target: Target, { answers, plan }: DraftPlan, laying: Laying): Thing | null {
+  const thing = answers.get(target.name);
   const shape = thing === undefined ? null : shapeOn(thing, laying);
   if (thing === undefined || shape === null) return null;
   if (shape.kind === target.makes) return thing;

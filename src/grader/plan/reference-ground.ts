@@ -36,7 +36,7 @@ export function referenceTable(exercise: Exercise, givens: Givens): ReferenceTab
   const reference = referencePlan(exercise);
   if (reference === null) return null;
   const laying: Laying = { table: givens, known: [], memory: memoryOf(givens) };
-  const own = namedOn(reference, reference.own, laying);
+  const own = namedOn(reference, (place) => reference.own[place] as Thing, laying);
   const table = { reference, plan: planOn(reference.plan), laying, own, held: new Map<Shape, Thing>() };
   here.set(exercise, table);
   return table;

@@ -15,15 +15,15 @@ export interface ReferencePlan {
   readonly places: ReadonlyMap<Name, number>;
   /** What answers a target, by name. */
   readonly answers: ReadonlyMap<Name, Name>;
-  /** What its steps make of themselves. */
-  readonly own: Ground;
+  /** What each step makes of itself. */
+  readonly own: readonly Thing[];
 }
 
 /** What a step uses: what an earlier one makes, by its place, or what is given. */
 type Use = number | Thing;
 
-/** What each step of the reference makes, or what is held in its place. */
-export type Ground = readonly Thing[];
+/** What a step of the reference makes, by its place, or what is held in its stead. */
+export type Ground = (place: number) => Thing;
 
 const plans = new WeakMap<Exercise, ReferencePlan | null>();
 
@@ -68,26 +68,31 @@ function mayBeHeld({ answers, step }: PlannedStep, makes: ReadonlyMap<Name, Shap
   return wanted === undefined || own === wanted || own === 'same';
 }
 
-/** The reference with things held in place of its own answers to targets: what hangs on none of them stays as it is. */
+/**
+ * The reference with things held in place of its own answers to targets, each step looked at when it is asked for: what hangs
+ * on none of them stays as it is.
+ */
 export function groundHolding(reference: ReferencePlan, plan: Plan, pins: ReadonlyMap<Name, Thing>): Ground {
   const { steps, uses, own } = reference;
-  const ground: Thing[] = [];
-  for (let at = 0; at < steps.length; at++) {
-    const step = steps[at] as PlannedStep;
-    const used = uses[at] as readonly Use[];
+  const found: Thing[] = [];
+  const thingAt: Ground = (place) => {
+    const known = found[place];
+    if (known !== undefined) return known;
+    const step = steps[place] as PlannedStep;
     const pin = step.answers === null ? undefined : pins.get(step.answers);
-    ground.push(
-      pin ?? (isMoved(used, ground, own) ? madeIn(plan, step, thingsUsed(used, ground)) : (own[at] as Thing)),
+    const thing = pin ?? madeAt(place, step);
+    found[place] = thing;
+    return thing;
+  };
+  const madeAt = (place: number, step: PlannedStep): Thing => {
+    const used = uses[place] as readonly Use[];
+    const isMoved = used.some((one) => typeof one === 'number' && thingAt(one) !== own[one]);
+    if (!isMoved) return own[place] as Thing;
+    return madeIn(
+      plan,
+      step,
+      used.map((one) => (typeof one === 'number' ? thingAt(one) : one)),
     );
-  }
-  return ground;
-}
-
-function isMoved(used: readonly Use[], ground: Ground, own: Ground): boolean {
-  for (const one of used) if (typeof one === 'number' && ground[one] !== own[one]) return true;
-  return false;
-}
-
-function thingsUsed(used: readonly Use[], ground: Ground): readonly Thing[] {
-  return used.map((one) => (typeof one === 'number' ? (ground[one] as Thing) : one));
+  };
+  return thingAt;
 }
