@@ -22,6 +22,7 @@ import { table } from './table.ts';
 import { teacherMarks } from './teacher-marks.ts';
 import { tools } from './tools.ts';
 import { views } from './views.ts';
+import { wanted } from './wanted.ts';
 import { work } from './work.ts';
 
 /** The English catalogue: every sentence of the interface, the grader, the readers and the commands. */
@@ -37,6 +38,7 @@ export const en = {
   ...sets,
   ...authoring,
   ...authoringYaml,
+  ...wanted,
   ...commands,
   ...table,
   ...tools,
