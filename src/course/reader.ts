@@ -7,7 +7,7 @@ import type { Unit } from '../words/unit.ts';
 export const LANGUAGE = 'en';
 
 /** The unit a page is built in; the reader's own choice is taken up in the browser. */
-export const BUILT_UNIT: Unit = 'cm';
+const BUILT_UNIT: Unit = 'cm';
 
 export const builtReader: Reader = { language: LANGUAGE, unit: BUILT_UNIT };
 

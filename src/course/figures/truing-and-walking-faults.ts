@@ -83,44 +83,36 @@ export const shoulderOff: Fault = {
   wrong: laidTogether('fault-shoulder-off-wrong', 62),
 };
 
-/** A marking tape, 1/8 in wide, and what was drawn along it. */
+/** A marking tape, 1/8 in wide. */
+const tape: readonly Step[] = [
+  { verb: 'pencil', name: 'tape-start', at: [-28, -7] },
+  { verb: 'pencil', name: 'tape-low', at: [-10, -1] },
+  { verb: 'pencil', name: 'tape-high', at: [10, 2] },
+  { verb: 'pencil', name: 'tape-end', at: [28, 9] },
+  { verb: 'curve', name: 'upper', through: ['tape-start', 'tape-low', 'tape-high', 'tape-end'] },
+  { verb: 'offset', name: 'lower', of: 'upper', distance: '1/8 in', side: 'down' },
+  { verb: 'along', name: 'change-over', on: 'upper', from: 'tape-low', distance: '12 mm', toward: 'tape-end' },
+  { verb: 'along', name: 'change-under', on: 'lower', from: 'change-over', distance: '0 mm', toward: 'right' },
+  { verb: 'along', name: 'under-start', on: 'lower', from: 'tape-start', distance: '0 mm', toward: 'right' },
+  { verb: 'along', name: 'under-end', on: 'lower', from: 'tape-end', distance: '0 mm', toward: 'left' },
+  {
+    verb: 'seam',
+    name: 'marking-tape',
+    run: ['upper', 'tape-end', 'under-end', 'lower', 'under-start', 'tape-start'],
+  },
+];
+
+/** The tape, and what was drawn along it. */
 function besideTape(id: string, line: readonly Step[], right: readonly Name[] = []): Scene {
   return {
     id,
     order,
-    steps: [
-      { verb: 'pencil', name: 'tape-start', at: [-28, -7] },
-      { verb: 'pencil', name: 'tape-low', at: [-10, -1] },
-      { verb: 'pencil', name: 'tape-high', at: [10, 2] },
-      { verb: 'pencil', name: 'tape-end', at: [28, 9] },
-      { verb: 'curve', name: 'upper', through: ['tape-start', 'tape-low', 'tape-high', 'tape-end'] },
-      { verb: 'offset', name: 'lower', of: 'upper', distance: '1/8 in', side: 'down' },
-      { verb: 'along', name: 'change-over', on: 'upper', from: 'tape-low', distance: '12 mm', toward: 'tape-end' },
-      { verb: 'along', name: 'change-under', on: 'lower', from: 'change-over', distance: '0 mm', toward: 'right' },
-      { verb: 'along', name: 'under-start', on: 'lower', from: 'tape-start', distance: '0 mm', toward: 'right' },
-      { verb: 'along', name: 'under-end', on: 'lower', from: 'tape-end', distance: '0 mm', toward: 'left' },
-      {
-        verb: 'seam',
-        name: 'marking-tape',
-        run: ['upper', 'tape-end', 'under-end', 'lower', 'under-start', 'tape-start'],
-      },
-      ...line,
-    ],
+    steps: [...tape, ...line],
     shows: [],
     given: ['marking-tape'],
     right,
-    hides: [
-      'tape-start',
-      'tape-low',
-      'tape-high',
-      'tape-end',
-      'upper',
-      'lower',
-      'change-over',
-      'change-under',
-      'under-start',
-      'under-end',
-    ],
+    // What the tape was made from.
+    hides: tape.map(({ name }) => name).filter((name) => name !== 'marking-tape'),
     labels: ['marking-tape', 'line-as-drawn'],
     cloth: [{ outline: 'marking-tape', side: 'right' }],
     box: { min: { x: -38, y: -20 }, max: { x: 38, y: 22 } },

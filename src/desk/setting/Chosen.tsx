@@ -47,44 +47,40 @@ interface ChosenOneProps extends Pick<ChosenProps, 'say' | 'change'> {
 
 /** One exercise of the set: what it is worth, and its place. */
 function ChosenOne({ one: { exercise, marks }, title, isFirst, isLast, say, change }: ChosenOneProps): VNode {
+  const moves: readonly { says: MoveProps['says']; off: boolean; to: Parameters<Change>[0] }[] = [
+    { says: 'earlier', off: isFirst, to: (now) => moved(now, exercise, -1) },
+    { says: 'later', off: isLast, to: (now) => moved(now, exercise, 1) },
+    { says: 'leave-out', off: false, to: (now) => without(now, exercise) },
+  ];
   return (
     <li data-exercise={exercise}>
       <span class="desk-chosen-title">{title}</span>
-      <label class="desk-marks">
-        <span class="unseen">{say('desk.marks', { title })}</span>
-        <input
-          type="number"
-          min={1}
-          max={SET_MARKS}
-          value={marks}
-          onInput={({ currentTarget }) => change((now) => worth(now, exercise, marksIn(currentTarget)))}
-        />
-        <span aria-hidden="true">{say('desk.marks-unit', { marks })}</span>
-      </label>
+      <MarksField exercise={exercise} marks={marks} title={title} say={say} change={change} />
       <span class="desk-moves">
-        <Move
-          says="earlier"
-          title={title}
-          say={say}
-          off={isFirst}
-          onMove={() => change((now) => moved(now, exercise, -1))}
-        />
-        <Move
-          says="later"
-          title={title}
-          say={say}
-          off={isLast}
-          onMove={() => change((now) => moved(now, exercise, 1))}
-        />
-        <Move
-          says="leave-out"
-          title={title}
-          say={say}
-          off={false}
-          onMove={() => change((now) => without(now, exercise))}
-        />
+        {moves.map(({ says, off, to }) => (
+          <Move key={says} says={says} title={title} say={say} off={off} onMove={() => change(to)} />
+        ))}
       </span>
     </li>
+  );
+}
+
+interface MarksFieldProps extends SetExercise, Pick<ChosenOneProps, 'title' | 'say' | 'change'> {}
+
+/** What the exercise is worth in the set. */
+function MarksField({ exercise, marks, title, say, change }: MarksFieldProps): VNode {
+  return (
+    <label class="desk-marks">
+      <span class="unseen">{say('desk.marks', { title })}</span>
+      <input
+        type="number"
+        min={1}
+        max={SET_MARKS}
+        value={marks}
+        onInput={({ currentTarget }) => change((now) => worth(now, exercise, marksIn(currentTarget)))}
+      />
+      <span aria-hidden="true">{say('desk.marks-unit', { marks })}</span>
+    </label>
   );
 }
 

@@ -1,5 +1,5 @@
 /** The part of a class in its upper and in its lower group: where the two tell most (T. L. Kelley 1939). */
-export const GROUP = 0.27;
+const GROUP = 0.27;
 
 /** One student: what a part of the work earned of what it was worth, and all of the work, both 0 to 1. */
 export interface Standing {

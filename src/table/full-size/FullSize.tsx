@@ -37,25 +37,8 @@ export function FullSize(props: FullSizeProps): VNode {
   return (
     <div class="full-size">
       <p>{say('paper.lead')}</p>
-      <label class="field">
-        <span>{say('paper.paper')}</span>
-        <select name="paper" value={paper} onChange={({ currentTarget }) => setChosen(currentTarget.value as Paper)}>
-          {PAPERS.map((one) => (
-            <option key={one} value={one}>
-              {say(`paper.${one}`)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="full-size-tick">
-        <input
-          type="checkbox"
-          name="helps"
-          checked={lines === 'all'}
-          onChange={({ currentTarget }) => setLines(currentTarget.checked ? 'all' : 'answers')}
-        />
-        <span>{say('paper.helps')}</span>
-      </label>
+      <PaperField paper={paper} say={say} onPaper={setChosen} />
+      <HelpsTick lines={lines} say={say} onLines={setLines} />
       <Plan full={full} tiles={tiles} says={say('paper.plan', { count: tiles.length })} />
       <p>{say('paper.how', { count: tiles.length })}</p>
       <p class="setup-note">{say('paper.care')}</p>
@@ -68,6 +51,46 @@ export function FullSize(props: FullSizeProps): VNode {
         {say('paper.print', { count: tiles.length })}
       </button>
     </div>
+  );
+}
+
+interface PaperFieldProps extends Pick<FullSizeProps, 'say'> {
+  readonly paper: Paper;
+  readonly onPaper: (paper: Paper) => void;
+}
+
+function PaperField({ paper, say, onPaper }: PaperFieldProps): VNode {
+  return (
+    <label class="field">
+      <span>{say('paper.paper')}</span>
+      <select name="paper" value={paper} onChange={({ currentTarget }) => onPaper(currentTarget.value as Paper)}>
+        {PAPERS.map((one) => (
+          <option key={one} value={one}>
+            {say(`paper.${one}`)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+interface HelpsTickProps extends Pick<FullSizeProps, 'say'> {
+  readonly lines: Wanted['lines'];
+  readonly onLines: (lines: Wanted['lines']) => void;
+}
+
+/** Whether the lines drawn for help are printed too. */
+function HelpsTick({ lines, say, onLines }: HelpsTickProps): VNode {
+  return (
+    <label class="full-size-tick">
+      <input
+        type="checkbox"
+        name="helps"
+        checked={lines === 'all'}
+        onChange={({ currentTarget }) => onLines(currentTarget.checked ? 'all' : 'answers')}
+      />
+      <span>{say('paper.helps')}</span>
+    </label>
   );
 }
 

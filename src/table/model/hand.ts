@@ -37,7 +37,7 @@ export function clear(hand: Hand, field: string): Hand {
 }
 
 /** The first blank after `field`, then from the start, that must still be filled; failing that an optional one; null when all are. */
-export function nextBlank(hand: Hand, field: string | null): string | null {
+function nextBlank(hand: Hand, field: string | null): string | null {
   const fields = fieldsOf(hand.tool);
   const start = fields.findIndex((one) => one.field === field) + 1;
   const order = [...fields.slice(start), ...fields.slice(0, start)].filter((one) => !(one.field in hand.filled));

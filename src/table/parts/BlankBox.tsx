@@ -20,8 +20,20 @@ export interface BlankBoxProps extends BlankControl {
 
 /** A blank in a sentence: type into it, or open its list. (The third hand, pointing, fills it from the sheet.) */
 export function BlankBox(props: BlankBoxProps): VNode {
-  const { id, label, wanted, current, field, say } = props;
+  const { id, label, current, field, say } = props;
   const state = useBlank(props, props.autoFocus === true);
+  return (
+    <span class="blank" data-current={current} data-field={field}>
+      <BlankInput {...props} state={state} />
+      <BlankNote id={id} state={state} />
+      <BlankList id={id} label={label} state={state} say={say} />
+    </span>
+  );
+}
+
+/** What is typed into, and works the list. */
+function BlankInput(props: BlankBoxProps & { readonly state: BlankState }): VNode {
+  const { id, label, wanted, state } = props;
   const input = useRef<HTMLInputElement>(null);
   useLayoutEffect(() => {
     if (!props.autoFocus) return;
@@ -29,46 +41,45 @@ export function BlankBox(props: BlankBoxProps): VNode {
     // What is typed takes the place of what stands there.
     input.current?.select();
   }, [props.autoFocus]);
-  const typesObjects = props.blank.takes === 'object' || props.blank.takes === 'objects' || props.blank.takes === 'run';
   return (
-    <span class="blank" data-current={current} data-field={field}>
-      <input
-        ref={input}
-        id={id}
-        class="blank-input"
-        type="text"
-        role="combobox"
-        aria-label={label}
-        aria-expanded={state.open}
-        aria-controls={`${id}-list`}
-        aria-autocomplete="list"
-        aria-activedescendant={state.open && state.active >= 0 ? `${id}-${state.active}` : undefined}
-        aria-invalid={state.trouble !== null}
-        aria-describedby={state.trouble || state.worth ? `${id}-note` : undefined}
-        autocomplete="off"
-        autocapitalize="none"
-        spellcheck={false}
-        // On a screen with its own keyboard, objects are pointed at or chosen: the keyboard would cover the sheet.
-        inputMode={typesObjects ? 'none' : 'text'}
-        size={Math.max(4, Math.min(34, (state.value || wanted).length))}
-        placeholder={wanted}
-        value={state.value}
-        onFocus={() => {
-          state.focus();
-          props.onFocus();
-        }}
-        onClick={state.toggle}
-        onInput={(event) => state.type(event.currentTarget.value)}
-        onKeyDown={state.key}
-        onBlur={() => {
-          state.blur();
-          props.onBlur?.();
-        }}
-      />
-      <BlankNote id={id} state={state} />
-      <BlankList id={id} label={label} state={state} say={say} />
-    </span>
+    <input
+      ref={input}
+      id={id}
+      class="blank-input"
+      type="text"
+      role="combobox"
+      aria-label={label}
+      aria-expanded={state.open}
+      aria-controls={`${id}-list`}
+      aria-autocomplete="list"
+      aria-activedescendant={state.open && state.active >= 0 ? `${id}-${state.active}` : undefined}
+      aria-invalid={state.trouble !== null}
+      aria-describedby={state.trouble || state.worth ? `${id}-note` : undefined}
+      autocomplete="off"
+      autocapitalize="none"
+      spellcheck={false}
+      inputMode={keyboardFor(props.blank)}
+      size={Math.max(4, Math.min(34, (state.value || wanted).length))}
+      placeholder={wanted}
+      value={state.value}
+      onFocus={() => {
+        state.focus();
+        props.onFocus();
+      }}
+      onClick={state.toggle}
+      onInput={(event) => state.type(event.currentTarget.value)}
+      onKeyDown={state.key}
+      onBlur={() => {
+        state.blur();
+        props.onBlur?.();
+      }}
+    />
   );
+}
+
+/** On a screen with its own keyboard, objects are pointed at or chosen: the keyboard would cover the sheet. */
+function keyboardFor({ takes }: BlankControl['blank']): 'none' | 'text' {
+  return takes === 'object' || takes === 'objects' || takes === 'run' ? 'none' : 'text';
 }
 
 function BlankNote({ id, state }: { readonly id: string; readonly state: BlankState }): VNode | null {

@@ -1,4 +1,4 @@
-import { Fragment, type VNode } from 'preact';
+import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { evaluate } from '../../drafting/expression.ts';
 import { type Figure, type FigureMeasure, figureMeasures, measureRanges, readFigure } from '../../garment/figure.ts';
@@ -26,22 +26,13 @@ export function OwnMeasures({ figure, say, onFigure }: OwnMeasuresProps): VNode 
     <form class="own-measures" onSubmit={take}>
       <p class="setup-note">{say('table.to-take')}</p>
       {figureMeasures.map((name) => (
-        <Fragment key={name}>
-          <label class="field">
-            <span>{say('table.label', { name: { named: name } })}</span>
-            <input
-              type="text"
-              autocomplete="off"
-              size={9}
-              aria-describedby={`taken-${name}`}
-              value={typed[name] ?? shown(figure, name, say)}
-              onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
-            />
-          </label>
-          <p class="setup-note" id={`taken-${name}`}>
-            {say(`table.to-take.${name}`)}
-          </p>
-        </Fragment>
+        <MeasureField
+          key={name}
+          name={name}
+          text={typed[name] ?? shown(figure, name, say)}
+          say={say}
+          onText={(text) => setTyped({ ...typed, [name]: text })}
+        />
       ))}
       <button type="submit" class="button">
         {say('table.take-figure')}
@@ -55,6 +46,34 @@ export function OwnMeasures({ figure, say, onFigure }: OwnMeasuresProps): VNode 
   );
 }
 
+interface MeasureFieldProps extends Pick<OwnMeasuresProps, 'say'> {
+  readonly name: FigureMeasure;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+}
+
+/** One measure, and how it is taken. */
+function MeasureField({ name, text, say, onText }: MeasureFieldProps): VNode {
+  return (
+    <>
+      <label class="field">
+        <span>{say('table.label', { name: { named: name } })}</span>
+        <input
+          type="text"
+          autocomplete="off"
+          size={9}
+          aria-describedby={`taken-${name}`}
+          value={text}
+          onInput={(event) => onText(event.currentTarget.value)}
+        />
+      </label>
+      <p class="setup-note" id={`taken-${name}`}>
+        {say(`table.to-take.${name}`)}
+      </p>
+    </>
+  );
+}
+
 function shown(figure: Figure, name: FigureMeasure, { reader }: Say): string {
   const value = figure[name];
   return measureRanges[name].unit === 'mm' ? lengthText(value, reader.unit) : angleText((value * Math.PI) / 180);
@@ -63,7 +82,7 @@ function shown(figure: Figure, name: FigureMeasure, { reader }: Say): string {
 type TypedFigure = { readonly ok: true; readonly figure: Figure } | { readonly ok: false; readonly message: Message };
 
 /** The figure with what was typed in place of its measures; what was not touched stays exact. */
-export function readTypedFigure(figure: Figure, typed: Readonly<Partial<Record<FigureMeasure, string>>>): TypedFigure {
+function readTypedFigure(figure: Figure, typed: Readonly<Partial<Record<FigureMeasure, string>>>): TypedFigure {
   const measures: Record<string, number> = { ...figure };
   for (const [name, text] of Object.entries(typed)) {
     const amount = evaluate(text, new Map());

@@ -29,7 +29,7 @@ export function checkNames(
 }
 
 /** What one check looks at, and from where. */
-export function checkWords(check: Check): Message {
+function checkWords(check: Check): Message {
   switch (check.measure) {
     case 'distance':
       return message('class.check-from.distance', { from: { named: check.from } });

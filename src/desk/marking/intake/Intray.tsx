@@ -49,24 +49,30 @@ function Choosing({ tray, say }: { readonly tray: Tray; readonly say: Say }): VN
       >
         {say('mark.choose-folder')}
       </button>
-      <input
-        ref={files}
-        class="unseen"
-        type="file"
-        multiple
-        tabIndex={-1}
-        aria-label={say('mark.choose')}
-        onChange={choose}
-      />
-      <input
-        ref={folder}
-        class="unseen"
-        type="file"
-        tabIndex={-1}
-        aria-label={say('mark.choose-folder')}
-        onChange={choose}
-      />
+      <Chooser input={files} says={say('mark.choose')} multiple choose={choose} />
+      <Chooser input={folder} says={say('mark.choose-folder')} choose={choose} />
     </div>
+  );
+}
+
+interface ChooserProps extends Pick<Tray, 'choose'> {
+  readonly input: Tray['files'];
+  readonly says: string;
+  readonly multiple?: boolean;
+}
+
+/** The browser's own chooser, which the buttons open. */
+function Chooser({ input, says, multiple, choose }: ChooserProps): VNode {
+  return (
+    <input
+      ref={input}
+      class="unseen"
+      type="file"
+      multiple={multiple}
+      tabIndex={-1}
+      aria-label={says}
+      onChange={choose}
+    />
   );
 }
 

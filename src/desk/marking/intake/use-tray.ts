@@ -28,11 +28,6 @@ export function useTray(takeIn: (files: Files) => void): Tray {
   const [lost, setLost] = useState(false);
   const files = useRef<HTMLInputElement>(null);
   const folder = useRef<HTMLInputElement>(null);
-  const takeChosen = (input: HTMLInputElement): void => {
-    if (input.files) takeIn(chosenFiles(input.files));
-    // The same files can be chosen again.
-    input.value = '';
-  };
   const takeDropped = async (dropped: Promise<Files>): Promise<void> => {
     try {
       takeIn(await dropped);
@@ -46,23 +41,36 @@ export function useTray(takeIn: (files: Files) => void): Tray {
     setAwake(true);
     // The attribute is in no standard, so no types know it; every browser does.
     folder.current?.setAttribute('webkitdirectory', '');
-    for (const { current } of [files, folder]) if (current?.files?.length) takeChosen(current);
+    for (const { current } of [files, folder]) if (current?.files?.length) takeChosen(current, takeIn);
     takeEarly()?.then(takeIn, () => setLost(true));
   }, []);
   return {
     ...{ awake, files, folder, over, lost },
-    choose: ({ currentTarget }) => takeChosen(currentTarget),
-    listen: {
-      onDragOver: (event) => {
-        event.preventDefault();
-        setOver(true);
-      },
-      onDragLeave: () => setOver(false),
-      onDrop: async (event) => {
-        event.preventDefault();
-        setOver(false);
-        if (event.dataTransfer) await takeDropped(droppedFiles(event.dataTransfer.items));
-      },
+    choose: ({ currentTarget }) => takeChosen(currentTarget, takeIn),
+    listen: listening(setOver, takeDropped),
+  };
+}
+
+function takeChosen(input: HTMLInputElement, takeIn: (files: Files) => void): void {
+  if (input.files) takeIn(chosenFiles(input.files));
+  // The same files can be chosen again.
+  input.value = '';
+}
+
+function listening(
+  setOver: (over: boolean) => void,
+  takeDropped: (dropped: Promise<Files>) => Promise<void>,
+): Tray['listen'] {
+  return {
+    onDragOver: (event) => {
+      event.preventDefault();
+      setOver(true);
+    },
+    onDragLeave: () => setOver(false),
+    onDrop: async (event) => {
+      event.preventDefault();
+      setOver(false);
+      if (event.dataTransfer) await takeDropped(droppedFiles(event.dataTransfer.items));
     },
   };
 }
