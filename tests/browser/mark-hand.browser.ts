@@ -171,6 +171,14 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await bo(away).click();
   await act(away, 'take-back').click();
   await expect(bo(away)).toHaveText('35.7');
+
+  // By a class list it is known who has handed in nothing, and who hands in under another name.
+  await away.locator('.class-list summary').click();
+  await away.locator('textarea[name="class-list"]').fill('Ilse\nKofi\t12');
+  await expect(away.locator('.class-absent')).toHaveText('Nothing handed in yet (1): Kofi (12).');
+  await expect(away.locator('[data-line="#12"]')).toContainText('nothing handed in');
+  await expect(away.locator('[data-line="bo"]')).toContainText('not on the class list');
+  await expect.poll(() => kept(away)).toContain('Kofi 12');
   expect(faults).toEqual([]);
   await machine.close();
 });

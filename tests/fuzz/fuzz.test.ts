@@ -129,6 +129,7 @@ function markingAt(turn: number): MarkingFile {
     ],
     students: [{ student: 'Ilse Maringa', number: '', comment: 'Go on so.' }],
     unread: [{ found: 'cut.json', begun: '', why: 'It is cut off.' }],
+    list: 'Ilse Maringa\nTam Okoro, 18',
     saved: '2026-03-08T09:00:00.000Z',
   };
 }

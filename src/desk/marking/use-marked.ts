@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { readClassList } from '../../exchange/class/class-list.ts';
 import { type Gradebook, gradebookOf } from '../../exchange/class/gradebook.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { type LooseNote, looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
@@ -29,8 +30,9 @@ export function useMarked({ held, progress }: MarkingDesk, exercises: string): M
         sound.map(({ entry, row, handIn }) => notedEntry(entry, row, notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED)),
         set,
         unreadAmong(taken),
+        readClassList(notes.list),
       ),
-    [sound, taken, set, notes.pieces],
+    [sound, taken, set, notes.pieces, notes.list],
   );
   // While more is coming in, what a note belongs to may still come.
   const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);

@@ -32,7 +32,7 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
 }
 
 /** What is not as the set has it, exercise by exercise, and what could not be read. */
-function remarked({ entries, unread }: BookLine, lines: readonly BookLine[], reader: Reader): string {
+function remarked({ entries, unread, listed }: BookLine, lines: readonly BookLine[], reader: Reader): string {
   const remarks = [...entries.values()]
     .filter((entry) => entry.remarks.length > 0)
     .map((entry) => {
@@ -42,7 +42,8 @@ function remarked({ entries, unread }: BookLine, lines: readonly BookLine[], rea
   const lost = unread.map(({ exercise }) =>
     say(exercise === null ? message('csv.unread') : message('csv.unread-of', { exercise }), reader),
   );
-  return [...remarks, ...new Set(lost)].join('; ');
+  const by = listed === null ? [] : [say(message(`mark.${listed}`), reader)];
+  return [...by, ...remarks, ...new Set(lost)].join('; ');
 }
 
 /** What the grader gave where a teacher's marks count. */

@@ -3,6 +3,7 @@ import type { WorkRow } from '../grade-row.ts';
 import { type Remark, remarksByItself } from '../remarks.ts';
 import type { ProblemSet } from '../set.ts';
 import { type Student, studentKey } from '../student.ts';
+import { notAmong } from './class-list.ts';
 import { latestOf } from './class-work.ts';
 import { type UnreadPiece, unreadByStudent } from './unread.ts';
 
@@ -28,6 +29,8 @@ export interface BookLine extends Student {
   readonly marks: number;
   /** What of the student's could not be read. */
   readonly unread: readonly UnreadPiece[];
+  /** By the class list: one of it of whom nothing came, or one who is not on it. Null where all is as it should be, and without a list. */
+  readonly listed: 'absent' | 'unlisted' | null;
 }
 
 export interface Gradebook {
@@ -51,12 +54,13 @@ export function entryOf({ student, number, exercise, marks, of, saved, inSet }: 
 
 /**
  * The gradebook of a class. Work that is not of the set has a column of its own behind those of the set. Whoever handed in
- * nothing that could be read has a line all the same.
+ * nothing that could be read has a line all the same, and so has who is on the class list and handed in nothing.
  */
 export function gradebookOf(
   entries: readonly Entry[],
   set: ProblemSet | null,
   unread: readonly UnreadPiece[] = [],
+  list: readonly Student[] = [],
 ): Gradebook {
   const keyed = entries.map((entry) => ({ ...entry, name: entry.student, student: studentKey(entry) }));
   const counted = latestOf(keyed);
@@ -68,9 +72,10 @@ export function gradebookOf(
     unread,
     counted.map(({ name, number }) => ({ student: name, number })),
   );
-  const lines = [...new Set([...worked.keys(), ...lost.keys()])].map((key) =>
+  const came = [...new Set([...worked.keys(), ...lost.keys()])].map((key) =>
     lineOf(key, worked.get(key) ?? [], lost.get(key) ?? []),
   );
+  const lines = byClassList(came, list);
   return {
     exercises,
     others: set === null ? [] : others,
@@ -78,6 +83,16 @@ export function gradebookOf(
     lines: lines.toSorted((a, b) => byName.compare(a.student, b.student) || (a.key < b.key ? -1 : 1)),
     repeated: entries.length - counted.length,
   };
+}
+
+/** The lines held against the class list, which has its own for those of whom nothing came. */
+function byClassList(came: readonly BookLine[], list: readonly Student[]): readonly BookLine[] {
+  if (list.length === 0) return came;
+  const strange = new Set(notAmong(came, list));
+  const absent = notAmong(list, came).map(
+    (who): BookLine => ({ ...lineOf(studentKey(who), [], []), ...who, listed: 'absent' }),
+  );
+  return [...came.map((line) => (strange.has(line) ? { ...line, listed: 'unlisted' as const } : line)), ...absent];
 }
 
 /** The same order on every machine, whatever its own language. */
@@ -100,6 +115,7 @@ function lineOf(
     entries,
     marks: sumOf(work.map(({ marks }) => marks)),
     unread,
+    listed: null,
   };
 }
 

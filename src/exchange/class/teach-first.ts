@@ -32,12 +32,15 @@ export function teachFirst(counted: readonly ClassWork[]): readonly Common[] {
 }
 
 function faultsIn(work: readonly ClassWork[]): readonly Common[] {
-  const made = work.flatMap(({ exercise, checks }) =>
-    [...Map.groupBy(checks, ({ target }) => target)].flatMap(([target, own]) => {
+  const made = work.flatMap(({ exercise, checks }) => {
+    const faults = [...Map.groupBy(checks, ({ target }) => target)].flatMap(([target, own]) => {
       const fault = faultOf(own);
       return fault === null ? [] : [{ exercise, target, fault }];
-    }),
-  );
+    });
+    // Where one answer is not there, those that are made from it are not either: the first is what went wrong.
+    const stop = faults.findIndex(({ fault }) => fault === 'none');
+    return faults.filter(({ fault }, at) => fault !== 'none' || at === stop);
+  });
   return [...Map.groupBy(made, (one) => JSON.stringify(one)).values()].flatMap((alike) =>
     alike.slice(0, 1).map((one) => ({ ...one, count: alike.length, worked: work.length })),
   );

@@ -34,6 +34,8 @@ export interface MarkingFile {
   readonly work: readonly FiledPiece[];
   readonly students: readonly StudentNote[];
   readonly unread: readonly FiledUnread[];
+  /** Who is in the class, a student a line, as the teacher wrote it; may be empty. */
+  readonly list: string;
   /** When it was saved; ISO 8601, null where that is not told. */
   readonly saved: string | null;
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { isRecord } from '../../drafting/record.ts';
 import { fields, named } from '../../grader/reading/fields.ts';
+import { LIST_LENGTH } from '../class/class-list.ts';
 import { line, lines, moment } from '../fields.ts';
 import { FILE_LENGTH } from '../json.ts';
 import { COMMENT_LENGTH, REASON_LENGTH } from '../notes/notes.ts';
@@ -71,6 +72,7 @@ export const markingForm = fields(
     work: many(piece, 'wants.filed-work'),
     students: many(student, 'wants.student-comments'),
     unread: many(unread, 'wants.unread'),
+    list: v.optional(lines('wants.class-list', LIST_LENGTH)),
   },
   'wants.marking',
 );

@@ -14,7 +14,7 @@ import { FOUND_LENGTH, WHY_LENGTH } from './marking-form.ts';
  * The text of a marking file, fields in the order of docs/files.md, a piece of work a line; reading it gives the same
  * again. A file's name that no reader would take is spelled and cut.
  */
-export function writeMarking({ set, work, students, unread, saved }: MarkingFile): string {
+export function writeMarking({ set, work, students, unread, list, saved }: MarkingFile): string {
   const fields: readonly (readonly [string, string])[] = [
     ['format', JSON.stringify(MARKING_FORMAT)],
     ['version', JSON.stringify(MARKING_VERSION)],
@@ -23,6 +23,7 @@ export function writeMarking({ set, work, students, unread, saved }: MarkingFile
     ['work', listed(work.map(pieceText))],
     ['students', listed(students.map(({ student, number, comment }) => JSON.stringify({ student, number, comment })))],
     ['unread', listed(unread.map(unreadText))],
+    ...(list === '' ? [] : [['list', JSON.stringify(list)] as const]),
   ];
   return `{\n${fields.map(([name, text]) => `  "${name}": ${text}`).join(',\n')}\n}\n`;
 }

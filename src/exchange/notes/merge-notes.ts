@@ -7,6 +7,7 @@ import { isUntouched, type Notes, type PieceNotes, type StudentNote, UNTOUCHED }
 interface Filed {
   readonly work: readonly FiledPiece[];
   readonly students: readonly StudentNote[];
+  readonly list: string;
 }
 
 export interface MergedNotes {
@@ -16,11 +17,11 @@ export interface MergedNotes {
 }
 
 /** What is written by one hand, with what a file says: where the two differ, what was there stays, and is counted. */
-export function mergedNotes(there: Notes, { work, students }: Filed): MergedNotes {
+export function mergedNotes(there: Notes, { work, students, list }: Filed): MergedNotes {
   const pieces = mergedPieces(there.pieces, work);
   const toStudents = mergedStudents(there.students, students);
   return {
-    notes: { pieces: pieces.merged, students: toStudents.merged },
+    notes: { pieces: pieces.merged, students: toStudents.merged, list: there.list || list },
     clashes: pieces.clashes + toStudents.clashes,
   };
 }

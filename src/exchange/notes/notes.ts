@@ -30,9 +30,11 @@ export interface Notes {
   readonly pieces: ReadonlyMap<string, PieceNotes>;
   /** By the student's key. */
   readonly students: ReadonlyMap<string, StudentNote>;
+  /** Who is in the class, a student a line, as the teacher wrote it (`class-list.ts`); empty where nobody said. */
+  readonly list: string;
 }
 
-export const NO_NOTES: Notes = { pieces: new Map(), students: new Map() };
+export const NO_NOTES: Notes = { pieces: new Map(), students: new Map(), list: '' };
 export const UNTOUCHED: PieceNotes = { marks: {}, comment: '' };
 
 /** Longest reason and longest comment, in characters. */

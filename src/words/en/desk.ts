@@ -149,6 +149,14 @@ export const desk = {
   'mark.no-exercises': plain(
     'The exercises could not be fetched from the site, so the work cannot be shown. Load the page again.',
   ),
+  'mark.absent': plain('nothing handed in'),
+  'mark.unlisted': plain('not on the class list'),
+  'mark.absent-names': entry(['names', 'count'], 'Nothing handed in yet ({count}): {names}.'),
+  'mark.absent-none': plain('Everyone on the class list has handed something in.'),
+  'mark.list': plain('The class list'),
+  'mark.list-how': plain(
+    'A student a line: the name, and the number where you give numbers, as it is written or pasted. Whoever is on it and has handed in nothing then stands in the gradebook too, and whoever is not on it has a remark.',
+  ),
   'mark.filter': plain('Only names or numbers with'),
   'mark.only-remarked': plain('Only those with a remark'),
   'mark.table': plain('Students and exercises'),

@@ -44,6 +44,7 @@ export const teacherMarks = {
   'wants.comment': plain('a comment of at most 4000 characters; it may be empty'),
   'wants.student-comments': plain('a list of students, each with a comment'),
   'wants.student-comment': plain('a comment to a student: student, number and comment'),
+  'wants.class-list': plain('a class list of at most 40000 characters, a student a line'),
   'wants.unread': plain('a list of at most 20000 pieces that could not be read'),
   'wants.filed-unread': plain(
     'the name of a file that could not be read, in one line of at most 1000 characters; or a group: found, its name, with begun and why where they are known',

@@ -47,6 +47,11 @@ describe('what is to be taught again first', () => {
     ]);
   });
 
+  test('tells of a draft that breaks off the first answer that is not there, and not all that hang on it', () => {
+    const broken = [check('a'), missing('b'), off('c'), missing('d')];
+    expect(teachFirst(work('swing', [broken, broken])).map(({ target }) => target)).toEqual(['b', 'c']);
+  });
+
   test('is nothing that one student did alone, and no more than a lesson has room for', () => {
     const targets = ['a', 'b', 'c', 'd', 'e', 'f'];
     expect(teachFirst(work('swing', [targets.map(off)]))).toEqual([]);

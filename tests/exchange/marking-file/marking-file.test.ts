@@ -55,6 +55,7 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
   unread: fc.array(fc.record({ found: line, begun: fc.oneof(fc.constant(''), fc.string()), why: lines(WHY_LENGTH) }), {
     maxLength: 3,
   }),
+  list: lines(COMMENT_LENGTH),
   saved: fc.constantFrom(null, '2026-02-15T18:00:00.000Z'),
 });
 

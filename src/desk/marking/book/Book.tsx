@@ -16,6 +16,7 @@ import { type PieceInHand, PieceView } from '../piece/PieceView.tsx';
 import { pieceRemarks } from '../piece/piece-remarks.ts';
 import type { TheClass } from '../the-class.ts';
 import { BookTable } from './BookTable.tsx';
+import { ClassList } from './ClassList.tsx';
 import { EarlierWork, Versions } from './EarlierWork.tsx';
 
 interface BookProps {
@@ -33,7 +34,7 @@ interface BookProps {
 
 /** The gradebook, and under it the piece of work that lies open. */
 export function Book(props: BookProps): VNode {
-  const { book, inHand, titles, say } = props;
+  const { book, inHand, notes, titles, onWrite, say } = props;
   const { work, exercises } = inHand;
   const { piece, open } = inHand.opened;
   const exercise = piece && exercises.known?.[piece.row.exercise];
@@ -48,6 +49,7 @@ export function Book(props: BookProps): VNode {
           if (counts) open(counts);
         }}
       />
+      <ClassList book={book} notes={notes} onWrite={onWrite} say={say} />
       <EarlierWork earlier={work.earlier} titles={titles} say={say} onOpen={open} />
       {piece && exercises.missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
       {piece && exercise ? <OpenPiece {...props} piece={piece} exercise={exercise} /> : null}

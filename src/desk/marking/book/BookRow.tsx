@@ -83,10 +83,11 @@ function marksSaid(entry: Entry, say: Say): string {
 
 /** What is not as the set has it, each remark once, and what could not be read. */
 function Remarks({ line, lines, say }: Pick<BookRowProps, 'line' | 'lines' | 'say'>): VNode | null {
-  const { entries, unread } = line;
+  const { entries, unread, listed } = line;
   const told = [...entries.values()].flatMap((entry) => remarksTold(entry, lines));
   const lost = unread.length === 0 ? [] : [say('mark.unread-here', { count: unread.length })];
-  const remarks = [...new Set(told.map(say.message)), ...lost];
+  const by = listed === null ? [] : [say(`mark.${listed}`)];
+  const remarks = [...by, ...new Set(told.map(say.message)), ...lost];
   if (remarks.length === 0) return null;
   return <span class="book-remarks">{spelled(remarks.join('; '))}</span>;
 }

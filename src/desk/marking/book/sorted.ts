@@ -22,7 +22,10 @@ export function shownLines(
   const shown = lines.filter(
     (line) =>
       folded(`${line.student} ${line.number}`).includes(wanted) &&
-      (!onlyRemarked || line.unread.length > 0 || [...line.entries.values()].some(({ remarks }) => remarks.length > 0)),
+      (!onlyRemarked ||
+        line.listed !== null ||
+        line.unread.length > 0 ||
+        [...line.entries.values()].some(({ remarks }) => remarks.length > 0)),
   );
   if (order.by === 'name') return shown;
   const marks = (line: BookLine): number =>

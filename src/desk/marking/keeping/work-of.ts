@@ -6,7 +6,7 @@ import type { Work } from './keeper.ts';
 
 /** Whether nothing lies on the desk that would be worth keeping. */
 export function isBare({ set, taken, waiting, notes }: Held): boolean {
-  return set === null && taken.length + waiting.length + notes.students.size === 0;
+  return set === null && taken.length + waiting.length + notes.students.size + notes.list.length === 0;
 }
 
 /** All that lies on the desk, to be kept; null where it is more than a marking file holds. */
