@@ -194,6 +194,9 @@ test.describe('a student', () => {
     await expect(page.getByRole('status')).toHaveText(/belongs to another set, “Week 2: overlap”/);
     await open(line.slice(0, 100));
     await expect(page.getByRole('status')).toHaveText(/^This cannot be opened\. This is not a whole file/);
+    // Whatever a title is made of, it is text, and what turns the direction of writing is spelled.
+    await page.goto(linkTo({ ...set, title: '<b>Week 2</b>\u202Egnp' }));
+    await expect(page.locator('.work h2')).toHaveText('<b>Week 2</b>\\u202egnp');
   });
 
   test('is told in words when a link is damaged', { tag: ['@desktop', '@phone'] }, async ({ page }) => {

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import type { Say } from '../../table/say.ts';
+import { spelled, spelledLines } from '../../words/unseen.ts';
 import { momentText } from './date-time.ts';
 import type { ExerciseCard } from './exercise-card.ts';
 import type { Sheet } from './sheet.ts';
@@ -17,12 +18,12 @@ interface PrintedSheetProps {
 export function PrintedSheet({ sheet, cards, address, say }: PrintedSheetProps): VNode {
   return (
     <section class="desk-printed" aria-hidden="true">
-      <h1>{sheet.title}</h1>
+      <h1>{spelled(sheet.title)}</h1>
       <p class="desk-printed-who">
         <span>{say('desk.print-name')}</span> <span>{say('desk.print-number')}</span>
       </p>
       {sheet.due === null ? null : <p>{say('desk.print-due', { due: momentText(sheet.due, say.reader.language) })}</p>}
-      <p class="desk-printed-note">{sheet.note}</p>
+      <p class="desk-printed-note">{spelledLines(sheet.note)}</p>
       <ol>
         {sheet.exercises.map(({ exercise, marks }) => (
           <li key={exercise}>

@@ -6,6 +6,7 @@ import { setLink } from '../../exchange/set-link.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import './setting.css';
+import { spelled } from '../../words/unseen.ts';
 import { Chosen } from './Chosen.tsx';
 import { Conditions } from './Conditions.tsx';
 import type { LessonCards } from './exercise-card.ts';
@@ -38,7 +39,7 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
     const read = readSet(text, [...cards.keys()]);
     if (!read.ok) return say('desk.open-failed', { why: { said: refusalOf(read.faults) } });
     change(() => read.set);
-    return say('desk.opened-set', { title: read.set.title });
+    return spelled(say('desk.opened-set', { title: read.set.title }));
   };
   // Nothing is built but the place for it: the sheet that was kept would push aside another.
   if (kept === null) return <div class="desk" />;

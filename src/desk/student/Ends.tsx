@@ -7,6 +7,7 @@ import { download } from '../../table/download.ts';
 import { OpenFile } from '../../table/parts/OpenFile.tsx';
 import type { Say } from '../../table/say.ts';
 import { local } from '../../table/store/own-storage.ts';
+import { spelled } from '../../words/unseen.ts';
 import { type FileTaken, takeFile } from './take-file.ts';
 import type { Work } from './use-work.ts';
 import { handInOf } from './working-on.ts';
@@ -69,7 +70,7 @@ function useOpening({ work, names, say }: EndsProps): Opening {
   const [way, setWay] = useState<FileTaken['putBack']>(null);
   const open = (text: string): void => {
     const taken = takeFile(text, names, work);
-    setNote(say.message(taken.says));
+    setNote(spelled(say.message(taken.says)));
     if (taken.putBack !== null) setWay(() => taken.putBack);
   };
   const putBack = (): void => {

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { ProblemSet } from '../../exchange/set.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
+import { spelled, spelledLines } from '../../words/unseen.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import './work.css';
 import { momentText } from '../setting/date-time.ts';
@@ -54,8 +55,8 @@ function Head({ set, say }: { readonly set: ProblemSet; readonly say: Say }): VN
   const late = set.due !== null && new Date(set.due) < new Date();
   return (
     <header class="work-head">
-      <h2>{set.title}</h2>
-      {set.note === '' ? null : <p class="work-note">{set.note}</p>}
+      <h2>{spelled(set.title)}</h2>
+      {set.note === '' ? null : <p class="work-note">{spelledLines(set.note)}</p>}
       {set.due === null ? null : (
         <p class="work-due">{say(late ? 'work.late' : 'work.due', { due: momentText(set.due, language) })}</p>
       )}

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { spelled } from '../../words/unseen.ts';
 import type { Say } from '../say.ts';
 import { isTrial } from '../store/own-storage.ts';
 import type { Keeping } from '../use-kept.ts';
@@ -16,7 +17,7 @@ interface InSetProps {
 export function InSet({ title, wayBack, keeping, say }: InSetProps): VNode {
   return (
     <section class="files">
-      <p>{say('table.in-set', { title })}</p>
+      <p>{spelled(say('table.in-set', { title }))}</p>
       <KeptNote keeping={keeping} say={say} kept={isTrial(window.location.hash) ? 'table.kept-trial' : 'table.kept'} />
       <a class="button button--first" href={wayBack}>
         {say('table.back-to-set')}
