@@ -12,9 +12,9 @@ test('a moment in a field is that of this machine’s time zone, and comes back'
 
 test('an empty field is no moment', () => {
   expect([dateTimeOf(null), utcOf(''), utcOf('soon'), utcOf('12026-03-06T17:00')]).toEqual(['', null, null, null]);
-  expect(utcOf('9999-12-30T12:00')).toMatch(/^9999-12-30T/);
+  expect(dateTimeOf(utcOf('9999-12-30T12:00'))).toBe('9999-12-30T12:00');
 });
 
-test('a moment is told with its weekday', () => {
-  expect(momentText('2026-03-06T12:00:00.000Z', 'en')).toMatch(/^Friday,? 6 March 2026/);
+test('a moment is told with its weekday, by the clock of this machine', () => {
+  expect(momentText(utcOf('2026-03-06T12:00') ?? '', 'en')).toMatch(/^Friday,? 6 March 2026/);
 });

@@ -5,6 +5,7 @@ import { refusedAt, unreadAmong } from '../../../../src/desk/marking/intake/refu
 import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { pieceRemarks } from '../../../../src/desk/marking/piece/piece-remarks.ts';
 import { theClass } from '../../../../src/desk/marking/the-class.ts';
+import { momentText } from '../../../../src/desk/setting/date-time.ts';
 import type { AlikeDrafts } from '../../../../src/exchange/class/alike/alike-drafts.ts';
 import { gradebookOf } from '../../../../src/exchange/class/gradebook.ts';
 import type { HandIn } from '../../../../src/exchange/hand-in.ts';
@@ -58,7 +59,9 @@ test('an open piece has the remarks that the gradebook has, with what the set sa
   const late = handedIn('Ana', { order, saved: '2026-03-09T10:00:00.000Z', checks: 3 });
   const remarks = saidOf(await laid(late, handedIn('Bo')), 0);
   expect(remarks).toContain('drawn for the figure that the set gives Bo, and not for this student’s own');
-  expect(remarks.find((one) => one.startsWith('late: it was to be handed in by'))).toContain('6 March 2026');
+  expect(remarks.find((one) => one.startsWith('late: it was to be handed in by'))).toContain(
+    momentText(set.due ?? '', 'en'),
+  );
   expect(remarks).toContain('checked oftener than the set allows, which is twice');
 });
 
