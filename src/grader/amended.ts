@@ -8,6 +8,7 @@ import { advice } from './advice.ts';
 import type { Amendment } from './amendments.ts';
 import { answerTo } from './answer.ts';
 import type { Bench, Slip } from './bench.ts';
+import type { Exercise } from './exercise.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import type { Strictness } from './tolerance.ts';
 import { whatIsOff } from './what.ts';
@@ -41,15 +42,49 @@ export function amendedOf(
   const at = steps.findLastIndex(({ answers }) => answers === judged.target.name);
   const answering = steps[at];
   if (answering === undefined || judged.right === null || sheet.work > CHEAP) return null;
+  const suspects = suspectsIn(steps, bench.exercise, amendmentsOf);
+  if (suspects.length === 0) return null;
   const makers = ancestorsOf(steps, answering.name);
   const before = toldOf(bench, judged, steps);
-  const own = makers.filter((index) => !before.has(index)).toReversed();
-  const changes = own.flatMap((index) => amendmentsOf(steps[index] as Step).map((amendment) => ({ index, amendment })));
+  const changes = suspects.filter(({ index }) => makers.includes(index) && !before.has(index)).toReversed();
   const found = changes.slice(0, TRIED).find(({ index, amendment }) => {
     const redrawn = makers.map((one) => (one === index ? amendment.step : (steps[one] as Step)));
     return isRightWith(redrawn, bench, judged, draft);
   });
   return found === undefined ? null : amendedAt(found.index, found.amendment, bench, judged);
+}
+
+interface Suspect {
+  readonly index: number;
+  readonly amendment: Amendment;
+}
+
+/** What may be amended anywhere in a draft. What the reference does word for word is no slip. */
+function suspectsIn(
+  steps: readonly Step[],
+  exercise: Exercise,
+  amendmentsOf: (step: Step) => readonly Amendment[],
+): readonly Suspect[] {
+  const known = stepsOf(exercise);
+  return steps.flatMap((step, index) => {
+    const amendments = amendmentsOf(step);
+    return amendments.length === 0 || known.has(wordsOf(step))
+      ? []
+      : amendments.map((amendment) => ({ index, amendment }));
+  });
+}
+
+const knownSteps = new WeakMap<Exercise, ReadonlySet<string>>();
+
+function stepsOf(exercise: Exercise): ReadonlySet<string> {
+  const known = knownSteps.get(exercise) ?? new Set(exercise.reference.map(wordsOf));
+  knownSteps.set(exercise, known);
+  return known;
+}
+
+/** What a step does, whatever it is called and answers. */
+function wordsOf({ name: _, answers: __, ...does }: Step): string {
+  return JSON.stringify(does);
 }
 
 /** The steps that other answers, judged before this one, come from. */
