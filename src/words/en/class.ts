@@ -4,8 +4,8 @@ import { entry, plain } from '../entry.ts';
 export const classWords = {
   'class.earlier': entry(['student', 'title', 'when'], '{student}: {title}, saved {when}'),
   'class.versions': plain('All that was handed in of this'),
-  'class.version': entry(['when'], '{when}'),
-  'class.version-counts': entry(['when'], '{when} (this one counts)'),
+  'class.version': entry(['when', 'marks', 'of'], '{when}: {marks} of {of} by the grader'),
+  'class.version-counts': entry(['when', 'marks', 'of'], '{when}: {marks} of {of} by the grader (this one counts)'),
   'class.alike': plain('Alike drafts: a question'),
   'class.alike-what': entry(
     ['title', 'count', 'numbers'],

@@ -72,6 +72,9 @@ An exercise without marks is worth as many as its checks.
     ['before'],
     'handed in {before, plural, one {once} =2 {twice} other {# times}} before; this is the last, and counts',
   ),
+  'remark.since-mended': entry(['targets'], 'mended since the one before: {targets}'),
+  'remark.since-spoilt': entry(['targets'], 'right in the one before, and not any more: {targets}'),
+  'remark.since-still': entry(['targets'], 'off in the one before, and off again: {targets}'),
   'remark.not-last': plain('another was handed in later, and counts; this one counts for nothing'),
   'remark.unread-file': entry(
     ['file'],

@@ -4,6 +4,7 @@ import type { Say } from '../../../table/say.ts';
 import { momentText } from '../../setting/date-time.ts';
 import type { Sound } from '../intake/taken.ts';
 import { studentName } from '../student-name.ts';
+import { tidyMarks } from '../tidy-marks.ts';
 
 interface EarlierWorkProps {
   readonly earlier: readonly Sound[];
@@ -56,7 +57,11 @@ export function Versions({ versions, open, counts, say, onOpen }: VersionsProps)
           aria-current={piece === open ? 'true' : undefined}
           onClick={() => onOpen(piece)}
         >
-          {say(piece === counts ? 'class.version-counts' : 'class.version', { when: savedText(piece, say) })}
+          {say(piece === counts ? 'class.version-counts' : 'class.version', {
+            when: savedText(piece, say),
+            marks: tidyMarks(piece.entry.marks),
+            of: tidyMarks(piece.entry.of),
+          })}
         </button>
       ))}
     </nav>

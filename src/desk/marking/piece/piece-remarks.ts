@@ -1,6 +1,7 @@
 import type { AlikeDrafts } from '../../../exchange/class/alike/alike-drafts.ts';
 import type { Entry, Gradebook } from '../../../exchange/class/gradebook.ts';
 import { remarksTold } from '../../../exchange/class/remarks-told.ts';
+import { since } from '../../../exchange/class/since.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import { type Message, message } from '../../../words/message.ts';
 import { spelled } from '../../../words/unseen.ts';
@@ -50,8 +51,19 @@ function onSet(entry: Entry, { book, set, language }: About): readonly Message[]
 function onVersions(piece: Sound, { pieceOf, earlier }: About['work']): readonly Message[] {
   const { student, exercise } = piece.kept;
   if (pieceOf(student, exercise) !== piece) return [message('remark.not-last')];
-  const before = earlier.filter(({ kept }) => kept.student === student && kept.exercise === exercise).length;
-  return before === 0 ? [] : [message('remark.last', { before })];
+  const before = earlier.filter(({ kept }) => kept.student === student && kept.exercise === exercise);
+  const last = before.at(-1);
+  return last === undefined ? [] : [message('remark.last', { before: before.length }), ...onAttempts(last, piece)];
+}
+
+/** What the student made of another chance. */
+function onAttempts(before: Sound, now: Sound): readonly Message[] {
+  const { mended, spoilt, still } = since(before.kept, now.kept);
+  return [
+    ...(mended.length === 0 ? [] : [message('remark.since-mended', { targets: { namedAll: mended } })]),
+    ...(spoilt.length === 0 ? [] : [message('remark.since-spoilt', { targets: { namedAll: spoilt } })]),
+    ...(still.length === 0 ? [] : [message('remark.since-still', { targets: { namedAll: still } })]),
+  ];
 }
 
 /** What of the student's could not be read, and may belong to this exercise. */

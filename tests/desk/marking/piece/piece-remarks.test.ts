@@ -71,6 +71,17 @@ test('of several pieces it is said which counts', async () => {
   expect(saidOf(both, 1)).toEqual(['handed in once before; this is the last, and counts']);
 });
 
+test('of a second chance it is said what was mended and what was not', async () => {
+  const narrow = rightOverlap.steps.map((step) => ({ ...step, distance: '1 cm' }));
+  const again = { saved: '2026-03-05T12:00:00.000Z', checks: 2 };
+  const [first, second] = [handedIn('Ana', { steps: narrow }), handedIn('Ana', again)];
+  expect(saidOf(await laid(first, second), 1)).toContain('mended since the one before: overlap edge');
+  const spoilt = await laid(handedIn('Ana'), handedIn('Ana', { ...again, steps: narrow }));
+  expect(saidOf(spoilt, 1)).toContain('right in the one before, and not any more: overlap edge');
+  const still = await laid(first, handedIn('Ana', { ...again, steps: narrow }));
+  expect(saidOf(still, 1)).toContain('off in the one before, and off again: overlap edge');
+});
+
 test('a file of the same student that could not be read is named', async () => {
   const [remark] = saidOf(await laid(handedIn('Ana')), 0, { lost: ['week/ana.hand-in.json'] });
   expect(remark).toContain('could not be read, and may belong here: week/ana.hand-in.json');
