@@ -40,7 +40,8 @@ export function takeExercises(read: ReadExercises): void {
 /** The exercise of this name, read once. Throws a CommandError that says what is wrong: no such exercise, or every fault with its line. */
 export function loadExercise(name: string, folder = exercisesFolder): Exercise {
   const file = path.join(folder, `${name}.yaml`);
-  const known = loaded.get(file);
+  // A way that leads to a known file is no name of it.
+  const known = path.basename(name) === name ? loaded.get(file) : undefined;
   if (known !== undefined) return known;
   const names = exerciseNames(folder);
   // A name from a file may be anything: only what the folder lists is opened.

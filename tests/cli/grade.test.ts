@@ -2,10 +2,12 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { Readable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import { gradeCommand } from '../../src/cli/grade-command.ts';
 import { setCommand } from '../../src/cli/set-command.ts';
+import { attempt } from '../../src/cli/speak.ts';
 import { whyUnreadable } from '../../src/cli/work.ts';
 import { workRow } from '../../src/exchange/grade-row.ts';
 import type { HandIn } from '../../src/exchange/hand-in.ts';
@@ -81,6 +83,21 @@ describe('marking a folder', () => {
     );
     expect(told[2]).toMatch(/class: One file was passed over, .*: notes\.txt\.$/);
     expect(status).toBe(1);
+  });
+
+  test('ends after the piece in hand when it is told to stop, and says so in its status', async () => {
+    let out = '';
+    const status = await attempt(gradeCommand, [at('class')], {
+      say: async (text) => {
+        out += await Promise.resolve(text);
+      },
+      complain: () => Promise.resolve(),
+      input: Readable.from([]) as AsyncIterable<string>,
+      terminal: false,
+      stopped: () => out !== '',
+    });
+    expect(rowsIn(out)).toHaveLength(1);
+    expect(status).toBe(130);
   });
 
   test('gives exactly these fields', async () => {

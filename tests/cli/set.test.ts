@@ -94,6 +94,7 @@ test.each([
   ['a day with the month before or behind it', ['roll-line', '--due', '12/11/2026']],
   ['a number that no day is meant by', ['roll-line', '--due', 'Friday 5']],
   ['a month without a day', ['roll-line', '--due', '2026-03']],
+  ['a house rule without its name', ['roll-line', '--house', '=full']],
   ['an address that is none', ['roll-line', '--link', 'school']],
   ['an address without its scheme', ['roll-line', '--link', 'localhost:4321']],
   ['checks that are no number', ['roll-line', '--checks', 'few']],
