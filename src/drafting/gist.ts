@@ -1,6 +1,7 @@
 import type { HalfStep } from './form.ts';
 import { knownStep } from './known-step.ts';
 import { isName } from './name.ts';
+import type { Givens } from './sheet.ts';
 import type { Name, Step } from './step.ts';
 
 /** What a draft does, whatever its things are called. Two drafts of one gist make the same on the same table, for the same targets. */
@@ -20,6 +21,12 @@ export function gistOf(steps: readonly Step[]): Gist | null {
   const gist = readGist(steps);
   found.set(steps, gist);
   return gist;
+}
+
+/** Whether a draft calls something as a thing is called that lies there already. */
+export function namesGiven({ names }: Gist, { shapes, measures }: Givens): boolean {
+  for (const given of [shapes, measures]) for (const name of given.keys()) if (names.has(name)) return true;
+  return false;
 }
 
 function readGist(steps: readonly Step[]): Gist | null {

@@ -124,8 +124,13 @@ function carriedOut(limit: number, { step, form }: Head, scope: Scope): Done {
 }
 
 function within(limit: number, outcome: Outcome<Shape>, spent: number): Done {
-  const work = spent + 1 + (outcome.ok ? PIECE_WORK * piecesOf(outcome.value) : 0);
+  const work = outcome.ok ? workOf(spent, outcome.value) : spent + 1;
   return work <= limit ? { outcome, work } : givenUp(limit);
+}
+
+/** What a step costs that made a shape: what was spent on it, and laying it on the sheet. */
+export function workOf(spent: number, shape: Shape): number {
+  return spent + 1 + PIECE_WORK * piecesOf(shape);
 }
 
 /** About how much room it takes, in pieces of curves: a piece is some 250 bytes. */

@@ -31,7 +31,7 @@ export function replay(givens: Givens, steps: readonly Step[], pins: Pins = noPi
   const lost = new Set<Name>();
   const memory = memoryOf(givens);
   let index = 0;
-  const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index) };
+  const scope: Scope = { shapes, measures, absent: (missing) => whyAbsent(missing, steps, index, problems) };
   const whyTaken = (name: Name): Message | null => {
     const taken = shapes.has(name) || measures.has(name) || lost.has(name);
     return taken ? whyNotName(name, givens, namesBefore(steps, index)) : null;
@@ -71,7 +71,8 @@ function namesBefore(steps: readonly unknown[], index: number): ReadonlyMap<Name
   return earlier;
 }
 
-function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {
+/** Lays a shape on a sheet under its name, and its measure, where it has one. */
+export function lay(name: Name, shape: Shape, shapes: Map<Name, Shape>, measures: Map<Name, Quantity>): void {
   shapes.set(name, shape);
   if (shape.kind === 'length') measures.set(name, millimetres(shape.length));
   if (shape.kind === 'angle') measures.set(name, radians(shape.angle));
@@ -85,12 +86,25 @@ function pinnedShape({ step, form }: Head, shapes: ReadonlyMap<Name, Shape>, pin
   return kind === undefined || kind === pin.kind ? { outcome: made(pin), work: 1 } : null;
 }
 
-/** Why a name is not on the sheet at a step, from where the draft makes it; null when it never does. */
-function whyAbsent(name: Name, steps: readonly unknown[], index: number): Message | null {
+/** Why a name is not on the sheet at a step, from where the draft makes it; null when it never does. Of steps that fall one with the other, the first is named: it alone has to be mended. */
+function whyAbsent(
+  name: Name,
+  steps: readonly unknown[],
+  index: number,
+  problems: readonly Problem[],
+): Message | null {
   const at = steps.findIndex((step) => nameIn(step) === name);
   if (at < 0) return null;
   if (at === index) return message('problem.itself', { name: { named: name } });
-  return message(at < index ? 'problem.not-there' : 'problem.made-later', { name: { named: name }, step: at + 1 });
+  if (at > index) return message('problem.made-later', { name: { named: name }, step: at + 1 });
+  return message('problem.not-there', { name: { named: name }, step: firstToFall(at, problems) });
+}
+
+/** The step, from 1, that the failing of another one goes back to: itself, or the one that its own words name. */
+function firstToFall(at: number, problems: readonly Problem[]): number {
+  const said = problems.find(({ step }) => step === at)?.message;
+  const named = said && 'key' in said && said.key === 'problem.not-there' ? said.values['step'] : null;
+  return typeof named === 'number' ? named : at + 1;
 }
 
 const nameOf = (step: unknown): Name => wordOf(nameIn(step));

@@ -12,6 +12,7 @@ import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import type { Order } from './order.ts';
 import { tryOthers } from './others.ts';
+import { plannedReplay } from './plan/planned-replay.ts';
 import { referenceGround } from './plan/reference-ground.ts';
 import { redMarkFor } from './red.ts';
 import { type Finding, reportOn } from './report.ts';
@@ -40,7 +41,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
     };
   }
   const { givens, learner } = dealt;
-  const sheet = replay(learner, steps);
+  const sheet = plannedReplay(exercise, dealt, steps) ?? replay(learner, steps);
   const judged = judge(exercise, givens, sheet, strictness);
   const bench = { exercise, order, givens, strictness, judged };
   const draft = { learner, steps, sheet };

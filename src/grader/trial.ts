@@ -1,4 +1,4 @@
-import { type Gist, gistOf } from '../drafting/gist.ts';
+import { gistOf, namesGiven } from '../drafting/gist.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
@@ -34,7 +34,7 @@ export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name>
 /** The targets, right on the draft's own order, that are not right on this one. What drafts of this gist lost here before is not found out again. */
 export function lostOn(laid: Laid, trial: Trial, steps: readonly Step[], right: ReadonlySet<Name>): readonly Name[] {
   const gist = gistOf(steps);
-  if (gist === null || namesGiven(gist, laid)) return lostAsReplayed(laid, trial, steps, right);
+  if (gist === null || namesGiven(gist, laid.learner)) return lostAsReplayed(laid, trial, steps, right);
   const here = lostBefore.get(laid) ?? new Map<string, readonly Name[]>();
   lostBefore.set(laid, here);
   const key = `${gist.number} ${trial.strictness} ${trial.exercise.targets.map(({ name }) => (right.has(name) ? 1 : 0)).join('')}`;
@@ -80,10 +80,3 @@ const lostBefore = new WeakMap<Laid, Map<string, readonly Name[]>>();
 
 /** Of so many drafts it is kept, and then all is let go. */
 const KEPT = 500;
-
-/** Whether a draft calls something as a thing is called that lies there already. */
-function namesGiven({ names }: Gist, { learner }: Laid): boolean {
-  for (const given of [learner.shapes, learner.measures])
-    for (const name of given.keys()) if (names.has(name)) return true;
-  return false;
-}

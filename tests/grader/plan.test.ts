@@ -10,6 +10,7 @@ import { lostTargets, replayedTrial } from '../../src/grader/lost.ts';
 import { misread } from '../../src/grader/misreading.ts';
 import { otherOrders } from '../../src/grader/other-orders.ts';
 import { draftPlan } from '../../src/grader/plan/draft-plan.ts';
+import { plannedReplay } from '../../src/grader/plan/planned-replay.ts';
 import { plannedTrial } from '../../src/grader/plan/planned-trial.ts';
 import { referenceHolding } from '../../src/grader/plan/reference-ground.ts';
 import { orderOn } from './tables.ts';
@@ -62,6 +63,32 @@ test.each(['roll-line', 'shawl'])(
     expect(lost).toBeGreaterThan(0);
   },
 );
+
+test.each(['roll-line', 'shawl'])(
+  'of %s, a draft drawn from its plan comes out as it is replayed, and costs as much',
+  (id) => {
+    const exercise = loadExercise(id);
+    let planned = 0;
+    for (const [at, steps] of draftsOf(exercise).entries()) {
+      const laid = layOut(exercise, orderOn(exercise, sampleFigure(`own/${at}`, 'anyone')));
+      if (!laid.ok) throw new Error('the order cannot be laid');
+      const drawn = plannedReplay(exercise, laid, steps);
+      const replayed = replay(laid.learner, steps);
+      if (drawn === null) expect(replayed.problems).not.toEqual([]);
+      else expect(drawn).toEqual(replayed);
+      planned += drawn === null ? 0 : 1;
+    }
+    expect(planned).toBeGreaterThan(exercise.misreadings.length);
+  },
+);
+
+test('a table on which something was drawn already is left to what is remembered of it', () => {
+  const exercise = loadExercise('roll-line');
+  const laid = layOut(exercise, orderOn(exercise, sampleFigure('twice', 'anyone')));
+  if (!laid.ok) throw new Error('the order cannot be laid');
+  expect(plannedReplay(exercise, laid, exercise.reference)).not.toBeNull();
+  expect(plannedReplay(exercise, laid, exercise.reference)).toBeNull();
+});
 
 test('the reference with answers held is drawn as it is replayed with them pinned', () => {
   const exercise = loadExercise('roll-line');

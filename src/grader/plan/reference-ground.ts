@@ -9,7 +9,8 @@ import { type Laying, thingOn } from '../../drafting/thing-on.ts';
 import type { Exercise } from '../exercise.ts';
 import type { Named } from '../measures/lookup.ts';
 import { referenceOn } from '../reference-on.ts';
-import { namedOn } from './named-on.ts';
+import type { DraftPlan } from './draft-plan.ts';
+import { namedOn, shapeOn } from './named-on.ts';
 import { groundHolding, mayAllBeHeld, type ReferencePlan, referencePlan } from './reference-plan.ts';
 
 /** A table on which the reference is drawn, as far as is asked for, with whatever is held in place of its own answers. */
@@ -36,10 +37,30 @@ export function referenceTable(exercise: Exercise, givens: Givens): ReferenceTab
   const reference = referencePlan(exercise);
   if (reference === null) return null;
   const laying: Laying = { table: givens, known: [], memory: memoryOf(givens) };
-  const own = namedOn(reference, (place) => reference.own[place] as Thing, laying);
-  const table = { reference, plan: planOn(reference.plan), laying, own, held: new Map<Shape, Thing>() };
+  const table = tableOf(reference, planOn(reference.plan), laying);
   here.set(exercise, table);
   return table;
+}
+
+function tableOf(reference: ReferencePlan, plan: Plan, laying: Laying): ReferenceTable {
+  const own = namedOn(reference, (place) => reference.own[place] as Thing, laying);
+  return { reference, plan, laying, own, held: new Map() };
+}
+
+/** Whether nothing of an exercise is drawn on a table. */
+export function isBare(exercise: Exercise, givens: Givens): boolean {
+  return !tables.get(givens)?.has(exercise);
+}
+
+/** Takes a table on which a draft was drawn from its plan, and nothing before it, for the one on which the reference is drawn. */
+export function layDrawn(exercise: Exercise, { reference, plan, answers }: DraftPlan, laying: Laying): void {
+  const table = tableOf(reference, planOn(plan), laying);
+  for (const thing of answers.values()) {
+    const shape = shapeOn(thing, laying);
+    if (shape !== null) table.held.set(shape, thing);
+  }
+  const here = tables.get(laying.table) ?? new Map<Exercise, ReferenceTable>();
+  tables.set(laying.table, here.set(exercise, table));
 }
 
 /** The reference on a table as checks look things up on it. */
