@@ -9,7 +9,7 @@ const roots = new Float64Array(4);
 /** The parameters inside the piece where it stands still, a cusp or a straight turning back: the speed is below COINCIDENT. */
 export function standstills(c: Cubic): number[] {
   const { x1, x2, x3, y1, y2, y3 } = powerOf(c);
-  // Half the slope of |B'|^2 / 2: B' . B''.
+  // The slope of |B'|^2 / 2: B' . B''.
   const slope = [
     2 * (x1 * x2 + y1 * y2),
     6 * (x1 * x3 + y1 * y3) + 4 * (x2 * x2 + y2 * y2),
