@@ -12,6 +12,7 @@ import { refusalOf } from '../../../src/exchange/refusal.ts';
 import { studentKey } from '../../../src/exchange/student.ts';
 import { placeText } from '../../../src/grader/reading/fault.ts';
 import { say } from '../../../src/words/say.ts';
+import { spelled, spelledLines } from '../../../src/words/unseen.ts';
 import { type Loose, rightOverlap } from '../hand-ins.ts';
 import { exercises, weekTwo } from '../sets.ts';
 import { evening } from './marking-files.ts';
@@ -41,7 +42,7 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
   set: fc.constantFrom(null, weekTwo),
   work: fc.array(
     fc.record({
-      found: line,
+      found: line.map(spelled),
       handIn: line.map((student) => ({ ...rightOverlap, student })),
       marks: fc.dictionary(target, mark, { noNullPrototype: true }),
       comment: lines(COMMENT_LENGTH),
@@ -52,9 +53,16 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
     selector: studentKey,
     maxLength: 4,
   }),
-  unread: fc.array(fc.record({ found: line, begun: fc.oneof(fc.constant(''), fc.string()), why: lines(WHY_LENGTH) }), {
-    maxLength: 3,
-  }),
+  unread: fc.array(
+    fc.record({
+      found: line.map(spelled),
+      begun: fc.oneof(fc.constant(''), fc.string()),
+      why: lines(WHY_LENGTH).map(spelledLines),
+    }),
+    {
+      maxLength: 3,
+    },
+  ),
   list: lines(COMMENT_LENGTH),
   saved: fc.constantFrom(null, '2026-02-15T18:00:00.000Z'),
 });
