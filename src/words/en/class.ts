@@ -100,7 +100,7 @@ export const classWords = {
   'class.no-stray': entry(['target', 'says'], '{target}: {says}'),
   'class.cluster-right': entry(['count'], 'right: {count}'),
   'class.cluster-together': entry(['count'], '{count} together'),
-  'class.cluster-lone': entry(['name'], '{name}'),
+  'class.cluster-lone': entry(['name', 'more'], '{name}{more, plural, =0 {} other { + #}}'),
   'class.together': entry(
     ['count', 'way'],
     '{count} lie together, {way}, where no misreading of this exercise comes out. Ask one of them what was done:',

@@ -12,10 +12,10 @@ import type { Drawing, Part } from '../../../table/drawing/drawing.ts';
 import { shapeParts } from '../../../table/drawing/parts.ts';
 import { message } from '../../../words/message.ts';
 import type { Unit } from '../../../words/unit.ts';
-import { spelled } from '../../../words/unseen.ts';
 import { type Bundle, labelOf } from './class-labels.ts';
-import type { ClassTarget } from './class-target.ts';
-import type { Lone } from './together.ts';
+import { type ClassTarget, straysOf } from './class-target.ts';
+import { nameInPicture } from './name-in-picture.ts';
+import { beside, type Lone } from './together.ts';
 
 /** What is laid over one another for one target. */
 export interface ClassLaid {
@@ -37,6 +37,8 @@ export const ASPECT = 0.9;
 
 /** So many of those who lie by themselves are named on the sheet. */
 const NAMED = 3;
+/** Whoever lies nearer to another than a picture is wide, divided by this, is counted with that one: for two names there is no room. */
+const BESIDE = 60;
 /** The dots of the paper are so many times smaller than a picture is wide: never as large as marks. */
 const DOTS = 500;
 const DOT = 0.6;
@@ -46,11 +48,11 @@ const DOT = 0.6;
  * they are; of those who lie by themselves the furthest, whose lines are firmer.
  */
 export function classDrawing({ under, shows, footing, answers, half, unit }: ClassLaid): Drawing {
-  const bundles = bundlesOf(answers, footing);
   const box = boxOf(
     footing,
-    bundles.flatMap(({ laid }) => laid.flat()),
+    straysOf(answers).flatMap((stray) => laidOver(stray, footing)),
   );
+  const bundles = bundlesOf(answers, footing, widthOf(box) / BESIDE);
   const { givens } = under;
   const right = isDrawn(footing.right) ? footing.right : null;
   const drawn = draw(
@@ -75,7 +77,11 @@ export function classDrawing({ under, shows, footing, answers, half, unit }: Cla
 const RIGHT = 'right';
 
 /** The answers as they are named: what most did first. */
-function bundlesOf({ right, gathered, together, alone }: ClassTarget, footing: Footing): readonly Bundle[] {
+function bundlesOf(
+  { right, gathered, together, alone }: ClassTarget,
+  footing: Footing,
+  near: number,
+): readonly Bundle[] {
   const lay = (strays: readonly Stray[]): Bundle['laid'] => strays.map((stray) => laidOver(stray, footing));
   const layAll = (lone: readonly Lone[]): Bundle['laid'] => lay(lone.map(({ stray }) => stray));
   const unnamed = alone.slice(NAMED);
@@ -89,16 +95,13 @@ function bundlesOf({ right, gathered, together, alone }: ClassTarget, footing: F
       const words = message('class.cluster-together', { count: all.length });
       return { group: `together-${index}`, words, tone: 'class', laid: layAll(all) };
     }),
-    ...alone.slice(0, NAMED).map((one, index): Bundle => {
-      const words = message('class.cluster-lone', { name: nameOf(one) });
-      return { group: `lone-${index}`, words, tone: 'made', laid: layAll([one]) };
+    ...beside(alone.slice(0, NAMED), near).map((all, index): Bundle => {
+      const name = all.slice(0, 1).map(nameInPicture).join('');
+      const words = message('class.cluster-lone', { name, more: all.length - 1 });
+      return { group: `lone-${index}`, words, tone: 'made', laid: layAll(all) };
     }),
     { group: 'others', words: null, tone: 'class', laid: layAll(unnamed) },
   ];
-}
-
-function nameOf({ who: { student, number } }: Lone): string {
-  return spelled(student.trim() === '' ? number : student);
 }
 
 function bundleParts({ group, tone, laid }: Bundle, footing: Footing): readonly Part[] {

@@ -20,17 +20,23 @@ export function togetherIn(
   answers: readonly Lone[],
   worked: number,
 ): { readonly together: readonly (readonly Lone[])[]; readonly alone: readonly Lone[] } {
-  const bundles: Lone[][] = [];
-  for (const answer of answers) {
-    const near = bundles.find(([first]) => first !== undefined && apart(first.stray, answer.stray) <= APART);
-    if (near) near.push(answer);
-    else bundles.push([answer]);
-  }
+  const bundles = beside(answers, APART);
   const least = Math.max(FEWEST, Math.ceil(worked * SHARE));
   return {
     together: bundles.filter(({ length }) => length >= least).toSorted((a, b) => b.length - a.length),
     alone: bundles.filter(({ length }) => length < least).flat(),
   };
+}
+
+/** Of some answers those that lie within `near` mm of one another everywhere, together; the first of each keeps its place. */
+export function beside(answers: readonly Lone[], near: number): readonly (readonly Lone[])[] {
+  const groups: Lone[][] = [];
+  for (const answer of answers) {
+    const next = groups.find(([first]) => first !== undefined && apart(first.stray, answer.stray) <= near);
+    if (next) next.push(answer);
+    else groups.push([answer]);
+  }
+  return groups;
 }
 
 /** How far two answers lie apart where they do so most, mm. */

@@ -4,6 +4,7 @@ import { classDrawing } from '../../../../src/desk/marking/class/class-drawing.t
 import { classSentences, whyNoChalk } from '../../../../src/desk/marking/class/class-sentences.ts';
 import { classSheet } from '../../../../src/desk/marking/class/class-sheet.ts';
 import { classTarget } from '../../../../src/desk/marking/class/class-target.ts';
+import { nameInPicture } from '../../../../src/desk/marking/class/name-in-picture.ts';
 import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import type { Step } from '../../../../src/drafting/step.ts';
 import type { Footing } from '../../../../src/exchange/class/laid/footing.ts';
@@ -18,7 +19,7 @@ const reader = { language: 'en', unit: 'cm' } as const;
 const throughNeck = roll.misreadings.find(({ id }) => id === 'through-neck-point');
 const wrong = throughNeck ? misread(roll.reference, throughNeck) : [];
 const high: readonly Step[] = roll.reference.map((step) =>
-  step.name === 'break-level' ? ({ ...step, distance: 'break-rise + 20 mm' } as Step) : step,
+  step.name === 'break-level' ? ({ ...step, distance: '20 mm + break-rise' } as Step) : step,
 );
 
 let pieces: readonly Sound[];
@@ -64,6 +65,29 @@ describe('a class in one picture', () => {
     expect(labels).toContain('right: 2');
   });
 
+  test('counts with another whoever lies too near to be named too, and shortens a long name', async () => {
+    const raised = (mm: number): readonly Step[] =>
+      roll.reference.map((step) =>
+        step.name === 'break-level' ? ({ ...step, distance: `${mm} mm + break-rise` } as Step) : step,
+      );
+    const all = await piecesOf(roll, {
+      ...{ Ana: roll.reference, 'Maximiliana Featherstonehaugh': raised(30), Bo: raised(30.4), Cem: raised(-20) },
+    });
+    const laid = { under, shows: roll.shows, footing: footingOf('break-point'), half: 3, unit: 'cm' } as const;
+    const { labels, parts } = classDrawing({ ...laid, answers: classTarget(all, 'break-point') });
+    const written = labels.filter(({ tone }) => tone === 'made').map(({ words }) => say(words, reader));
+    expect(written).toEqual(['Bo + 1', 'Cem']);
+    const who = (student: string, number = '') => nameInPicture({ who: { student, number } });
+    expect([who('Maximiliana Featherstonehaugh'), who('Ana Lee'), who(' ', '17')]).toEqual([
+      'Maximiliana F.',
+      'Ana Lee',
+      '17',
+    ]);
+    expect(who('Featherstonehaughsworth')).toBe('Featherstonehau…');
+    // Each is drawn all the same.
+    expect(parts.filter(({ group }) => group?.startsWith('lone'))).toHaveLength(3);
+  });
+
   test('says how many, how far off, which way, and where some lie together', async () => {
     // Where two are right and two are not, nobody lies half way.
     expect(told('roll-line')).toMatch(
@@ -81,7 +105,7 @@ describe('a class in one picture', () => {
 
   test('says which way the middle of the class lies, and at which end of a line where it leans', async () => {
     const wide = roll.reference.map((step) =>
-      step.name === 'overlap-edge' ? ({ ...step, distance: 'overlap + 8 mm' } as Step) : step,
+      step.name === 'overlap-edge' ? ({ ...step, distance: '8 mm + overlap' } as Step) : step,
     );
     const wider = await piecesOf(roll, { Ana: wide, Bo: wide, Cem: roll.reference });
     const of = (all: readonly Sound[], target: string): readonly string[] =>

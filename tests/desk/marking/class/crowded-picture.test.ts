@@ -16,12 +16,12 @@ import { piecesOf } from '../class-pieces.ts';
 const WIDE = 352;
 const speak = (words: Parameters<typeof say>[0]) => say(words, { language: 'en', unit: 'cm' });
 
-/** The reference with one of its lengths off by so much. */
+/** The reference with one of its lengths off by so much, written as no known slip is. */
 function off(reference: readonly Step[], at: number, mm: number): readonly Step[] {
   const lengths = reference.filter((step) => 'distance' in step);
   const changed = lengths[at % Math.max(1, lengths.length)];
   return reference.map((step) =>
-    step === changed && 'distance' in step ? ({ ...step, distance: `${step.distance} + ${mm} mm` } as Step) : step,
+    step === changed && 'distance' in step ? ({ ...step, distance: `${mm} mm + ${step.distance}` } as Step) : step,
   );
 }
 
