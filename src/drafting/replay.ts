@@ -87,12 +87,7 @@ function pinnedShape({ step, form }: Head, shapes: ReadonlyMap<Name, Shape>, pin
 }
 
 /** Why a name is not on the sheet at a step, from where the draft makes it; null when it never does. Of steps that fall one with the other, the first is named: it alone has to be mended. */
-function whyAbsent(
-  name: Name,
-  steps: readonly unknown[],
-  index: number,
-  problems: readonly Problem[],
-): Message | null {
+function whyAbsent(name: Name, steps: readonly unknown[], index: number, problems: readonly Problem[]): Message | null {
   const at = steps.findIndex((step) => nameIn(step) === name);
   if (at < 0) return null;
   if (at === index) return message('problem.itself', { name: { named: name } });

@@ -80,6 +80,9 @@ function amountOff(judged: JudgedTarget, { check, off: size }: JudgedCheck, read
   const expected = { mm: Math.abs(reading.expected) };
   const off = apart(reading);
   switch (check.measure) {
+    case 'distance':
+      // On the mark itself, with no way to have gone.
+      return message('grader.distance-none', { target, from: { named: check.from }, expected });
     case 'squareness':
       return angleOff(judged, check.to, reading, size ?? 0);
     case 'smoothness':

@@ -76,7 +76,8 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'expression.no-unit': [beside('stand + 6')],
   'expression.product': [beside('stand * fall')],
   'expression.quotient': [beside('2 / stand')],
-  'expression.bare-length': [beside('25')],
+  'expression.bare-length': [beside('stand / fall')],
+  'expression.bare-figure': [beside('25')],
   'expression.bare-angle': [
     { verb: 'slant', name: 'n', to: 'waist', angle: '9', turn: 'clockwise', through: 'neck-point' },
   ],

@@ -56,8 +56,8 @@ describe('a step that fails', () => {
       [
         "1 distance: No measure and no taped length is called “overlp”. Did you mean “overlap”?",
         "3 one: edge is not there because step 1 could not be carried out. Mend step 1 first.",
-        "5 from: mark is not there because step 3 could not be carried out. Mend step 3 first.",
-        "6 from: mark is not there because step 3 could not be carried out. Mend step 3 first.",
+        "5 from: mark is not there because step 1 could not be carried out. Mend step 1 first.",
+        "6 from: mark is not there because step 1 could not be carried out. Mend step 1 first.",
       ]
     `);
   });
@@ -178,7 +178,7 @@ describe('amounts', () => {
       ]),
     ).toMatchInlineSnapshot(`
       [
-        "1 distance: “25” is a bare number, and a length is wanted. Give it a unit: 6 mm, 0.6 cm or 1/4 in, for example.",
+        "1 distance: “25” is a bare number, and a length is wanted. Give it a unit: 25 cm or 25 in.",
         "2 distance: “shoulder-slope” is an angle, and a length is wanted here.",
         "3 distance: What stands in this blank cannot be read. It takes a length, such as 3.2 cm or stand + 6 mm.",
         "4 distance: Nothing is written here. Write an amount, such as 3.2 cm, 1 1/4 in or stand + 6 mm.",
@@ -296,4 +296,15 @@ test('a long draft is replayed in a time that does not grow out of hand', () => 
   const started = performance.now();
   expect(draft(steps).problems).toEqual([]);
   expect(performance.now() - started).toBeLessThan(2000);
+});
+
+test('of steps that fall one with the other the first is named, and not the one before: it alone has to be mended', () => {
+  const said = problemsOf([
+    { verb: 'parallel', name: 'one', to: 'waist', distance: '1 cm', side: 'left' },
+    { verb: 'foot', name: 'two', from: 'neck-point', on: 'one' },
+    { verb: 'tape', name: 'three', from: 'two', to: 'neck-point' },
+    { verb: 'parallel', name: 'four', to: 'waist', distance: 'three', side: 'up' },
+  ]);
+  expect(said).toHaveLength(4);
+  for (const words of said.slice(1)) expect(words).toContain('Mend step 1 first.');
 });

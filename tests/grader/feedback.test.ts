@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { people } from '../../src/garment/people.ts';
@@ -237,4 +237,28 @@ test('an edge on the wrong side of the centre front is told so', () => {
   expect(paragraph(gradeDraft(rollLine, order, steps, 'workroom'), 'overlap-edge')).toContain(
     'Your overlap edge is 4 cm from the centre front, on the wrong side of it; 2.5 cm on the other side is wanted.',
   );
+});
+
+describe('a mark on a centre back', () => {
+  const fall = loadExercise('stand-fall');
+  const fallOrder = orderOn(fall, regular.figure);
+  const creasedBy = (change: object): Grade =>
+    gradeDraft(
+      fall,
+      fallOrder,
+      fall.reference.map((step) => (step.name === 'crease-point' ? ({ ...step, ...change } as Step) : step)),
+      'workroom',
+    );
+
+  test('that is only too near is not told to keep to the line it lies on, nor to go the way it went', () => {
+    const said = paragraph(creasedBy({ distance: 'stand / 2' }), 'crease-point');
+    expect(said).toContain('too near to it');
+    expect(said).not.toContain('Keep to the centre back');
+    expect(said).not.toContain('would lean');
+  });
+
+  test('that is the mark it is measured from is told so', () => {
+    const said = paragraph(creasedBy({ distance: '0 mm' }), 'crease-point');
+    expect(said).toMatch(/^Your crease point lies on the back neck point itself, where .* from it is wanted\./);
+  });
 });

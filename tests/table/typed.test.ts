@@ -54,7 +54,7 @@ describe('what is typed into a blank', () => {
 
   test('says what stands in the way of an amount', () => {
     expect(trouble('3', { takes: 'length' })).toMatchInlineSnapshot(
-      `"“3” is a bare number, and a length is wanted. Give it a unit: 6 mm, 0.6 cm or 1/4 in, for example."`,
+      `"“3” is a bare number, and a length is wanted. Give it a unit: 3 cm or 3 in."`,
     );
     expect(trouble('30 deg', { takes: 'length' })).toMatchInlineSnapshot(
       `"“30 deg” is an angle, and a length is wanted here."`,

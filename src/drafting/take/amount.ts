@@ -27,7 +27,12 @@ function strangeMeasure(name: string, scope: Scope): Message {
 }
 
 function wrongDimension(text: string, found: Quantity['dimension'], wanted: Quantity['dimension']): Message {
-  if (found === 'number' && wanted === 'length') return message('expression.bare-length', { text });
+  if (found === 'number' && wanted === 'length') return bareLength(text);
   if (found === 'number' && wanted === 'angle') return message('expression.bare-angle', { text });
   return message('expression.wanted', { text, found, wanted });
+}
+
+/** What to say of a number that should be a length: of one that was typed as a figure, what it may have been meant for. */
+export function bareLength(text: string): Message {
+  return message(/^[\d./ ]+$/.test(text) ? 'expression.bare-figure' : 'expression.bare-length', { text });
 }

@@ -1,6 +1,7 @@
 import { evaluate } from '../../drafting/expression.ts';
 import type { Quantity } from '../../drafting/quantity.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
+import { bareLength } from '../../drafting/take/amount.ts';
 import type { Blank } from '../../drafting/verbs.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Filling } from './bench.ts';
@@ -59,8 +60,7 @@ function amount(text: string, dimension: Quantity['dimension'], sheet: Sheet): T
   const { quantity } = found;
   if (quantity.dimension === dimension) return { ok: true, value: text.trim(), worth: quantity };
   const bare = quantity.dimension === 'number';
-  if (bare && dimension === 'length')
-    return { ok: false, message: message('expression.bare-length', { text: text.trim() }) };
+  if (bare && dimension === 'length') return { ok: false, message: bareLength(text.trim()) };
   if (bare && dimension === 'angle')
     return { ok: false, message: message('expression.bare-angle', { text: text.trim() }) };
   return {

@@ -3,6 +3,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Option } from '../model/options.ts';
 import type { Say } from '../say.ts';
 import { type BlankControl, type BlankState, useBlank } from './use-blank.ts';
+import { useSelectOnPress } from './use-select-on-press.ts';
 import { useWithinPage } from './use-within-page.ts';
 
 export interface BlankBoxProps extends BlankControl {
@@ -35,6 +36,7 @@ export function BlankBox(props: BlankBoxProps): VNode {
 function BlankInput(props: BlankBoxProps & { readonly state: BlankState }): VNode {
   const { id, label, wanted, state } = props;
   const input = useRef<HTMLInputElement>(null);
+  const pressed = useSelectOnPress(state.toggle);
   useLayoutEffect(() => {
     if (!props.autoFocus) return;
     input.current?.focus();
@@ -66,7 +68,7 @@ function BlankInput(props: BlankBoxProps & { readonly state: BlankState }): VNod
         state.focus();
         props.onFocus();
       }}
-      onClick={state.toggle}
+      {...pressed}
       onInput={(event) => state.type(event.currentTarget.value)}
       onKeyDown={state.key}
       onBlur={() => {

@@ -75,6 +75,10 @@ export const expressions = {
     ['text'],
     '“{text}” is a bare number, and a length is wanted. Give it a unit: 6 mm, 0.6 cm or 1/4 in, for example.',
   ),
+  'expression.bare-figure': entry(
+    ['text'],
+    '“{text}” is a bare number, and a length is wanted. Give it a unit: {text} cm or {text} in.',
+  ),
   'expression.bare-angle': entry(
     ['text'],
     '“{text}” is a bare number, and an angle is wanted. Give it a unit: 22.5 deg, for example.',

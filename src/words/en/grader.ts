@@ -94,6 +94,10 @@ export const grader = {
     ['target', 'from', 'measured', 'expected', 'way'],
     'Your {target} is {measured} from the {from}, where {expected} is wanted: {way}.',
   ),
+  'grader.distance-none': entry(
+    ['target', 'from', 'expected'],
+    'Your {target} lies on the {from} itself, where {expected} from it is wanted.',
+  ),
   'grader.distance-at': entry(
     ['target', 'from', 'spot', 'measured', 'expected', 'way'],
     'Your {target} is {measured} from the {from} at the {spot}, where {expected} is wanted: {way}.',

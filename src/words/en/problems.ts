@@ -70,7 +70,7 @@ export const problems = {
   ),
   'problem.no-side': entry(
     ['name', 'way'],
-    '{name} has no side that lies {way}: it runs that way itself. Choose another direction, or a point on the side you mean.',
+    '{name} has no side that lies {way}: it runs that way itself. Choose another direction, a point on the side you mean, or another line.',
   ),
   'problem.toward-here': entry(
     ['name', 'from'],

@@ -66,7 +66,7 @@ describe('parallel', () => {
       ]),
     ).toMatchInlineSnapshot(`
         [
-          "1 side: centre front has no side that lies upward: it runs that way itself. Choose another direction, or a point on the side you mean.",
+          "1 side: centre front has no side that lies upward: it runs that way itself. Choose another direction, a point on the side you mean, or another line.",
           "2 side: front neck point lies on centre front itself, so it does not say which side. Choose a point to one side, or a direction.",
         ]
       `);

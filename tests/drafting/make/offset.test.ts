@@ -79,7 +79,7 @@ test('a side that cannot be told, or a distance too great, is a problem', () => 
     ]),
   ).toMatchInlineSnapshot(`
     [
-      "7 side: level has no side that lies to the right: it runs that way itself. Choose another direction, or a point on the side you mean.",
+      "7 side: level has no side that lies to the right: it runs that way itself. Choose another direction, a point on the side you mean, or another line.",
       "8 side: neck point lies on neckline itself, so it does not say which side. Choose a point to one side, or a direction.",
       "9 side: past lies straight beyond the end of level, so it does not say which side. Choose a point to one side, or a direction.",
       "10 distance: No curve runs parallel to neckline at 50 cm on that side: the curve is hollower than that. Give less, or take the other side.",
