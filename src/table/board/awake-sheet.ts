@@ -21,6 +21,8 @@ export interface Grip {
 /** The sheet, awake. Geometry comes in as drawings; nothing is computed from what the board holds. */
 export interface AwakeSheet {
   readonly paint: (drawing: Drawing, grips: readonly Grip[]) => void;
+  /** Paints what changes on a picture over the board's own from now on; null: on its own again, with all that was on the other. */
+  readonly lift: (over: SVGGElement | null) => void;
   readonly show: (view: View) => void;
   readonly zoom: (factor: number, about: Point | null) => void;
   readonly resize: (size: Size) => void;

@@ -51,6 +51,10 @@ class Board implements AwakeSheet {
     this.#painter.paint(drawing, grips, this.#view.scale);
   }
 
+  lift(over: SVGGElement | null): void {
+    this.#painter.lift(over);
+  }
+
   show(view: View): void {
     const scaled = view.scale !== this.#view.scale;
     this.#view = view;

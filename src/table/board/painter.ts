@@ -4,16 +4,10 @@ import { keyOf } from '../drawing/key.ts';
 import { figure } from '../drawing/path-data.ts';
 import type { Grip } from './awake-sheet.ts';
 import { classesOf } from './classes.ts';
+import { LAYERS, layerOf, layersOf } from './layers.ts';
+import { Lift } from './lift.ts';
 import { penned, tagOf } from './pen.ts';
 import { made, set } from './svg.ts';
-
-/**
- * Layers of the board, bottom to top. They lie in one picture: in pictures of their own, what is dragged would change how far one
- * of them reaches, and a browser sorts all layers of a page again when that does.
- */
-const LAYERS = ['cloth', 'band', 'faint', 'ink', 'arrow', 'mark', 'grip'] as const;
-
-type Layer = (typeof LAYERS)[number];
 
 type Stroke = SVGPathElement | SVGLineElement;
 
@@ -29,7 +23,8 @@ export function ringOf({ handle }: Grip): number {
 
 /** Keeps the board's elements in step with drawings: makes what is new, moves what moved, takes away what went. */
 export class Painter {
-  readonly #layers: ReadonlyMap<Layer, SVGGElement>;
+  readonly #layers = layersOf();
+  readonly #lift = new Lift();
   readonly #sheet = made('g', {});
   readonly #hatch: string;
   readonly #painted = new Map<string, Stroke>();
@@ -40,14 +35,18 @@ export class Painter {
   /** Paints on the picture in `root`, over the paper there that `id` names. */
   constructor(root: SVGSVGElement, id: string) {
     this.#hatch = `url(#${id}-awake-hatch)`;
-    this.#layers = new Map(LAYERS.map((layer) => [layer, made('g', {})]));
-    this.#sheet.append(...this.#layers.values());
+    this.#sheet.append(...LAYERS.map((layer) => this.#layers[layer]));
     root.append(this.#sheet);
   }
 
   /** Puts the sheet's origin at a place of the picture, px. */
   move({ x, y }: Point): void {
     set(this.#sheet, { transform: `translate(${figure(x)} ${figure(y)})` });
+  }
+
+  /** From now on what changes is painted on a picture that lies over this one; null: all lies in this one again. */
+  lift(over: SVGGElement | null): void {
+    this.#lift.onto(over);
   }
 
   /**
@@ -67,24 +66,26 @@ export class Painter {
     const fresh = [...parts].filter((part) => scaled || !before.has(part));
     const wanted = new Map(fresh.map((part) => [keyOf(part), part]));
     for (const gone of before) if (!parts.has(gone) && !wanted.has(keyOf(gone))) this.#takeAway(keyOf(gone));
-    for (const [key, part] of wanted) this.#put(key, part);
+    for (const [key, part] of wanted) this.#put(key, part, scaled);
   }
 
   #takeAway(key: string): void {
-    this.#painted.get(key)?.remove();
+    const node = this.#painted.get(key);
+    if (node) this.#lift.drop(node);
     this.#painted.delete(key);
   }
 
-  #put(key: string, part: Part): void {
+  #put(key: string, part: Part, scaled: boolean): void {
     const node = this.#painted.get(key) ?? this.#make(part);
     this.#painted.set(key, node);
+    if (!scaled) this.#lift.take(node, layerOf(part));
     set(node, penned(part, this.#scale));
   }
 
   #make(part: Part): Stroke {
     const node = made(tagOf(part), { class: classesOf(part).join(' ') });
     if (part.kind === 'cloth' && part.side === 'other') node.style.fill = this.#hatch;
-    this.#layers.get(layerOf(part))?.append(node);
+    this.#layers[layerOf(part)].append(node);
     return node;
   }
 
@@ -92,27 +93,23 @@ export class Painter {
     const held = new Set(grips.map(({ key }) => key));
     for (const [key, { node }] of this.#rings) {
       if (held.has(key)) continue;
-      node.remove();
+      this.#lift.drop(node);
       this.#rings.delete(key);
     }
-    for (const grip of grips) if (scaled || this.#rings.get(grip.key)?.grip !== grip) this.#hold(grip);
+    for (const grip of grips) if (scaled || this.#rings.get(grip.key)?.grip !== grip) this.#hold(grip, scaled);
   }
 
-  #hold(grip: Grip): void {
+  #hold(grip: Grip, scaled: boolean): void {
     const node = this.#rings.get(grip.key)?.node ?? this.#ring(grip);
     this.#rings.set(grip.key, { node, grip });
+    if (!scaled) this.#lift.take(node, 'grip');
     set(node, { cx: figure(grip.at.x * this.#scale), cy: figure(-grip.at.y * this.#scale) });
   }
 
   #ring(grip: Grip): SVGCircleElement {
     const kind = grip.handle ? 'handle' : 'mark';
     const node = made('circle', { class: `grip grip--${kind}`, r: String(ringOf(grip)) });
-    this.#layers.get('grip')?.append(node);
+    this.#layers.grip.append(node);
     return node;
   }
-}
-
-function layerOf(part: Part): Layer {
-  if (part.kind === 'line') return part.faint ? 'faint' : 'ink';
-  return part.kind === 'curve' ? 'ink' : part.kind;
 }

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { boxIn, fitView, onPaper, type Size, type View } from '../board/view.ts';
 import type { ArrowPart, Drawing } from '../drawing/drawing.ts';
 import { carryLabels, type Placed, placeLabels } from '../drawing/labels.ts';
@@ -8,9 +9,11 @@ import { keysOfWords, Words } from '../drawing/Words.tsx';
 import { type InMotion, useMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
+import { Lifted } from './Lifted.tsx';
 import { useDrawn } from './use-drawn.ts';
 
 interface OverlayProps {
+  readonly board: AwakeSheet;
   readonly drawing: Drawing;
   readonly view: View;
   /** Of the frame: words stand where it shows them at first. */
@@ -35,15 +38,47 @@ export function Overlay(props: OverlayProps): VNode {
     (one: Placed, key: string) => <Words key={key} {...one} at={onPaper(one.anchor, scale)} />,
     [scale],
   );
-  return (
-    <svg class="sheet-words" data-view={`${scale} ${origin.x} ${origin.y}`} aria-hidden="true" focusable="false">
-      <g transform={`translate(${figure(origin.x)} ${figure(origin.y)})`}>
-        {grips.map((held) => (held.handle ? stems(held, held.key) : null))}
-        {drawing.parts.map((part) => (part.kind === 'arrow' ? heads(part, '') : null))}
-        {placed.map((one, index) => words(one, keys[index] as string))}
-      </g>
-    </svg>
+  const stays = useStays(scene !== null, [grips, drawing.parts, placed]);
+  const drawn = (which: (thing: object) => boolean): readonly VNode[] => [
+    ...grips.flatMap((held) => (held.handle && which(held) ? [stems(held, held.key)] : [])),
+    ...drawing.parts.flatMap((part) => (part.kind === 'arrow' && which(part) ? [heads(part, '')] : [])),
+    ...placed.flatMap((one, index) => (which(one) ? [words(one, keys[index] as string)] : [])),
+  ];
+  const still = useSame(drawn(stays));
+  const lying = useMemo(
+    () => (
+      <svg class="sheet-words" data-view={`${scale} ${origin.x} ${origin.y}`} aria-hidden="true" focusable="false">
+        <g transform={`translate(${figure(origin.x)} ${figure(origin.y)})`}>{still}</g>
+      </svg>
+    ),
+    [still, scale, origin],
   );
+  return (
+    <>
+      {scene ? (
+        <Lifted board={props.board} origin={origin}>
+          {drawn((thing) => !stays(thing))}
+        </Lifted>
+      ) : null}
+      {lying}
+    </>
+  );
+}
+
+/** A list, as the very one of the last time where all in it is the same. */
+function useSame<Thing>(now: readonly Thing[]): readonly Thing[] {
+  const last = useRef(now);
+  if (now.length !== last.current.length || now.some((one, index) => one !== last.current[index])) last.current = now;
+  return last.current;
+}
+
+/** Tells what lies as it lay when the hand that moves now was last still. */
+function useStays(moving: boolean, things: readonly (readonly object[])[]): (thing: object) => boolean {
+  const last = useRef(things);
+  if (!moving) last.current = things;
+  const { current } = last;
+  const still = useMemo(() => (moving ? new Set(current.flat()) : null), [moving, current]);
+  return (thing) => still?.has(thing) ?? true;
 }
 
 /** The words with their seats: the best while all is calm, those they had while something is moving. */

@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
+import type { AwakeSheet } from '../board/awake-sheet.ts';
 import type { Size, View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
@@ -80,7 +81,7 @@ export function Sheet(props: SheetProps): VNode {
         {view === null ? <Still drawing={drawing} id={id} say={say} /> : null}
         <div class="sheet-board" ref={host} />
         {view && board.sheet ? (
-          <OverBoard {...props} view={view} size={board.sheet.size()} cross={gestures.cross} />
+          <OverBoard {...props} board={board.sheet} view={view} size={board.sheet.size()} cross={gestures.cross} />
         ) : null}
       </div>
       <p id={`${id}-keys`} class="unseen">
@@ -103,6 +104,7 @@ function Still({ drawing, id, say }: Pick<SheetProps, 'drawing' | 'id' | 'say'>)
 }
 
 interface OverBoardProps extends SheetProps {
+  readonly board: AwakeSheet;
   readonly view: View;
   readonly size: Size;
   /** Where the arrow keys point. */
@@ -111,7 +113,7 @@ interface OverBoardProps extends SheetProps {
 
 /** What lies over the awake board: what shows ahead, words, and what is held by keys. */
 function OverBoard({ id, drawing, grips, looks, moving, motion, say, onNudge, onLetGo, ...at }: OverBoardProps): VNode {
-  const { view, size, cross } = at;
+  const { board, view, size, cross } = at;
   const ahead = useMemo(
     () => <Ahead {...looks} id={id} view={view} size={size} cross={cross} />,
     [looks, id, view, size, cross],
@@ -119,7 +121,16 @@ function OverBoard({ id, drawing, grips, looks, moving, motion, say, onNudge, on
   return (
     <>
       {ahead}
-      <Overlay drawing={drawing} view={view} size={size} grips={grips} moving={moving} motion={motion} say={say} />
+      <Overlay
+        board={board}
+        drawing={drawing}
+        view={view}
+        size={size}
+        grips={grips}
+        moving={moving}
+        motion={motion}
+        say={say}
+      />
       <GripKeys grips={grips} view={view} motion={motion} say={say} onNudge={onNudge} onLetGo={onLetGo} />
     </>
   );
