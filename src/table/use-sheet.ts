@@ -3,6 +3,7 @@ import type { Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Exercise } from '../grader/exercise.ts';
+import type { Box } from './drawing/box.ts';
 import type { InMotion } from './in-motion.ts';
 import type { Bench, Draft, Room } from './model/bench.ts';
 import { dragged, gripsOf, type Held } from './model/grips.ts';
@@ -16,6 +17,7 @@ import { rightPlaces } from './model/right-places.ts';
 import { sayWhere } from './model/say-change.ts';
 import { type Scene, steadyScene } from './model/scene.ts';
 import { homeOf, shownOn } from './model/sheet-box.ts';
+import { steady } from './model/steady.ts';
 import type { Looks } from './parts/Ahead.tsx';
 import type { Say } from './say.ts';
 import { UnderPointer } from './under-pointer.ts';
@@ -43,11 +45,11 @@ export function useSheet(inputs: SheetInputs) {
   const pointer = useMemo(() => new UnderPointer(), []);
   const { hand, steps, upTo } = bench;
   const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
-  const sceneOf = useScenes(inputs, shown);
-  const scene = useMemo(() => sceneOf({ steps, upTo }), [sceneOf, steps, upTo]);
+  const scenes = useScenes(inputs, shown);
+  const scene = useMemo(() => scenes.still({ steps, upTo }), [scenes, steps, upTo]);
   const { sheet, drawing, home, grips } = scene;
   const looks = useLooks(pointer, inputs, sheet);
-  const hands = { ...pointingOn(inputs, sheet, shown), ...draggingOn(inputs, scene, sceneOf) };
+  const hands = { ...pointingOn(inputs, sheet, shown), ...draggingOn(inputs, scene, scenes) };
   return {
     sheet,
     shown,
@@ -93,8 +95,14 @@ function useLooks(pointer: UnderPointer, { bench: { hand, steps, upTo }, room }:
   }, [pointer, hand, steps, upTo, sheet, room]);
 }
 
-/** Draws a draft as it lies on the table: with the red pencil over it, and what can be held. */
-function useScenes(inputs: SheetInputs, shown: (name: Name) => boolean): (draft: Draft) => Scene {
+/** Draws drafts as they lie on the table: with the red pencil over them, and what can be held. */
+interface Scenes {
+  readonly still: (draft: Draft) => Scene;
+  /** While something is dragged the sheet reaches as far as before: what is drawn to its edge would else go along with each move. */
+  readonly moving: (draft: Draft, home: Box) => Scene;
+}
+
+function useScenes(inputs: SheetInputs, shown: (name: Name) => boolean): Scenes {
   const { exercise, room, say, bench, marking } = inputs;
   const { marked, feedback, showsRight } = marking;
   const { unit } = say.reader;
@@ -104,14 +112,19 @@ function useScenes(inputs: SheetInputs, shown: (name: Name) => boolean): (draft:
   return useMemo(() => {
     const wrong = marked && showsRight ? targetsBy(marked.grade, 'wrong') : [];
     const red = !marked || feedback === 'verdict' ? noPencil : redPencil(marked.grade.checks, new Set(wrong));
-    return (draft) => {
+    const moving = (draft: Draft, home: Box): Scene => {
       const sheet = sheetOf(draft, room);
-      const home = homeOf(room.givens, sheet, shown);
       const right = wrong.length > 0 ? rightPlaces(exercise, room, sheet, wrong) : [];
       const drawing = pictureOf({ sheet, givens: room.givens, shows: exercise.shows, box: home, unit, red, right });
       before.current = steadyScene({ sheet, drawing, home, grips: free ? gripsOf(draft, sheet) : [] }, before.current);
       return before.current;
     };
+    const still = (draft: Draft): Scene => {
+      const home = homeOf(room.givens, sheetOf(draft, room), shown);
+      // The very box of before, where it is the same: what is drawn in it is then known again.
+      return moving(draft, before.current ? steady(home, before.current.home) : home);
+    };
+    return { still, moving };
   }, [exercise, room, shown, unit, marked, feedback, showsRight, free]);
 }
 
@@ -132,18 +145,14 @@ function pointingOn({ room, bench, dispatch, say, speak }: SheetInputs, sheet: S
 }
 
 /** What dragging on the sheet does, and nudging by keys, which come a step at a time. */
-function draggingOn(
-  { bench: { steps, upTo }, dispatch, motion }: SheetInputs,
-  scene: Scene,
-  sceneOf: (draft: Draft) => Scene,
-) {
+function draggingOn({ bench: { steps, upTo }, dispatch, motion }: SheetInputs, scene: Scene, scenes: Scenes) {
   const last = () => motion.now() ?? { draft: { steps, upTo }, scene };
   return {
     onDrag: (held: Held, to: Point): void => {
       const { draft, scene } = last();
       const move = dragged(held, to, draft.steps, scene.sheet);
       const next = move && moved(draft, move);
-      if (next) motion.go({ draft: next, move, scene: sceneOf(next) });
+      if (next) motion.go({ draft: next, move, scene: scenes.moving(next, scene.home) });
     },
     onNudge: (held: Held, to: Point): void => {
       const { draft, scene } = last();

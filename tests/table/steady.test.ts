@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { steady } from '../../src/table/model/steady.ts';
+import { describe, expect, test } from 'vitest';
+import { steady, steadyList } from '../../src/table/model/steady.ts';
 
 const before = {
   parts: [
@@ -52,4 +52,23 @@ test('nothing, and nothing known before, are what they are', () => {
 test('what is no plain data is taken as it is', () => {
   const [now, was] = [new Map([['a', 1]]), new Map([['a', 1]])];
   expect(steady(now, was)).toBe(now);
+});
+
+describe('a list', () => {
+  const [one, two] = [{ at: { x: 1, y: 2 } }, { at: { x: 3, y: 4 } }];
+
+  test('is the very one of before where all in it is the same', () => {
+    const before = [one, two];
+    expect(steadyList([{ at: { x: 1, y: 2 } }, two], before)).toBe(before);
+  });
+
+  test('that has grown or shrunk, or has something changed in it, keeps the rest as the very things of before', () => {
+    const before = [one, two];
+    const changed = { at: { x: 9, y: 2 } };
+    const now = steadyList([changed, { at: { x: 3, y: 4 } }], before);
+    expect(now[0]).toBe(changed);
+    expect(now[1]).toBe(two);
+    expect(steadyList([{ at: { x: 1, y: 2 } }], before)).toEqual([one]);
+    expect(steadyList([one, two, changed], before)).toEqual([one, two, changed]);
+  });
 });

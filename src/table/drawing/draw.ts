@@ -1,4 +1,4 @@
-import { type Drawn, isDrawn, type Shape } from '../../drafting/shape.ts';
+import { type CurveShape, type Drawn, isDrawn } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Path } from '../../geometry/cubic.ts';
@@ -10,6 +10,7 @@ import type { Unit } from '../../words/unit.ts';
 import { type Box, boxAbout, clip, padded } from './box.ts';
 import { sayDrawing } from './describe.ts';
 import type { ClothPart, Drawing, Label, Part, Tone } from './drawing.ts';
+import { type DrawnObject, drawnOnce, sameMarks } from './kept.ts';
 import { lineAcross } from './parts.ts';
 import { redParts } from './red.ts';
 import { sampled } from './runs.ts';
@@ -55,30 +56,32 @@ export function draw(sheet: Sheet, options: DrawOptions): Drawing {
   const shown = (name: Name) =>
     options.given.has(name) ? (laid?.has(name) ?? true) : !(options.hides?.has(name) ?? false);
   const box = options.box ?? fitBox(sheet, shown, options.cloth ?? []);
-  const marks = pointsOf(sheet, shown);
-  const painter: Painter = { sheet, options, box, marks, toneOf: toneOf(sheet, options) };
-  const objects = [...sheet.shapes].filter(([name, shape]) => isDrawn(shape) && shown(name));
-  const parts = objects.flatMap(([name, shape]) => partsOf(painter, name, shape));
+  const marks = sameMarks(pointsOf(sheet, shown));
+  const painter: Painter = { options, box, marks, toneOf: toneOf(sheet, options), calledOn: calledOn(sheet) };
+  const objects = [...sheet.shapes].flatMap(([name, shape]) =>
+    isDrawn(shape) && shown(name) ? [{ name, ...objectOf(painter, name, shape) }] : [],
+  );
+  const parts = objects.flatMap((one) => one.parts);
   const red = redParts(options.red ?? [], across(painter));
-  const labelled = objects.filter(([name]) => options.labels?.has(name) ?? true);
+  const labelled = objects.filter(({ name }) => options.labels?.has(name) ?? true);
   return {
     box,
     dots: options.unit === 'cm' ? CENTIMETRE_DOTS : INCH_DOTS,
     parts: [...(options.cloth ?? []), ...bands(red), ...bottomFirst(parts), ...(options.more ?? []), ...arrows(red)],
-    labels: [...labelled.flatMap(([name, shape]) => labelOf(painter, name, shape)), ...(options.notes ?? [])],
+    labels: [...labelled.flatMap(({ labels }) => labels), ...(options.notes ?? [])],
     says: sayDrawing(
-      objects.map(([name]) => name),
+      objects.map(({ name }) => name),
       options.given,
     ),
   };
 }
 
 interface Painter {
-  readonly sheet: Sheet;
   readonly options: DrawOptions;
   readonly box: Box;
   readonly marks: readonly Point[];
   readonly toneOf: (name: Name) => Tone;
+  readonly calledOn: (name: Name) => Name;
 }
 
 /** The box about the marks and curves shown; a sheet with nothing on it shows the origin. */
@@ -121,11 +124,29 @@ function toneOf(sheet: Sheet, options: DrawOptions): (name: Name) => Tone {
   };
 }
 
-function partsOf(painter: Painter, name: Name, shape: Shape): Part[] {
+function objectOf(painter: Painter, name: Name, shape: Drawn): DrawnObject {
+  const { options, box, marks } = painter;
+  const [tone, called, isGiven] = [painter.toneOf(name), painter.calledOn(name), options.given.has(name)];
+  const isLine = shape.kind === 'line';
+  const manner = {
+    name,
+    tone,
+    called,
+    isGiven,
+    box: isLine ? box : null,
+    reach: options.reach,
+    marks: isLine ? marks : null,
+  };
+  return drawnOnce(shape, manner, () => ({
+    parts: partsOf(painter, name, shape),
+    labels: labelOf(painter, name, shape),
+  }));
+}
+
+function partsOf(painter: Painter, name: Name, shape: Drawn): Part[] {
   const tone = painter.toneOf(name);
   if (shape.kind === 'point') return [{ kind: 'mark', name, tone, at: shape.point }];
   if (shape.kind === 'curve') return [{ kind: 'curve', name, tone, path: shape.path }];
-  if (!isDrawn(shape)) return [];
   const span = spanOf(painter, name, shape.line);
   if (!span) return [];
   const [from, to] = endsOf(shape.line, span);
@@ -164,18 +185,19 @@ function bottomFirst(parts: readonly Part[]): Part[] {
   return [...parts.filter((part) => part.kind !== 'mark'), ...parts.filter((part) => part.kind === 'mark')];
 }
 
-function labelOf(painter: Painter, name: Name, shape: Shape): Label[] {
+function labelOf(painter: Painter, name: Name, shape: Drawn): Label[] {
   const tone = painter.toneOf(name);
-  const words = message('table.label', { name: { named: calledOn(painter.sheet, name) } });
+  const words = message('table.label', { name: { named: painter.calledOn(name) } });
   if (shape.kind === 'point') return [{ by: shape.point, words, tone, of: name }];
   const run = shape.kind === 'line' ? lineRun(painter, name, shape.line) : curveRun(shape);
   return run ? [{ by: run, words, tone, of: name }] : [];
 }
 
 /** What answers a target is called after the target. */
-function calledOn(sheet: Sheet, name: Name): Name {
-  for (const [target, answer] of sheet.answers) if (answer === name) return target;
-  return name;
+function calledOn({ answers }: Sheet): (name: Name) => Name {
+  const targets = new Map<Name, Name>();
+  for (const [target, answer] of answers) if (!targets.has(answer)) targets.set(answer, target);
+  return (name) => targets.get(name) ?? name;
 }
 
 function lineRun(painter: Painter, name: Name, line: Line): readonly [Point, Point] | null {
@@ -187,12 +209,6 @@ function lineRun(painter: Painter, name: Name, line: Line): readonly [Point, Poi
   return low < high ? endsOf(line, [low, high]) : null;
 }
 
-const curveRuns = new WeakMap<Path, readonly Point[]>();
-
-/** Each path is looked along once: most of a sheet is as it was when one thing on it is dragged. */
-function curveRun(shape: Shape): readonly Point[] | null {
-  if (shape.kind !== 'curve') return null;
-  const run = curveRuns.get(shape.path) ?? sampled(shape.path, 8);
-  curveRuns.set(shape.path, run);
-  return run;
+function curveRun({ path }: CurveShape): readonly Point[] {
+  return sampled(path, 8);
 }

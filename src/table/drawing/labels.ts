@@ -168,15 +168,17 @@ function bestAs(manner: Manner, seats: Seats, label: Label, field: Field, had: n
       if (now < least) [found, least] = [{ seat, index }, now];
     }
   };
-  look(0, seats.near.length);
-  if (least > LEAST_LED) look(seats.near.length, seats.near.length + seats[manner.leaders]);
+  const { nearCount } = seats;
+  look(0, nearCount);
+  if (least > LEAST_LED) look(nearCount, nearCount + seats[manner.leaders]);
   return found;
 }
 
 /** One of a label's seats; null where it has none of that number. */
-function seatOf({ near, farCount, led }: Seats, index: number): Seat | null {
-  const withLeader = index - near.length;
-  return near[index] ?? (withLeader >= 0 && withLeader < farCount ? led(withLeader) : null);
+function seatOf({ nearCount, near, farCount, led }: Seats, index: number): Seat | null {
+  if (index < nearCount) return near(index);
+  const withLeader = index - nearCount;
+  return withLeader < farCount ? led(withLeader) : null;
 }
 
 /** How much is disliked what a seat has about it, without a leader and with one; null where it may not be taken. */

@@ -58,9 +58,10 @@ const DIRECTIONS = 16;
 /** They are liked less than any that need none. */
 const LED = 60;
 
-/** The seats of a label: those that need no leader, and the many that do, shortest leader first, each made where it is asked for. */
+/** The seats of a label, each made where it is asked for: those that need no leader, and the many that do, shortest leader first. */
 export interface Seats {
-  readonly near: readonly Seat[];
+  readonly nearCount: number;
+  readonly near: (index: number) => Seat;
   readonly ledCount: number;
   /** With those that stand further off, which only a note takes. */
   readonly farCount: number;
@@ -78,33 +79,44 @@ export function seatsOf(label: Label, text: string, room: number, toPixels: (p: 
     const rectangle = { at: { x: at.x + shift.x, y: at.y + shift.y }, halfWide, halfHigh: HALF_HIGH };
     return { anchor, shift, rectangle, dislike, led };
   };
-  return { near: nearSeats(label, halfWide, room, seatAt), ...ledSeats(label, halfWide, seatAt) };
+  const { by } = label;
+  if ('x' in by) return { ...besideMark(by, halfWide, room, seatAt), ...ledSeats([by], halfWide, seatAt) };
+  const places = stations(by);
+  const anchors = places.filter((_, index) => index % 4 === 2).map(({ anchor }) => anchor);
+  return { ...besideLine(places, halfWide, seatAt), ...ledSeats(anchors, halfWide, seatAt) };
 }
 
 type SeatAt = (anchor: Point, shift: Point, dislike: number, led?: boolean) => Seat;
 
-function nearSeats({ by }: Label, halfWide: number, room: number, seatAt: SeatAt): readonly Seat[] {
-  if ('x' in by) return BESIDE.map((way, rank) => seatAt(by, shiftBeside(way, halfWide, room), rank * LATER));
-  return stations(by).flatMap(({ anchor, direction, part }) => {
-    // Pixels run down; across the line is a quarter turn from along it.
-    const normal = { x: direction.y, y: direction.x };
-    // Just clear of the line: the reach of the words' rectangle in the direction of the normal.
-    const clear = Math.abs(normal.x) * halfWide + Math.abs(normal.y) * HALF_HIGH + GAP;
-    const dislike = (Math.abs(part - BEST) / BEST) * AT_THE_END;
-    return [-1, 1].map((side) =>
-      seatAt(anchor, { x: normal.x * clear * side, y: normal.y * clear * side }, dislike + (side > 0 ? LATER : 0)),
-    );
-  });
+type NearSeats = Pick<Seats, 'nearCount' | 'near'>;
+
+function besideMark(mark: Point, halfWide: number, room: number, seatAt: SeatAt): NearSeats {
+  return {
+    nearCount: BESIDE.length,
+    near: (rank) => seatAt(mark, shiftBeside(BESIDE[rank] as (typeof BESIDE)[number], halfWide, room), rank * LATER),
+  };
+}
+
+/** At each place on either side of it. */
+function besideLine(places: readonly Station[], halfWide: number, seatAt: SeatAt): NearSeats {
+  return {
+    nearCount: places.length * 2,
+    near: (index) => {
+      const { anchor, direction, part } = places[Math.floor(index / 2)] as Station;
+      const side = index % 2 === 0 ? -1 : 1;
+      // Pixels run down; across the line is a quarter turn from along it.
+      const normal = { x: direction.y, y: direction.x };
+      // Just clear of the line: the reach of the words' rectangle in the direction of the normal.
+      const clear = Math.abs(normal.x) * halfWide + Math.abs(normal.y) * HALF_HIGH + GAP;
+      const dislike = (Math.abs(part - BEST) / BEST) * AT_THE_END;
+      const shift = { x: normal.x * clear * side, y: normal.y * clear * side };
+      return seatAt(anchor, shift, dislike + (side > 0 ? LATER : 0));
+    },
+  };
 }
 
 /** With each length of leader, from each place along what is named, in each direction. */
-function ledSeats({ by }: Label, halfWide: number, seatAt: SeatAt): Omit<Seats, 'near'> {
-  const anchors =
-    'x' in by
-      ? [by]
-      : stations(by)
-          .filter((_, index) => index % 4 === 2)
-          .map(({ anchor }) => anchor);
+function ledSeats(anchors: readonly Point[], halfWide: number, seatAt: SeatAt): Omit<Seats, keyof NearSeats> {
   const ofOneLength = anchors.length * DIRECTIONS;
   return {
     ledCount: OFF.length * ofOneLength,

@@ -1,3 +1,4 @@
+import type { Shape } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { CurveThrough, Step } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
@@ -18,11 +19,23 @@ export function gripsOf({ steps, upTo }: Pick<Bench, 'steps' | 'upTo'>, sheet: S
   return steps.slice(0, upTo).flatMap((step) => heldIn(step, sheet));
 }
 
-function heldIn(step: Step, sheet: Sheet): Held[] {
+const kept = new WeakMap<Shape, { readonly step: Step; readonly held: readonly Held[] }>();
+
+/** The very ones of the last time, where neither the step nor what it made has changed. */
+function heldIn(step: Step, sheet: Sheet): readonly Held[] {
   const shape = sheet.shapes.get(step.name);
-  if (step.verb === 'pencil' && shape?.kind === 'point')
+  if (shape === undefined) return [];
+  const last = kept.get(shape);
+  if (last?.step === step) return last.held;
+  const held = heldOf(step, shape);
+  kept.set(shape, { step, held });
+  return held;
+}
+
+function heldOf(step: Step, shape: Shape): Held[] {
+  if (step.verb === 'pencil' && shape.kind === 'point')
     return [{ key: step.name, name: step.name, at: shape.point, handle: null }];
-  if (step.verb !== 'curve' || shape?.kind !== 'curve') return [];
+  if (step.verb !== 'curve' || shape.kind !== 'curve') return [];
   return handlesOf(shape.path).map(({ point, side, at, root }, index) => ({
     key: `${step.name}/${point}/${side}`,
     name: step.name,

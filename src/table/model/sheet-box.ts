@@ -30,11 +30,21 @@ function bothBoxes(a: Box, b: Box): Box {
 
 /** The part of the sheet shown at first: the block, and whatever was drawn beyond it. */
 export function homeOf(givens: Givens, sheet: Sheet, shown: (name: Name) => boolean): Box {
-  const block = sheetBox({ ...givens, answers: new Map(), problems: [] }, shown);
+  const block = blockBox(givens, shown);
   if (sheet.shapes.size === givens.shapes.size) return block;
   const drawn = [...sheet.shapes].filter(([name]) => !givens.shapes.has(name) && shown(name));
   const lines = drawn.flatMap(([, shape]) => (shape.kind === 'line' ? [shape.line] : []));
   return lines.reduce(withLine, bothBoxes(block, fitBox(sheet, shown, [])));
+}
+
+let lastBlock: { readonly givens: Givens; readonly shown: (name: Name) => boolean; readonly box: Box } | null = null;
+
+/** That of the block, which lies still: looked up once, for whoever asks of one sheet over and over. */
+function blockBox(givens: Givens, shown: (name: Name) => boolean): Box {
+  if (lastBlock?.givens === givens && lastBlock.shown === shown) return lastBlock.box;
+  const box = sheetBox({ ...givens, answers: new Map(), problems: [] }, shown);
+  lastBlock = { givens, shown, box };
+  return box;
 }
 
 /** Room beyond a line that alone lies so far out, mm. */

@@ -9,6 +9,12 @@ export function steady<Data>(now: Data, before: Data): Data {
   return Object.fromEntries(Object.entries(now).map(([name, value]) => [name, steady(value, before[name])])) as Data;
 }
 
+/** A list, each thing in it the very one of before where it is the same, and the very list where all of them are. */
+export function steadyList<Thing>(now: readonly Thing[], before: readonly Thing[]): readonly Thing[] {
+  const kept = now.map((one, index) => (isSame(one, before[index]) ? (before[index] as Thing) : one));
+  return kept.length === before.length && kept.every((one, index) => one === before[index]) ? before : kept;
+}
+
 function isSame(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (Array.isArray(a))
