@@ -69,7 +69,15 @@ test('what is typed after pointing goes into the next blank', async ({ page }) =
   );
   // What is drawn outside the frame is shown with the rest: it would seem not to be drawn.
   await tool(page, 'parallel').click();
-  await byMouse(page, { x: 0, y: 200 });
+  // After a tool was taken by mouse as well.
+  await page.keyboard.type('waist');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#blank-distance')).toBeFocused();
+  // And over what stands in a blank that is pressed.
+  await page.locator('#blank-to').click();
+  await page.keyboard.type('centre front');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#blank-to')).toHaveValue('centre front');
   await page.keyboard.type('60 cm');
   await page.keyboard.press('Enter');
   await page.keyboard.type('left');

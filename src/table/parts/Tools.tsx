@@ -4,6 +4,7 @@ import type { ToolId } from '../model/bench.ts';
 import { type Tool, toolFor, toolGroups, tools } from '../model/tools.ts';
 import type { Say } from '../say.ts';
 import { ToolDrawing } from './ToolDrawing.tsx';
+import { typeOn } from './type-on.ts';
 
 interface ToolsProps {
   readonly inHand: ToolId | null;
@@ -22,7 +23,10 @@ export function Tools({ inHand, say, onTake }: ToolsProps): VNode {
       role="toolbar"
       aria-label={say('table.tools')}
       ref={edge}
-      onKeyDown={(event) => goAlong(event, edge.current)}
+      onKeyDown={(event) => {
+        // A mouse leaves the focus on the tool it took, which has no use for words.
+        if (!typeOn(event)) goAlong(event, edge.current);
+      }}
     >
       {toolGroups.map((group) => (
         <div key={group.id} class="tools-group">

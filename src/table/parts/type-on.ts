@@ -1,6 +1,6 @@
 /**
- * Hands a letter or a figure that is typed over the sheet to the blank in hand: a mouse that points leaves the focus on the
- * sheet, which has no use for words. A blank that is pointed at takes letters only, since figures may stand for the sheet.
+ * Hands a letter or a figure that is typed over the sheet or at the tools to the blank in hand: a mouse that points leaves the
+ * focus there, where there is no use for words. A blank that is pointed at takes letters only, since figures may stand for the sheet.
  * False where the key is not one of them, or no blank waits.
  */
 export function typeOn({ key, currentTarget }: KeyboardEvent): boolean {
