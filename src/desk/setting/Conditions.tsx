@@ -2,9 +2,10 @@ import type { VNode } from 'preact';
 import type { Name } from '../../drafting/step.ts';
 import { type Feedback, SET_CHECKS } from '../../exchange/set.ts';
 import { houseRules } from '../../garment/house-rules.ts';
-import { type Strictness, strictnessFactor, toleranceOf } from '../../grader/tolerance.ts';
+import { type Strictness, strictnessFactor } from '../../grader/tolerance.ts';
 import type { Say } from '../../table/say.ts';
 import type { Key } from '../../words/message.ts';
+import { tolerancesOf } from '../set-rules.ts';
 import { Choice } from './Choice.tsx';
 import { dateTimeOf, utcOf } from './date-time.ts';
 import { FiguresChoice } from './FiguresChoice.tsx';
@@ -41,15 +42,6 @@ export function Conditions({ sheet, rules, say, change }: ConditionsProps): VNod
       <Due sheet={sheet} say={say} change={change} />
     </section>
   );
-}
-
-/** What the strictness allows, mm and degrees. */
-function tolerancesOf(strictness: Strictness): { mark: number; seam: number; angle: number } {
-  return {
-    mark: toleranceOf('mark', strictness, 'mm'),
-    seam: toleranceOf('seam', strictness, 'mm'),
-    angle: toleranceOf('square', strictness, 'deg'),
-  };
 }
 
 /** What help a student has: what a check tells and how often, and hints. */

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import type { Say } from '../../table/say.ts';
 import { spelled, spelledLines } from '../../words/unseen.ts';
+import { setRules } from '../set-rules.ts';
 import { momentText } from './date-time.ts';
 import type { ExerciseCard } from './exercise-card.ts';
 import type { Sheet } from './sheet.ts';
@@ -31,6 +32,11 @@ export function PrintedSheet({ sheet, cards, address, say }: PrintedSheetProps):
           </li>
         ))}
       </ol>
+      <ul>
+        {setRules(sheet).map((rule) => (
+          <li key={say.message(rule)}>{say.message(rule)}</li>
+        ))}
+      </ul>
       {address === null ? null : (
         // Nobody types a link of hundreds of letters from paper: the page and the file are said, and a sheet printed as a PDF can be pressed.
         <p class="desk-printed-link">

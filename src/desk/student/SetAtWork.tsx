@@ -4,6 +4,7 @@ import type { ProblemSet } from '../../exchange/set.ts';
 import { type Say, sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import { spelled, spelledLines } from '../../words/unseen.ts';
+import { setRules } from '../set-rules.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import './work.css';
 import { momentText } from '../setting/date-time.ts';
@@ -61,9 +62,9 @@ function Head({ set, say }: { readonly set: ProblemSet; readonly say: Say }): VN
         <p class="work-due">{say(late ? 'work.late' : 'work.due', { due: momentText(set.due, language) })}</p>
       )}
       <ul class="work-rules" aria-label={say('work.rules')}>
-        <li>{set.checks === null ? say('work.rule-checks-any') : say('work.rule-checks', { checks: set.checks })}</li>
-        <li>{say(`work.rule-${set.feedback}`)}</li>
-        <li>{say(set.hints ? 'work.rule-hints' : 'work.rule-no-hints')}</li>
+        {setRules(set).map((rule) => (
+          <li key={say.message(rule)}>{say.message(rule)}</li>
+        ))}
       </ul>
     </header>
   );
