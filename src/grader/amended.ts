@@ -3,13 +3,15 @@ import { DRAFT_WORK } from '../drafting/limits.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Name, Step } from '../drafting/step.ts';
+import { metered } from '../geometry/work.ts';
 import { type Message, message } from '../words/message.ts';
 import { advice } from './advice.ts';
 import type { Amendment } from './amendments.ts';
-import { answerTo } from './answer.ts';
+import { type Answer, answerTo } from './answer.ts';
 import type { Bench, Slip } from './bench.ts';
-import type { Exercise } from './exercise.ts';
+import type { Exercise, Target } from './exercise.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
+import { redrawn } from './plan/reference-ground.ts';
 import type { Strictness } from './tolerance.ts';
 import { whatIsOff } from './what.ts';
 
@@ -48,8 +50,8 @@ export function amendedOf(
   const before = toldOf(bench, judged, steps);
   const changes = suspects.filter(({ index }) => makers.includes(index) && !before.has(index)).toReversed();
   const found = changes.slice(0, TRIED).find(({ index, amendment }) => {
-    const redrawn = makers.map((one) => (one === index ? amendment.step : (steps[one] as Step)));
-    return isRightWith(redrawn, bench, judged, draft);
+    const changed = makers.map((one) => (one === index ? amendment.step : (steps[one] as Step)));
+    return isRightWith(changed, bench, judged, draft);
   });
   return found === undefined ? null : amendedAt(found.index, found.amendment, bench, judged);
 }
@@ -94,10 +96,22 @@ function toldOf({ exercise }: Bench, { target }: JudgedTarget, steps: readonly S
   return new Set(answers.flatMap(({ name }) => ancestorsOf(steps, name)));
 }
 
-function isRightWith(steps: readonly Step[], bench: Bench, judged: JudgedTarget, { learner }: Draft): boolean {
+function isRightWith(steps: readonly Step[], bench: Bench, judged: JudgedTarget, draft: Draft): boolean {
   const { target, right, reference } = judged;
-  const answer = answerTo(target, replay(learner, steps));
+  const answer = answerFrom(steps, target, bench, draft);
   return isRightAnswer({ ...bench, strictness: SURE }, target, answer, { right, reference });
+}
+
+/** The answer that changed steps come to. Where all of the draft was carried out, they are drawn beside it as far as they are asked for. */
+function answerFrom(
+  steps: readonly Step[],
+  target: Target,
+  { exercise, givens }: Bench,
+  { learner, sheet }: Draft,
+): Answer {
+  const planned = sheet.problems.length > 0 ? null : redrawn(exercise, givens, steps);
+  const tried = planned && metered(DRAFT_WORK, () => answerTo(target, { ...planned, problems: [] }));
+  return tried?.done ? tried.value : answerTo(target, replay(learner, steps));
 }
 
 /** How a length typed in the wrong unit is called among the misreadings. */

@@ -6,6 +6,7 @@ import { COINCIDENT } from '../geometry/epsilon.ts';
 import { lineThrough } from '../geometry/line.ts';
 import { endOf, startOf } from '../geometry/path.ts';
 import type { Target } from './exercise.ts';
+import type { Named } from './measures/lookup.ts';
 
 /**
  * What a learner pointed out for a target: the kind of thing that is wanted, another kind, or something whose step could
@@ -18,7 +19,7 @@ export type Answer =
   | { readonly found: 'nothing' };
 
 /** Looks up the answer to a target on a sheet. A straight seam serves as a line, so that the tool chosen does not matter. */
-export function answerTo(target: Target, sheet: Sheet): Answer {
+export function answerTo(target: Target, sheet: Named & Pick<Sheet, 'problems'>): Answer {
   const object = sheet.answers.get(target.name);
   if (object === undefined) return { found: 'nothing' };
   const shape = sheet.shapes.get(object);

@@ -1,5 +1,5 @@
 import { type Plan, planOn, type Thing } from '../../drafting/plan.ts';
-import { planDraft, plannedSteps } from '../../drafting/planned.ts';
+import { type PlannedStep, planDraft, plannedSteps } from '../../drafting/planned.ts';
 import { memoryOf } from '../../drafting/remember.ts';
 import { replay } from '../../drafting/replay.ts';
 import type { Shape } from '../../drafting/shape.ts';
@@ -81,10 +81,25 @@ export function wayHolding(exercise: Exercise, givens: Givens, way: readonly Ste
   const table = mayBePlanned(pins) ? referenceTable(exercise, givens) : null;
   const steps = table === null ? null : plannedSteps(way);
   if (table === null || steps === null || !mayAllBeHeld(steps, exercise)) return replay(givens, way, pins);
-  const { things, answers } = planDraft(table.plan, steps, thingsOf(pins, table));
+  return drawnBeside(table, steps, thingsOf(pins, table));
+}
+
+/** What a learner's steps make on a table with one of them changed; null where they cannot be planned. Of them only that is drawn again which hangs on the change. */
+export function redrawn(exercise: Exercise, givens: Givens, steps: readonly Step[]): Named | null {
+  const table = referenceTable(exercise, givens);
+  const planned = table === null ? null : plannedSteps(steps);
+  return table === null || planned === null ? null : drawnBeside(table, planned, new Map());
+}
+
+function drawnBeside(
+  { plan, laying }: ReferenceTable,
+  steps: readonly PlannedStep[],
+  pins: ReadonlyMap<Name, Thing>,
+): Named {
+  const { things, answers } = planDraft(plan, steps, pins);
   const shapeAt = (name: Name): Shape | undefined => {
     const thing = things.get(name);
-    const found = thing === undefined ? givens.shapes.get(name) : thingOn(thing, table.laying);
+    const found = thing === undefined ? laying.table.shapes.get(name) : thingOn(thing, laying);
     return found && 'kind' in found ? found : undefined;
   };
   return { shapes: { get: shapeAt }, answers };
