@@ -3,6 +3,7 @@ import path from 'node:path';
 import { LineCounter, parseDocument } from 'yaml';
 import type { Exercise } from '../grader/exercise.ts';
 import { readExercise } from '../grader/read-exercise.ts';
+import { message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { CommandError } from './command-error.ts';
 import { noExercise } from './no-exercise.ts';
@@ -54,21 +55,39 @@ export function loadExercise(name: string, folder = exercisesFolder): Exercise {
 /** Reads the text of an exercise file; throws a CommandError with one line a fault, `overlap.yaml:12:5: check 1, marks: …`. */
 export function parseExercise(name: string, text: string): Exercise {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines });
   const told = (offset: number, said: string): string => {
     // A place in an empty text lies on no line.
     const { line, col } = lines.linePos(offset);
     return `${name}.yaml:${Math.max(1, line)}:${Math.max(1, col)}: ${said}`;
   };
-  const broken = syntaxFault(text, document.errors);
+  const yaml = unlessDeep(() => yamlIn(text, lines));
+  if (yaml === 'deep') throw new CommandError(told(0, say(message('yaml.deep'), reader)));
+  const { broken, document, data } = yaml;
   if (broken !== null) throw new CommandError(told(broken.offset, say(broken.message, reader)));
-  // With no aliases in it, the data is no larger than the text.
-  const data: unknown = document.toJS();
   const read = readExercise(name, data);
   if (read.ok) return read.exercise;
-  const faults = read.faults.map(({ at, message }) => {
+  const faults = read.faults.map(({ at, message: fault }) => {
     const place = placeWords(data, at);
-    return told(offsetOf(document, at), `${place === '' ? '' : `${place}: `}${say(message, reader)}`);
+    return told(offsetOf(document, at), `${place === '' ? '' : `${place}: `}${say(fault, reader)}`);
   });
   throw new CommandError([...new Set(faults)].join('\n'));
+}
+
+/** The YAML of a text, and the first slip in it, with which there is no data. */
+function yamlIn(text: string, lines: LineCounter) {
+  const document = parseDocument(text, { lineCounter: lines, logLevel: 'error' });
+  const broken = syntaxFault(text, document.errors);
+  // With no aliases in it, the data is no larger than the text.
+  const data: unknown = broken === null ? document.toJS() : null;
+  return { broken, document, data };
+}
+
+/** The parser goes down into a group within a group, and so on, until there is no room left. */
+function unlessDeep<T>(parse: () => T): T | 'deep' {
+  try {
+    return parse();
+  } catch (error) {
+    if (error instanceof RangeError) return 'deep';
+    throw error;
+  }
 }

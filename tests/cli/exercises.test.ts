@@ -72,6 +72,13 @@ describe('an exercise file', () => {
     );
   });
 
+  test.each([
+    ['brackets', '['.repeat(20_000)],
+    ['lines', Array.from({ length: 3000 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n')],
+  ])('that goes down and down in %s is refused', (_, deep) => {
+    expect(complaint(() => parseExercise('deep', deep))).toMatch(/^deep\.yaml:1:1: Groups lie within one another/);
+  });
+
   test('that repeats itself without end is refused', () => {
     const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]'];
     for (const [at, before] of ['ba', 'cb', 'dc', 'ed', 'fe']) {

@@ -16,6 +16,9 @@ export const authoringYaml = {
     "What begins with '{' or [ is taken for a group or a list, and here something follows it. Put a text that begins so on a line of its own under >-, indented.",
   ),
   'yaml.twice': entry(['field'], 'The field “{field}” is here for the second time. Keep one of the two.'),
+  'yaml.deep': plain(
+    'Groups lie within one another here so deep that they cannot be read. Look for a bracket that is repeated, or for lines each indented further than the one before.',
+  ),
   'yaml.dashes': plain('Three hyphens begin another file. One file is one exercise: take this line out.'),
   'yaml.sign': entry(
     ['sign'],
