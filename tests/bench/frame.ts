@@ -7,7 +7,7 @@ import { expect } from '../browser/fixture.ts';
 import { openDraft } from '../browser/table-draft.ts';
 import { act, byMouse, onScreen, placeOf, referenceSheet, tool } from '../browser/table-hand.ts';
 import { watch } from '../browser/watch.ts';
-import { type Moved, movesOf, watchMoves } from './measure/frame-watch.ts';
+import { type Moved, watchMoves } from './measure/frame-watch.ts';
 import { shareBelow, short } from './measure/rounds.ts';
 
 /**
@@ -39,35 +39,46 @@ interface Hand {
   readonly session: CDPSession;
   /** The button it holds down. */
   readonly button: 'left' | 'none';
-  readonly painted: () => Promise<void>;
 }
 
 /**
- * Moves the pointer, a step a frame, and calls after each. The moves are given to the browser as they are: Playwright's own mouse
- * runs a script of its own in the page before and after each move of a held button, which the frame would then wait for.
+ * Moves the pointer step by step. The moves are given to the browser as they are: Playwright's own mouse runs a script of its own in
+ * the page before and after each move of a held button, which the frame would then wait for.
+ * @param moved Carries out a step that is given to it, and waits until all is done that it comes to.
  */
-async function go(hand: Hand, way: Way, after: () => Promise<void> = () => Promise.resolve()): Promise<void> {
-  const { session, button, painted } = hand;
-  for (let at = 0; at < MOVES; at += 1) {
-    const seen = painted();
-    const buttons = button === 'left' ? 1 : 0;
-    await session.send('Input.dispatchMouseEvent', { type: 'mouseMoved', ...way(at), button, buttons });
-    await seen;
-    await after();
-  }
+async function go(
+  { session, button }: Hand,
+  way: Way,
+  moved: (step: () => Promise<void>) => Promise<void>,
+): Promise<void> {
+  const buttons = button === 'left' ? 1 : 0;
+  for (let at = 0; at < MOVES; at += 1)
+    await moved(async () => {
+      await session.send('Input.dispatchMouseEvent', { type: 'mouseMoved', ...way(at), button, buttons });
+    });
 }
 
-/** The moves with the processor slowed, by the clock. */
+/** The moves with the processor slowed, by the clock: one a frame. */
 async function slowed(hand: Hand, way: Way): Promise<readonly Moved[]> {
   const { page, session } = hand;
+  const watched = await watchMoves(page, session);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-  await movesOf(page);
-  await go(hand, way);
+  await go(hand, way, async (step) => {
+    const painted = watched.painted();
+    await step();
+    await painted;
+  });
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  return movesOf(page);
+  return watched.end();
 }
 
-/** What each move takes of the processor as it is, ms, of the page's own thread: other work on the machine does not lengthen it. */
+/** By then all that a move comes to is done, ms. */
+const DONE = 40;
+
+/**
+ * What each move takes of the processor as it is, ms, of the page's own thread: other work on the machine does not lengthen it. No
+ * script but the page's own runs there.
+ */
 async function processorTimes(hand: Hand, way: Way): Promise<readonly number[]> {
   const { session } = hand;
   const busy = async (): Promise<number> => {
@@ -76,7 +87,9 @@ async function processorTimes(hand: Hand, way: Way): Promise<readonly number[]> 
   };
   const times: number[] = [];
   let before = await busy();
-  await go(hand, way, async () => {
+  await go(hand, way, async (step) => {
+    await step();
+    await new Promise((resolve) => setTimeout(resolve, DONE));
     const now = await busy();
     times.push(now - before);
     before = now;
@@ -151,7 +164,7 @@ const page = await context.newPage();
 await openDraft(page, 'collar-single');
 const session = await context.newCDPSession(page);
 await session.send('Performance.enable', { timeDomain: 'threadTicks' });
-const open: Hand = { page, session, button: 'none', painted: await watchMoves(page, session) };
+const open: Hand = { page, session, button: 'none' };
 const holding: Hand = { ...open, button: 'left' };
 
 await tool(page, 'rule').click();

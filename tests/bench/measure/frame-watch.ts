@@ -14,17 +14,29 @@ const PAINTED = 'benchPainted';
 /** A move that the page has no part in is not painted, and not waited for longer than this, ms. */
 const NO_MOVE = 300;
 
+/** A page that notes every move of the pointer. */
+export interface Watched {
+  /** Waits for the next frame with a move in it. */
+  readonly painted: () => Promise<void>;
+  /** Ends it, so that nothing of it runs in the page; gives what was noted. */
+  readonly end: () => Promise<readonly Moved[]>;
+}
+
 /**
  * Has the page note every move of the pointer from now on. A frame counts as painted when a task that was asked for in it is run.
- * What it gives waits for the next frame with a move in it. Nothing is asked of the page meanwhile: it tells by itself, and after
- * the clock was read.
+ * Nothing is asked of the page meanwhile: it tells by itself, and after the clock was read.
  */
-export async function watchMoves(page: Page, session: CDPSession): Promise<() => Promise<void>> {
+export async function watchMoves(page: Page, session: CDPSession): Promise<Watched> {
   await session.send('Runtime.enable');
   await session.send('Runtime.addBinding', { name: PAINTED });
   await page.evaluate((called) => {
     const moves: Moved[] = [];
-    Object.assign(window, { moves });
+    const over = new AbortController();
+    const endWatch = (): readonly Moved[] => {
+      over.abort();
+      return moves;
+    };
+    Object.assign(window, { endWatch });
     const tell = (window as unknown as Readonly<Record<string, (text: string) => void>>)[called];
     const painted = new MessageChannel();
     let pending: { readonly begun: number; readonly stamp: number }[] = [];
@@ -40,10 +52,13 @@ export async function watchMoves(page: Page, session: CDPSession): Promise<() =>
         if (pending.length === 0) requestAnimationFrame(() => painted.port2.postMessage(null));
         pending.push({ begun: performance.now(), stamp: event.timeStamp });
       },
-      { capture: true },
+      { capture: true, signal: over.signal },
     );
   }, PAINTED);
-  return () => nextPainted(session);
+  return {
+    painted: () => nextPainted(session),
+    end: () => page.evaluate(() => (window as unknown as { readonly endWatch: () => readonly Moved[] }).endWatch()),
+  };
 }
 
 /** Resolves once the page tells of a frame, or tells nothing for so long that there was none. */
@@ -57,9 +72,4 @@ function nextPainted(session: CDPSession): Promise<void> {
     const timer = setTimeout(settle, NO_MOVE);
     session.on('Runtime.bindingCalled', settle);
   });
-}
-
-/** What was noted since `watchMoves`, or since this was asked last. */
-export function movesOf(page: Page): Promise<readonly Moved[]> {
-  return page.evaluate(() => (window as unknown as { readonly moves: Moved[] }).moves.splice(0));
 }
