@@ -17,6 +17,7 @@ import { momentText } from '../../setting/date-time.ts';
 import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { CommentBox } from './CommentBox.tsx';
+import { othersWords } from './others-words.ts';
 import { PieceDraft } from './PieceDraft.tsx';
 import { Remarks } from './Remarks.tsx';
 import { TargetNote } from './TargetNote.tsx';
@@ -130,6 +131,7 @@ function Comments({
 function PieceNotesView({ marked, row, piece, say }: NotesViewProps): VNode {
   const { problems, reports } = marked.grade;
   const marks = new Map(targetMarks(row.checks, piece.notes).map((one) => [one.target, one]));
+  const others = othersWords(marked.grade, say);
   const [said, setSaid] = useState<string | null>(null);
   const give = (target: Name, mark: OwnMark | null): void => {
     piece.write((now) => withMark(now, target, mark));
@@ -151,6 +153,7 @@ function PieceNotesView({ marked, row, piece, say }: NotesViewProps): VNode {
           onMark={(mark) => give(report.target, mark)}
         />
       ))}
+      {others === null ? null : <p class="piece-others">{spelled(others)}</p>}
       <p class="unseen" role="status">
         {said}
       </p>

@@ -9,6 +9,7 @@ import { Said } from '../../../table/parts/Said.tsx';
 import type { Say } from '../../../table/say.ts';
 import { spelled, spelledLines } from '../../../words/unseen.ts';
 import { markedDrawing } from '../piece/marked-drawing.ts';
+import { othersWords } from '../piece/others-words.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
 import { type ToldTarget, toldOf } from './told.ts';
@@ -39,7 +40,7 @@ export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProp
   const { grade } = marked;
   const drawing = markedDrawing(marked, say.reader.unit, undefined, FEEDBACK_ASPECT);
   const told = toldOf(grade, row.checks, notes);
-  const { tried, held, letGo } = grade.otherFigures;
+  const { tried, held } = grade.otherFigures;
   return (
     <div class="feedback-work">
       {'message' in drawing ? null : <Sheet drawing={drawing} id={id} say={say} />}
@@ -51,13 +52,7 @@ export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProp
         {told.notes.map((one) => (
           <Note key={one.report.target} told={one} say={say} />
         ))}
-        {tried > 0 && held < tried ? (
-          <p>
-            {[say('table.others-held', { held, tried }), ...letGo.map(({ message: why }) => say.message(why))].join(
-              ' ',
-            )}
-          </p>
-        ) : null}
+        {held < tried ? <p>{othersWords(grade, say)}</p> : null}
         <Comment comment={notes.comment} say={say} />
       </div>
     </div>
