@@ -324,6 +324,16 @@ describe('at a terminal', () => {
     `);
   });
 
+  test('an order that is not the exercise’s own is told, but of work in a set, whose order counts', async () => {
+    const set = at('table.set.json');
+    writeFileSync(set, (await runHere(setCommand, ['roll-line', '--figures', 'each=women'])).out);
+    const alone = await runHere(gradeCommand, ['-'], line(wrongRoll), true);
+    const inSet = await runHere(gradeCommand, ['--set', set, '-'], line(wrongRoll), true);
+    expect(alone.out).toContain('other order');
+    expect(inSet.out).toMatch(/^Bo Achterberg/m);
+    expect(inSet.out).not.toContain('other order');
+  });
+
   test('a check whose step failed says which step could not be drawn', async () => {
     const lost = { ...wrongRoll, steps: wrongRoll.steps.filter(({ name }) => name !== 'overlap-edge') };
     const { out } = await runHere(gradeCommand, ['-'], line(lost), true);
