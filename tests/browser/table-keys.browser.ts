@@ -195,7 +195,7 @@ function middles(page: Page, selector: string): Promise<readonly string[]> {
   );
 }
 
-test('a step that is given another name by keyboard stays under the focus, and the draft where it stood', async ({
+test('a step that is given another name by keyboard stays under the focus, and so does what has no more to do', async ({
   page,
 }) => {
   await openTable(page, 'roll-line');
@@ -206,4 +206,14 @@ test('a step that is given another name by keyboard stays under the focus, and t
   await expect(spoken(page)).toHaveText(/break level/);
   await expect(name).toBeFocused();
   await expect(page.locator('.walk-place')).toHaveText('2 of 2');
+  for (const does of ['step-back', 'step-end', 'undo']) {
+    await act(page, does).focus();
+    for (let presses = 0; presses < 4; presses++) await page.keyboard.press('Enter');
+    await expect(act(page, does)).toBeDisabled();
+    await expect(act(page, does)).toBeFocused();
+  }
+  // From there the keys go on working, and take back what was undone.
+  await expect(page.locator('.step')).toHaveCount(0);
+  await page.keyboard.press('Control+Shift+z');
+  await expect(page.locator('.step')).toHaveCount(1);
 });

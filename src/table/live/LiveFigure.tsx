@@ -5,6 +5,7 @@ import { usualWorn } from '../../garment/collar/worn-plan.ts';
 import type { Reader } from '../../words/say.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
 import './live.css';
+import { KeptButton } from '../parts/KeptButton.tsx';
 import { sayFor } from '../say.ts';
 import { useReader } from '../use-reader.ts';
 import { AnyView } from '../views/AnyView.tsx';
@@ -45,9 +46,9 @@ export function LiveFigure({ scene, id, language = 'en' }: LiveFigureProps): VNo
       {still ? null : (
         <p class="live-help">
           <span>{speak('table.live-hint', { marks: handles.length })}</span>{' '}
-          <button type="button" class="quiet-button" disabled={state === atRest} onClick={() => setState(atRest)}>
+          <KeptButton class="quiet-button" idle={state === atRest} onPress={() => setState(atRest)}>
             {speak('table.live-back')}
-          </button>
+          </KeptButton>
         </p>
       )}
     </div>

@@ -3,6 +3,7 @@ import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { fitView } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Say } from '../say.ts';
+import { KeptButton } from './KeptButton.tsx';
 
 export interface SheetBarProps {
   readonly board: AwakeSheet | null;
@@ -26,18 +27,18 @@ export function SheetBar(props: SheetBarProps): VNode {
   return (
     <div class="sheet-bar">
       {failed ? <p class="sheet-asleep">{say('table.asleep')}</p> : null}
-      <button type="button" class="button" data-do="undo" disabled={!canUndo} onClick={onUndo}>
+      <KeptButton class="button" does="undo" idle={!canUndo} onPress={onUndo}>
         {say('table.undo')}
-      </button>
-      <button type="button" class="button" data-do="redo" disabled={!canRedo} onClick={onRedo}>
+      </KeptButton>
+      <KeptButton class="button" does="redo" idle={!canRedo} onPress={onRedo}>
         {say('table.redo')}
-      </button>
+      </KeptButton>
       <span class="sheet-bar-gap" />
       <Nearness {...props} />
       <span class="sheet-bar-gap" />
-      <button type="button" class="button button--first" data-do="check" disabled={left === 0} onClick={onCheck}>
+      <KeptButton class="button button--first" does="check" idle={left === 0} onPress={onCheck}>
         {say('table.check')}
-      </button>
+      </KeptButton>
       {left === null ? null : <p class="sheet-bar-left">{say('table.checks-left', { left })}</p>}
     </div>
   );

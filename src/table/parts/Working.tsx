@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { Say } from '../say.ts';
 import type { Dispatch } from '../use-bench.ts';
+import { KeptButton } from './KeptButton.tsx';
 import { StepLine } from './StepLine.tsx';
 import type { StepLineProps } from './step-line-props.ts';
 
@@ -51,34 +52,26 @@ interface WalkProps {
 function Walk({ upTo, of, say, dispatch }: WalkProps): VNode {
   return (
     <div class="walk">
-      <button
-        type="button"
+      <KeptButton
         class="button"
-        data-do="step-back"
-        disabled={upTo === 0}
-        onClick={() => dispatch({ do: 'go', upTo: upTo - 1 })}
+        does="step-back"
+        idle={upTo === 0}
+        onPress={() => dispatch({ do: 'go', upTo: upTo - 1 })}
       >
         {say('table.step-back')}
-      </button>
+      </KeptButton>
       <span class="walk-place">{say('table.standing', { step: upTo, of })}</span>
-      <button
-        type="button"
+      <KeptButton
         class="button"
-        data-do="step-on"
-        disabled={upTo === of}
-        onClick={() => dispatch({ do: 'go', upTo: upTo + 1 })}
+        does="step-on"
+        idle={upTo === of}
+        onPress={() => dispatch({ do: 'go', upTo: upTo + 1 })}
       >
         {say('table.step-on')}
-      </button>
-      <button
-        type="button"
-        class="button"
-        data-do="step-end"
-        disabled={upTo === of}
-        onClick={() => dispatch({ do: 'go', upTo: of })}
-      >
+      </KeptButton>
+      <KeptButton class="button" does="step-end" idle={upTo === of} onPress={() => dispatch({ do: 'go', upTo: of })}>
         {say('table.step-end')}
-      </button>
+      </KeptButton>
     </div>
   );
 }

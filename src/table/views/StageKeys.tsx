@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { KeptButton } from '../parts/KeptButton.tsx';
 import type { Say } from '../say.ts';
 import type { Stages } from './use-stages.ts';
 
@@ -24,24 +25,17 @@ export function StageKeys({ stages, stops, says, say }: StageKeysProps): VNode {
       <p class="stages-says" aria-live={moving ? 'off' : 'polite'}>
         {says}
       </p>
-      <button
-        type="button"
+      <KeptButton
         class="view-key"
-        data-do="stage-back"
-        disabled={before === undefined}
-        onClick={() => goTo(before ?? fraction)}
+        does="stage-back"
+        idle={before === undefined}
+        onPress={() => goTo(before ?? fraction)}
       >
         {say('views.step-back')}
-      </button>
-      <button
-        type="button"
-        class="view-key"
-        data-do="stage-on"
-        disabled={after === undefined}
-        onClick={() => goTo(after ?? fraction)}
-      >
+      </KeptButton>
+      <KeptButton class="view-key" does="stage-on" idle={after === undefined} onPress={() => goTo(after ?? fraction)}>
         {say('views.step-on')}
-      </button>
+      </KeptButton>
       {still ? null : (
         <button type="button" class="view-key" data-do="stage-run" onClick={run}>
           {say('views.move')}
