@@ -57,6 +57,10 @@ export const classWords = {
     ['count', 'titles'],
     'Left out here, because the set does not have {count, plural, one {its exercise: one piece} other {their exercises: # pieces}} ({titles}).',
   ),
+  'class.let-go': entry(
+    ['count', 'worked'],
+    '{count} of {worked} drew for this one figure: what is right in the draft lets go on others, mostly because a number was typed or a mark made by eye.',
+  ),
   'class.ways': plain('Misreadings'),
   'class.way-named': entry(['name'], '{name}'),
   'class.way-other-rule': plain('another house’s rule'),

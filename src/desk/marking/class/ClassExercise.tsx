@@ -1,8 +1,11 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { lettingGo } from '../../../exchange/class/let-go.ts';
 import type { CheckReport, ExerciseReport } from '../../../exchange/class/report.ts';
 import type { WayTaken } from '../../../exchange/class/ways.ts';
 import type { Say } from '../../../table/say.ts';
+import type { Sound } from '../intake/taken.ts';
+import { Names } from '../Names.tsx';
 import type { Opened } from '../piece/use-opened.ts';
 import type { TheClass } from '../the-class.ts';
 import type { ExercisesOnDesk } from '../use-exercises.ts';
@@ -49,10 +52,29 @@ export function ClassExercise({ report, ways, title, work, exercises, opened, sa
           <Check key={place} check={check} name={names[place]} say={say} />
         ))}
       </ol>
+      <LettingGo pieces={pieces} title={title} work={work} opened={opened} say={say} />
       <ClassWays ways={ways} worked={worked} title={title} work={work} opened={opened} say={say} />
       {exercise ? <ClassPictures exercise={exercise} pieces={pieces} work={work} opened={opened} say={say} /> : null}
       {exercises.missing ? <p class="trouble">{say('class.no-picture')}</p> : null}
     </section>
+  );
+}
+
+interface LettingGoProps extends Pick<ClassExerciseProps, 'title' | 'work' | 'opened' | 'say'> {
+  readonly pieces: readonly Sound[];
+}
+
+/** Who drew it right for one figure alone. */
+function LettingGo({ pieces, title, work, opened, say }: LettingGoProps): VNode | null {
+  const students = lettingGo(pieces).map(({ kept }) => kept.student);
+  const [first] = pieces;
+  if (students.length === 0 || first === undefined) return null;
+  const { exercise } = first.kept;
+  return (
+    <div class="class-them">
+      {say('class.let-go', { count: students.length, worked: pieces.length })}{' '}
+      <Names students={students} exercise={exercise} title={title} work={work} opened={opened} say={say} />
+    </div>
   );
 }
 
