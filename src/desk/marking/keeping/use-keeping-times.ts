@@ -5,9 +5,13 @@ import type { MarkingDesk } from '../use-marking-desk.ts';
 import type { Work } from './keeper.ts';
 import { isBare, workOf } from './work-of.ts';
 
-/** So long after a change the work is kept, ms; and so many times as long as keeping took, where a class is large. */
+/**
+ * So long after a change the work is kept, ms; and so many times as long as keeping took, where a class is large. No longer than
+ * this, however busy the machine was: so much would be lost if the browser broke down.
+ */
 const PAUSE = 400;
 const PATIENCE = 20;
+const LONGEST = 6000;
 
 /** Whether something changed a while ago, or the page is being left with something that is not kept yet. */
 export type When = 'changed' | 'leaving';
@@ -29,7 +33,7 @@ export function useKeepingTimes({ held, now }: MarkingDesk, keep: Keep): () => v
     given.current = work;
     const begun = performance.now();
     await latest.current(workOf(work, new Date().toISOString()), when);
-    pause.current = Math.max(PAUSE, PATIENCE * (performance.now() - begun));
+    pause.current = Math.min(LONGEST, Math.max(PAUSE, PATIENCE * (performance.now() - begun)));
   };
   const write = (): void => {
     timer.current ??= setTimeout(() => keepNow('changed'), pause.current);
