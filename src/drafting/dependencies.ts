@@ -1,9 +1,12 @@
 import type { HalfStep } from './form.ts';
+import { knownStep } from './known-step.ts';
 import { eachName } from './references.ts';
 import type { Name, Step } from './step.ts';
 
 /** The names a step uses, of objects and of measures, each once, in the order of its blanks. */
 export function namesUsedBy(step: Step): readonly Name[] {
+  const { construction } = knownStep(step as unknown as HalfStep);
+  if (construction !== null) return construction.uses;
   const found = new Set<Name>();
   eachName(step as unknown as HalfStep, (name) => found.add(name));
   return [...found];

@@ -1,10 +1,11 @@
 import { type Cubic, derivativeAt, type Path, subCubic } from './cubic.ts';
 import { type Join, joinsOf } from './direction.ts';
 import { SMOOTH } from './epsilon.ts';
-import { cubicLength, lengthOf } from './length.ts';
+import { lengthOf } from './length.ts';
 import { pieceAt } from './path.ts';
 import { cross, norm, type Point, subtract } from './point.ts';
 import { signChanges } from './polynomial.ts';
+import { stationOfPlace } from './station.ts';
 import { cubicTurn } from './turn.ts';
 
 export { turnOf } from './turn.ts';
@@ -42,17 +43,15 @@ function sharpJoins(path: Path): Join[] {
 export function inflectionsOf(path: Path): number[] {
   const stations: number[] = [];
   let side = 0;
-  let run = 0;
-  for (const piece of path) {
+  for (const [index, piece] of path.entries()) {
     const cuts = [0, ...cubicInflections(piece), 1];
     for (let i = 1; i < cuts.length; i++) {
-      const from = cuts[i - 1] as number;
-      const turn = cubicTurn(subCubic(piece, from, cuts[i] as number));
+      const t = cuts[i - 1] as number;
+      const turn = cubicTurn(subCubic(piece, t, cuts[i] as number));
       if (Math.abs(turn) <= SMOOTH) continue;
-      if (side !== 0 && Math.sign(turn) !== side) stations.push(run + cubicLength(piece, 0, from));
+      if (side !== 0 && Math.sign(turn) !== side) stations.push(stationOfPlace(path, { index, t }));
       side = Math.sign(turn);
     }
-    run += cubicLength(piece);
   }
   return stations;
 }
@@ -60,7 +59,7 @@ export function inflectionsOf(path: Path): number[] {
 const roots = new Float64Array(2);
 
 /** The parameters inside the piece at which its curvature changes sign: the roots of the quadratic B'(t) x B''(t). */
-function cubicInflections(c: Cubic): number[] {
+function cubicInflections(c: Cubic): readonly number[] {
   const v0 = subtract(c.p1, c.p0);
   const v1 = subtract(c.p2, c.p1);
   const v2 = subtract(c.p3, c.p2);
@@ -68,5 +67,9 @@ function cubicInflections(c: Cubic): number[] {
   const q1 = cross(v0, v2);
   const q2 = cross(v1, v2);
   const count = signChanges([q0, q1 - 2 * q0, q0 - q1 + q2], 2, roots);
+  // Most pieces bend one way only.
+  if (count === 0) return none;
   return [...roots.subarray(0, count)].filter((t) => norm(derivativeAt(c, t)) > 0);
 }
+
+const none: readonly number[] = [];

@@ -39,7 +39,7 @@ function turnWithin(v0: Point, v1: Point, v2: Point, depth: number): number {
   const last = directed(v2) ?? directed(v1) ?? directed(v0);
   if (!first || !last) return 0;
   const sum = add(add(v0, v1), v2);
-  const narrow = [v0, v1, v2].every((v) => !directed(v) || dot(v, sum) > 0);
+  const narrow = goesWith(v0, sum) && goesWith(v1, sum) && goesWith(v2, sum);
   if (narrow || depth === DEEPEST) return turnBetween(first, last);
   const left = between(v0, v1, 0.5);
   const right = between(v1, v2, 0.5);
@@ -47,6 +47,11 @@ function turnWithin(v0: Point, v1: Point, v2: Point, depth: number): number {
   const halves = turnWithin(v0, left, middle, depth + 1) + turnWithin(middle, right, v2, depth + 1);
   // A hodograph through the origin is a cusp: the direction jumps there.
   return directed(middle) ? halves : halves + turnBetween(directed(left) ?? first, directed(right) ?? last);
+}
+
+/** Whether a vector lies within a right angle of another; one that has no length does. */
+function goesWith(v: Point, sum: Point): boolean {
+  return directed(v) === null || dot(v, sum) > 0;
 }
 
 /** The vector itself; null when it has no length. */
