@@ -1,4 +1,4 @@
-import type { VNode } from 'preact';
+import { Fragment, type VNode } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import type { AwakeSheet } from '../board/awake-sheet.ts';
 import { boxIn, fitView, onPaper, type Size, type View } from '../board/view.ts';
@@ -31,36 +31,37 @@ export function Overlay(props: OverlayProps): VNode {
   const { drawing, grips } = scene ?? props;
   const { scale, origin } = props.view;
   const placed = usePlaced({ ...props, drawing, grips, moving: props.moving || scene !== null });
-  const keys = keysOfWords(placed);
   const stems = useDrawn((held: Held) => <Stem key={held.key} held={held} scale={scale} />, [scale]);
   const heads = useDrawn((part: ArrowPart) => <Head key={JSON.stringify(part)} part={part} scale={scale} />, [scale]);
   const words = useDrawn(
     (one: Placed, key: string) => <Words key={key} {...one} at={onPaper(one.anchor, scale)} />,
     [scale],
   );
-  const stays = useStays(scene !== null, [grips, drawing.parts, placed]);
-  const drawn = (which: (thing: object) => boolean): readonly VNode[] => [
-    ...grips.flatMap((held) => (held.handle && which(held) ? [stems(held, held.key)] : [])),
-    ...drawing.parts.flatMap((part) => (part.kind === 'arrow' && which(part) ? [heads(part, '')] : [])),
-    ...placed.flatMap((one, index) => (which(one) ? [words(one, keys[index] as string)] : [])),
-  ];
-  const still = useSame(drawn(stays));
-  const lying = useMemo(
-    () => (
-      <svg class="sheet-words" data-view={`${scale} ${origin.x} ${origin.y}`} aria-hidden="true" focusable="false">
-        <g transform={`translate(${figure(origin.x)} ${figure(origin.y)})`}>{still}</g>
-      </svg>
-    ),
-    [still, scale, origin],
-  );
+  const rests = useRests(scene !== null, grips, drawing.parts, placed);
+  const { still, moving } = useMemo(() => {
+    const keys = keysOfWords(placed);
+    const all: readonly (readonly [object, VNode])[] = [
+      ...grips.flatMap((held) => (held.handle ? [[held, stems(held, held.key)] as const] : [])),
+      ...drawing.parts.flatMap((part) => (part.kind === 'arrow' ? [[part, heads(part, '')] as const] : [])),
+      ...placed.map((one, index) => [one, words(one, keys[index] as string)] as const),
+    ];
+    const of = (resting: boolean): readonly VNode[] =>
+      all.flatMap(([thing, node]) => ((rests?.has(thing) ?? true) === resting ? [node] : []));
+    return { still: of(true), moving: of(false) };
+  }, [grips, drawing.parts, placed, rests, stems, heads, words]);
+  const same = useSame(still);
+  // Passed over where nothing in it has changed, also while the paper is moved.
+  const lying = useMemo(() => <Fragment>{same}</Fragment>, [same]);
   return (
     <>
       {scene ? (
         <Lifted board={props.board} origin={origin}>
-          {drawn((thing) => !stays(thing))}
+          {moving}
         </Lifted>
       ) : null}
-      {lying}
+      <svg class="sheet-words" data-view={`${scale} ${origin.x} ${origin.y}`} aria-hidden="true" focusable="false">
+        <g transform={`translate(${figure(origin.x)} ${figure(origin.y)})`}>{lying}</g>
+      </svg>
     </>
   );
 }
@@ -72,13 +73,12 @@ function useSame<Thing>(now: readonly Thing[]): readonly Thing[] {
   return last.current;
 }
 
-/** Tells what lies as it lay when the hand that moves now was last still. */
-function useStays(moving: boolean, things: readonly (readonly object[])[]): (thing: object) => boolean {
+/** What lies as it lay when the hand that moves now was last still; null while none moves. */
+function useRests(moving: boolean, ...things: readonly (readonly object[])[]): ReadonlySet<object> | null {
   const last = useRef(things);
   if (!moving) last.current = things;
-  const { current } = last;
-  const still = useMemo(() => (moving ? new Set(current.flat()) : null), [moving, current]);
-  return (thing) => still?.has(thing) ?? true;
+  const resting = moving ? last.current : null;
+  return useMemo(() => (resting ? new Set(resting.flat()) : null), [resting]);
 }
 
 /** The words with their seats: the best while all is calm, those they had while something is moving. */

@@ -10,7 +10,11 @@ export function useDrawn<Thing extends object>(
   by: readonly unknown[],
 ): (thing: Thing, key: string) => VNode {
   // biome-ignore lint/correctness/useExhaustiveDependencies: `by` says when all is to be drawn anew.
-  const drawn = useMemo(() => new WeakMap<Thing, VNode>(), by);
+  return useMemo(() => keeping(draw), by);
+}
+
+function keeping<Thing extends object>(draw: (thing: Thing, key: string) => VNode): typeof draw {
+  const drawn = new WeakMap<Thing, VNode>();
   return (thing, key) => {
     const before = drawn.get(thing);
     if (before?.key === key) return before;
