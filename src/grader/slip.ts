@@ -8,6 +8,7 @@ import { fillers } from './fillers.ts';
 import { isRight, type JudgedTarget } from './judge.ts';
 import { misreadingOf } from './misreading.ts';
 import { otherRuleOf } from './other-rule.ts';
+import { isReferenceWay } from './reference-way.ts';
 import { exchanged, takenFor } from './taken-for.ts';
 
 /**
@@ -22,7 +23,7 @@ export function slipOf(bench: Bench, judged: JudgedTarget, draft: Draft): Slip |
   return (
     exchanged(bench, judged) ??
     typedOrMisread(bench, judged, draft) ??
-    amendedOf(bench, judged, draft, ofWays) ??
+    wrongWay(bench, judged, draft) ??
     otherRuleOf(bench, judged) ??
     takenFor(bench, judged)
   );
@@ -37,6 +38,12 @@ function typedOrMisread(bench: Bench, judged: JudgedTarget, draft: Draft): Slip 
   const misreading = misread(bench.exercise, bench.givens, judged);
   if (typed === null) return misreading;
   return typed.id === WRONG_UNIT && misreading?.id.endsWith(UNIT_MISREAD) ? misreading : typed;
+}
+
+function wrongWay(bench: Bench, judged: JudgedTarget, draft: Draft): Slip | null {
+  return amendedOf(bench, judged, draft, (step) =>
+    ofWays(step).filter((one) => isReferenceWay(one.step, bench.exercise, draft.learner)),
+  );
 }
 
 /** How exercises call, or end to call, inches that were read as centimetres. */

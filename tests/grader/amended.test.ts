@@ -82,6 +82,11 @@ describe('the opposite way', () => {
     expect(says).toContain(ending);
   });
 
+  test('is not told where it was measured from another mark, though the other way would mend it', () => {
+    const { ids } = told('neck-edge', 'collar-centre-back', 'mid-back', { from: 'back-neck-point' });
+    expect(ids).toEqual([null]);
+  });
+
   test('is told in the exercise’s own words where it has some', () => {
     expect(told('overlap', 'overlap-edge', 'overlap-edge', { side: 'right' }).ids).toEqual(['body-side']);
     expect(told('swing', 'back-line', 'back-line', { turn: 'anticlockwise' }).ids).toEqual(['wrong-way']);

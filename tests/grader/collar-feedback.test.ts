@@ -99,8 +99,7 @@ test('a lapel bowed inward is out of range, and taste is left alone', () => {
     );
   expect(paragraph(whole, bowed('1/4 in'), 'lapel-edge')).toBe('Your lapel edge is right.');
   expect(paragraph(whole, bowed('-1/4 in'), 'lapel-edge')).toMatchInlineSnapshot(`
-    "Your lapel edge went the opposite way, and has no other fault: step 20 goes to the left. Let it go to the right.
-    Your lapel edge bows 1/4 in from the straight to the wrong side; none is allowed there.
+    "Your lapel edge bows 1/4 in from the straight to the wrong side; none is allowed there.
     Straight or a little full is taste. Hollow, the edge looks gnawed once it is turned; much fuller than 3/8 in, it curls away from the chest.
     Draw the edge straight from point to break, or bow it away from the roll line, by 3/8 in at the most.
     (Your overlap edge, break point, roll line, notch, gorge corner and lapel point are right, and this was judged from them.)"
