@@ -53,7 +53,9 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await page.getByLabel('The jackets are drafted for').selectOption('each');
   await page.getByLabel('From the survey of').selectOption('women');
   await page.getByLabel('Marked by the tolerances of').selectOption('sample-room');
-  await expect(page.getByText('within 1.5 mm, a walked seam within 0.75 mm, a square within 0.5°.')).toBeVisible();
+  await expect(
+    page.locator('.desk-note', { hasText: 'within 1.5 mm, a walked seam within 0.75 mm, a square within 0.5°.' }),
+  ).toBeVisible();
   await page.getByLabel('Marked by the tolerances of').selectOption('workroom');
   await page.getByLabel('When a draft is checked, say').selectOption('verdict');
   await page.getByLabel('How often a draft may be checked').fill('1');
