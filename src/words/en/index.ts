@@ -11,6 +11,7 @@ import { files } from './files.ts';
 import { garment } from './garment.ts';
 import { grader } from './grader.ts';
 import { keeping } from './keeping.ts';
+import { letsGo } from './lets-go.ts';
 import { marked } from './marked.ts';
 import { names } from './names.ts';
 import { paper } from './paper.ts';
@@ -42,6 +43,7 @@ export const en = {
   ...commands,
   ...table,
   ...tools,
+  ...letsGo,
   ...marked,
   ...keeping,
   ...views,
