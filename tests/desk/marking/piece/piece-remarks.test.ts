@@ -101,3 +101,15 @@ test('a draft that is alike to others names them, or says how many they are, and
   expect(saidOf(sound, 3, { alike: [three] })).toEqual([]);
   expect(saidOf(sound, 0, { alike: [{ ...three, exercise: 'roll-line' }] })).toEqual([]);
 });
+
+test('one that says of which exercise it is, is named at a piece of that exercise and at no other', async () => {
+  const [piece] = await laid(handedIn('Ana'));
+  if (!piece) throw new Error('It was not marked.');
+  const remarksWith = (lost: string): number => {
+    const who = { student: 'Ana', number: '' };
+    const unread = [{ file: 'cut.json', who, exercise: lost, part: null }];
+    const book = gradebookOf([piece.entry], set, unread);
+    return pieceRemarks(piece, { book, work: theClass([piece]), set, alike: [], language: 'en' }).length;
+  };
+  expect([remarksWith('overlap'), remarksWith('swing')]).toEqual([1, 0]);
+});
