@@ -42,17 +42,27 @@ function readGist(steps: readonly Step[]): Gist | null {
   return { number: numberOf(text), names: new Set(made.keys()) };
 }
 
-/** What a step does: what an earlier one made goes by its place, and anything else by its name, which begins with a letter. */
+/** What a step does and answers: what an earlier one made goes by its place, and anything else by its name, which begins with a letter. */
 function lineOf(step: HalfStep, made: ReadonlyMap<Name, number>): string | null {
-  const { nameable, construction } = knownStep(step);
-  if (!nameable || construction === null) return null;
-  let line = construction.pattern;
+  const deed = deedOf(step, made);
+  if (deed === null || !knownStep(step).nameable) return null;
+  return typeof step.answers === 'string' ? `${deed}=${JSON.stringify(step.answers)}\n` : `${deed}\n`;
+}
+
+/**
+ * What a step does, without its own name and target: two steps of one deed make the same from the same things. A thing goes by
+ * what it is called here, and by its own name where it is not called anything. Null where that cannot be told.
+ */
+export function deedOf(step: HalfStep, called: ReadonlyMap<Name, number | Name>): string | null {
+  const { construction } = knownStep(step);
+  if (construction === null) return null;
+  let deed = construction.pattern;
   for (const name of construction.uses) {
-    const place = made.get(name);
+    const place = called.get(name);
     if (place === undefined && !isName(name)) return null;
-    line += ` ${place ?? name}`;
+    deed += ` ${place ?? name}`;
   }
-  return typeof step.answers === 'string' ? `${line}=${JSON.stringify(step.answers)}\n` : `${line}\n`;
+  return deed;
 }
 
 const numbers = new Map<string, number>();

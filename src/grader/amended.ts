@@ -12,6 +12,7 @@ import type { Bench, Slip } from './bench.ts';
 import type { Exercise, Target } from './exercise.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { redrawn } from './plan/reference-ground.ts';
+import { sharedWithReference } from './reference-deeds.ts';
 import type { Strictness } from './tolerance.ts';
 import { whatIsOff } from './what.ts';
 
@@ -61,32 +62,16 @@ interface Suspect {
   readonly amendment: Amendment;
 }
 
-/** What may be amended anywhere in a draft. What the reference does word for word is no slip. */
+/** What may be amended anywhere in a draft. What the reference does too is no slip. */
 function suspectsIn(
   steps: readonly Step[],
   exercise: Exercise,
   amendmentsOf: (step: Step) => readonly Amendment[],
 ): readonly Suspect[] {
-  const known = stepsOf(exercise);
-  return steps.flatMap((step, index) => {
-    const amendments = amendmentsOf(step);
-    return amendments.length === 0 || known.has(wordsOf(step))
-      ? []
-      : amendments.map((amendment) => ({ index, amendment }));
-  });
-}
-
-const knownSteps = new WeakMap<Exercise, ReadonlySet<string>>();
-
-function stepsOf(exercise: Exercise): ReadonlySet<string> {
-  const known = knownSteps.get(exercise) ?? new Set(exercise.reference.map(wordsOf));
-  knownSteps.set(exercise, known);
-  return known;
-}
-
-/** What a step does, whatever it is called and answers. */
-function wordsOf({ name: _, answers: __, ...does }: Step): string {
-  return JSON.stringify(does);
+  const shared = sharedWithReference(steps, exercise);
+  return steps.flatMap((step, index) =>
+    shared.has(index) ? [] : amendmentsOf(step).map((amendment) => ({ index, amendment })),
+  );
 }
 
 /** The steps that other answers, judged before this one, come from. */
