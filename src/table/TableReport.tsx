@@ -25,6 +25,7 @@ export function TableReport({ table, inSet, onward }: TableReportProps): VNode |
       stale={table.stale}
       shown={marking.showsRight}
       feedback={marking.feedback}
+      left={table.left}
       row={inSet ? undefined : rowOf(record.handIn(null), grade)}
       onward={onward}
       say={say}

@@ -158,6 +158,16 @@ test.describe('a student', () => {
       order: { figure: { sampled: 'women', seed: 'autumn/#17' } },
       checks: 1,
     });
+    // Where nothing may be checked again, nobody is asked to try again.
+    await page.getByRole('link', { name: 'Begin “Break level and break point”' }).click();
+    await awakeTable(page);
+    await drawStep(page, {
+      tool: 'parallel',
+      does: [{ x: 0, y: 200 }, 'overlap', { x: 70, y: 200 }],
+      answers: 'overlap-edge',
+    });
+    await act(page, 'check').click();
+    await expect(act(page, 'again')).toHaveText('Back to the draft');
   });
 
   test('goes on with a hand-in on another machine, and is told of another set’s', async ({ page }) => {

@@ -16,6 +16,8 @@ interface ReportProps {
   readonly stale: boolean;
   readonly shown: boolean;
   readonly feedback: Feedback;
+  /** How often the draft may still be checked; null where nobody counts. */
+  readonly left: number | null;
   /** The marks as programs read them, so that the page can be held against the command. */
   readonly row: string | undefined;
   /** What comes next; null where nothing does. */

@@ -6,6 +6,8 @@ import type { Say } from '../say.ts';
 interface ReportEndsProps {
   readonly allRight: boolean;
   readonly feedback: Feedback;
+  /** How often the draft may still be checked; null where nobody counts. */
+  readonly left: number | null;
   /** Whether it is shown where things should be. */
   readonly shown: boolean;
   /** What comes next; null where nothing does. */
@@ -37,11 +39,11 @@ function EndsWhereRight({ onward, say, onAgain }: ReportEndsProps): VNode {
   );
 }
 
-function EndsWhereWrong({ feedback, shown, say, onShow, onAgain }: ReportEndsProps): VNode {
+function EndsWhereWrong({ feedback, left, shown, say, onShow, onAgain }: ReportEndsProps): VNode {
   return (
     <>
       <button type="button" class="button button--first" data-do="again" onClick={onAgain}>
-        {say('table.again')}
+        {say(left === 0 ? 'table.back-to-draft' : 'table.again')}
       </button>
       {feedback === 'place' ? (
         <>

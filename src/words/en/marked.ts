@@ -33,6 +33,7 @@ export const marked = {
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
   'table.shown-right': plain('The right places are drawn dotted in red.'),
   'table.again': plain('Try again'),
+  'table.back-to-draft': plain('Back to the draft'),
   'table.rub-out-notes': plain('Rub out the notes'),
   'table.checked-right': entry(['right', 'of'], 'Checked: {right} of {of} right.'),
   'table.checks-left': entry(
