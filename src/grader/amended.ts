@@ -68,10 +68,10 @@ function suspectsIn(
   exercise: Exercise,
   amendmentsOf: (step: Step) => readonly Amendment[],
 ): readonly Suspect[] {
+  const all = steps.flatMap((step, index) => amendmentsOf(step).map((amendment) => ({ index, amendment })));
+  if (all.length === 0) return [];
   const shared = sharedWithReference(steps, exercise);
-  return steps.flatMap((step, index) =>
-    shared.has(index) ? [] : amendmentsOf(step).map((amendment) => ({ index, amendment })),
-  );
+  return all.filter(({ index }) => !shared.has(index));
 }
 
 /** The steps that other answers, judged before this one, come from. */

@@ -3,27 +3,14 @@ import { exerciseNames, loadExercise } from '../../src/cli/exercises.ts';
 import { renameObject } from '../../src/drafting/rename.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { people } from '../../src/garment/people.ts';
+import { ofWays } from '../../src/grader/amendments.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { misread } from '../../src/grader/misreading.ts';
 import { orderOn } from './tables.ts';
 
-const opposite: Readonly<Record<string, string>> = {
-  left: 'right',
-  right: 'left',
-  up: 'down',
-  down: 'up',
-  clockwise: 'anticlockwise',
-  anticlockwise: 'clockwise',
-};
-
 /** The reference with each way that a step goes turned to the opposite, one at a time. */
 function turned(reference: readonly Step[]): readonly (readonly Step[])[] {
-  return reference.flatMap((step, index) =>
-    ['side', 'toward', 'turn'].flatMap((field) => {
-      const way = opposite[String((step as unknown as Record<string, unknown>)[field])];
-      return way === undefined ? [] : [reference.with(index, { ...step, [field]: way } as Step)];
-    }),
-  );
+  return reference.flatMap((one, index) => ofWays(one).map(({ step }) => reference.with(index, step)));
 }
 
 /** The draft with a name of the learner's own for everything it makes. */
