@@ -33,6 +33,8 @@ test('a sheet that was hidden for a while shows the draft where it stood', async
   await display('none');
   await display('');
   expect(await words.getAttribute('data-view')).toBe(before);
+  // Where the page is scrolled to by then is another matter: waking the table scrolls it.
+  await page.locator('.sheet-frame').scrollIntoViewIfNeeded();
   await expect(page.locator('.sheet-board .mark').first()).toBeInViewport();
 });
 
