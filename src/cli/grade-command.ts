@@ -22,6 +22,7 @@ import { headLine, sumLine } from './grade-table.ts';
 import { inOrder } from './in-order.ts';
 import { setAmong } from './set-among.ts';
 import type { Command, Talk } from './speak.ts';
+import { Strangers } from './strangers.ts';
 import type { Form, Manner } from './tell.ts';
 import { type Work, whyUnreadable, workIn } from './work.ts';
 
@@ -143,6 +144,7 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
   const entries: Entry[] = [];
   const unread: UnreadPiece[] = [];
   const wholes: Whole[] = [];
+  const strangers = new Strangers();
   const crew = crewOf(manner, hands);
   for await (const told of inOrder(work, crew)) {
     count[told.outcome] += 1;
@@ -151,13 +153,16 @@ async function tellAll(work: AsyncIterable<Work>, { hands, manner, talk }: Marks
     wholes.push(...told.wholes);
     // Of a stream nothing is kept that nobody asks for.
     if (manner.form === 'csv') unread.push(...told.unread);
-    if (told.err !== '') await talk.complain(told.err);
+    const err = strangers.hear(told);
+    if (err !== '') await talk.complain(err);
     if (told.out !== '') await talk.say(told.out);
     talk.progress?.(say(message('command.progress', { marked: count.marked, refused: count.refused }), reader));
     if (talk.stopped?.()) break;
   }
   const stopped = talk.stopped?.() ?? false;
   talk.progress?.('');
+  const again = strangers.inTheEnd();
+  if (again !== '') await talk.complain(again);
   await crew.goHome();
   return { ...count, stopped, kept, entries, unread, wholes };
 }

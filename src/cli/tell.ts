@@ -1,3 +1,4 @@
+import type { Name } from '../drafting/step.ts';
 import { begunText } from '../exchange/beginning.ts';
 import { freeHandOf } from '../exchange/class/alike/free-hand.ts';
 import { type ClassWork, classWorkOf } from '../exchange/class/class-work.ts';
@@ -28,11 +29,19 @@ export interface Manner {
   readonly form: Form;
 }
 
+/** A piece of work of an exercise that there is none of. */
+export interface Strange {
+  readonly where: string;
+  readonly exercise: Name;
+}
+
 /** What is said of one piece of work: whole lines for standard output and standard error. */
 export interface Told {
   readonly out: string;
   readonly err: string;
   readonly outcome: 'marked' | 'refused' | 'noted';
+  /** Where it was found and the exercise that it names, where the course has none of that name: such a set brings many. */
+  readonly strange: Strange | null;
   /** What the report on the class keeps of it, and the gradebook: nothing where there is none to be made. */
   readonly kept: readonly ClassWork[];
   readonly entries: readonly Entry[];
@@ -42,7 +51,7 @@ export interface Told {
   readonly wholes: readonly Whole[];
 }
 
-const nothing = { kept: [], entries: [], unread: [], wholes: [] } as const;
+const nothing = { strange: null, kept: [], entries: [], unread: [], wholes: [] } as const;
 
 const reader = { language: 'en', unit: 'in' } as const;
 
@@ -51,7 +60,10 @@ export function tell(piece: Work, { by, form }: Manner): Told {
   const note = noteOn(piece, by);
   if (note !== null) return aside(piece, say(note, reader), 'noted');
   const result = resultOf(piece, by);
-  if (!result.ok) return lost(piece, result.reason);
+  if (!result.ok) {
+    const { reason, strange } = result;
+    return { ...lost(piece, reason), strange: strange === null ? null : { where: piece.where, exercise: strange } };
+  }
   // The table says it under the name.
   const err = form === 'table' ? '' : lossIn(piece, result.row);
   const silent = { out: '', err, outcome: 'marked' } as const;
@@ -101,7 +113,8 @@ function setIn(piece: Work): SetReading | null {
 
 function resultOf(piece: Work, by: Manner['by']): Marked {
   const read = setIn(piece);
-  if (read?.ok === false) return { ok: false, reason: say(refusalOf(read.faults), reader).replace(/\s*\n\s*/g, ' ') };
+  const refusal = (reason: string): Marked => ({ ok: false, reason, strange: null });
+  if (read?.ok === false) return refusal(say(refusalOf(read.faults), reader).replace(/\s*\n\s*/g, ' '));
   if ('text' in piece) return gradePiece(piece, by);
-  return { ok: false, reason: say('note' in piece ? piece.note : piece.refused, reader) };
+  return refusal(say('note' in piece ? piece.note : piece.refused, reader));
 }

@@ -245,7 +245,11 @@ describe('a path that cannot be read', () => {
       { exercise: 'roll-lin' },
       /No exercise is called “roll-lin”\. Did you mean “roll-line”\?/,
     ],
-    ['an exercise that is a path', { exercise: 'constructor' }, /No exercise is called “constructor”/],
+    [
+      'an exercise that is a path',
+      { exercise: 'constructor' },
+      /This copy of the course has no exercise “constructor”/,
+    ],
     ['targets of another exercise', { shown: ['notch'] }, /shown\[0\]: No target of this exercise is called “notch”/],
     ['a figure of a child', { order: { figure: { measures: { 'neck-base': 200 } } } }, /order\.style: This is missing/],
   ])('holds %s', async (_, change, said) => {

@@ -12,5 +12,5 @@ function said(piece: Work): Told {
   if (text === 'throw') throw new Error('thrown in the hand');
   const held: number[][] = [];
   while (text === 'fill') held.push(new Array<number>(2_000_000).fill(0.5));
-  return { out: `${text}\n`, err: '', outcome: 'marked', kept: [], entries: [], unread: [], wholes: [] };
+  return { out: `${text}\n`, err: '', outcome: 'marked', strange: null, kept: [], entries: [], unread: [], wholes: [] };
 }

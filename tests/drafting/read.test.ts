@@ -93,14 +93,14 @@ describe('a refusal names the step, the field, what was found and what to do', (
     ).toMatchInlineSnapshot(`
       [
         "[1].name | Step 2 (edge), “name”: “edge” is already the name of what step 1 makes. Choose another name.",
-        "[2].name | Step 3, “name”: “Edge” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
+        "[2].name | Step 3, “name”: “Edge” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
         "[3].name | Step 4 (left), “name”: “left” is a word of the drafting language and cannot name an object. Choose another name.",
         "[4].name | Step 5 (cm), “name”: “cm” is a word of the drafting language and cannot name an object. Choose another name.",
         "[5].name | Step 6, “name”: This should be a name, such as roll-line; the number 4 was found.",
         "[6].name | Step 7, “name”: This is missing. It takes a name, such as roll-line.",
-        "[7].answers | Step 8 (e2), “answers”: “The Edge” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "[8].to | Step 9 (e3), “to”: “no name” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "[9].to | Step 10 (e4), “to”: “wa\\u001bist” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
+        "[7].answers | Step 8 (e2), “answers”: “The Edge” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "[8].to | Step 9 (e3), “to”: “no name” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "[9].to | Step 10 (e4), “to”: “wa\\u001bist” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
       ]
     `);
   });

@@ -126,14 +126,14 @@ describe('the name a step gives', () => {
     const names = ['mark-2', 'Mark', 'mark--3', '-mark', '2-mark', '', undefined, 7, 'x'.repeat(61), 'left', 'in'];
     expect(problemsOf([...names, 'waist', 'stand', 'mark-2'].map(pencil))).toMatchInlineSnapshot(`
       [
-        "2 name: “Mark” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "3 name: “mark--3” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "4 name: “-mark” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "5 name: “2-mark” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
+        "2 name: “Mark” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "3 name: “mark--3” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "4 name: “-mark” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "5 name: “2-mark” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
         "6 name: This step has no name. Give it one, such as roll-line or mark-2.",
         "7 name: This step has no name. Give it one, such as roll-line or mark-2.",
-        "8 name: “7” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
-        "9 name: “xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.",
+        "8 name: “7” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
+        "9 name: “xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.",
         "10 name: “left” is a word of the drafting language and cannot name an object. Choose another name.",
         "11 name: “in” is a word of the drafting language and cannot name an object. Choose another name.",
         "12 name: “waist” is already the name of something given. Choose another name.",

@@ -72,6 +72,10 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
   'command.unreadable': entry(['code'], 'This cannot be read ({code}).'),
   'command.folder': plain('This is a folder, and a file is wanted.'),
   'command.folder-empty': plain('Nothing to mark here: the folder holds no .json, .jsonl or .ndjson file.'),
+  'command.strange-again': entry(
+    ['name', 'count', 'places', 'more'],
+    '“{name}”, which there is no exercise of, is named by {count, plural, one {one piece} other {# pieces}} more{more, plural, =0 {: } other {, among them }}{places}.',
+  ),
   'command.unwritten': entry(
     ['why'],
     'What was to be printed could not be written ({why}). The last line of it may be cut off.',

@@ -12,7 +12,7 @@ export const problems = {
   ),
   'problem.name-form': entry(
     ['name'],
-    '“{name}” cannot be a name. Use lower-case words and numbers joined by hyphens, beginning with a letter: roll-line, mark-2.',
+    '“{name}” cannot be a name. Use words and numbers, beginning with a letter, such as roll line or mark 2. In a file they are in small letters and joined by hyphens: roll-line.',
   ),
   'problem.name-reserved': entry(
     ['name'],
