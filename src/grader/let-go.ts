@@ -1,6 +1,7 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
 import { evaluate, hasNumberOnly } from '../drafting/expression.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
+import { isName } from '../drafting/name.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { type Message, message } from '../words/message.ts';
 import { isAlike } from './alike.ts';
@@ -121,5 +122,10 @@ function reason(suspect: Suspect | null, where: { step: number; name: Name; targ
   const { typed, instead } = suspect;
   return instead === null
     ? message('grader.lets-go-number', { step, target, typed })
-    : message('grader.lets-go-number-named', { step, target, typed, instead });
+    : message('grader.lets-go-number-named', {
+        step,
+        target,
+        typed,
+        instead: isName(instead) ? { named: instead } : instead,
+      });
 }

@@ -130,7 +130,7 @@ test('a typed number that lets go elsewhere is named with the measure it stands 
     grade.otherFigures.letGo.map(({ message }) => say(message, { language: 'en', unit: 'cm' })),
   ).toMatchInlineSnapshot(`
     [
-      "On other figures the stand point lets go at step 4: 1 1/4 in is a typed number, and stays the same on every figure. Here it happens to equal stand-by-rule: use that name, and the draft follows the figure.",
+      "On other figures the stand point lets go at step 4: 1 1/4 in is a typed number, and stays the same on every order. Here it happens to equal stand by the house rule: write that, and the draft follows the order.",
     ]
   `);
 });

@@ -61,6 +61,29 @@ describe('what is typed into a blank', () => {
     );
   });
 
+  test('has its decimals with a comma or a point, and keeps the point', () => {
+    expect(typed('overlap + 0,5 cm', { takes: 'length' })).toMatchObject({
+      ok: true,
+      value: 'overlap + 0.5 cm',
+      worth: { value: 35 },
+    });
+    expect(typed('22,5 deg', { takes: 'angle' })).toMatchObject({ ok: true, value: '22.5 deg' });
+    expect(typed('-2,5 cm,3 cm', { takes: 'place' })).toMatchObject({ ok: true, value: [-25, 30] });
+    expect(trouble('3, 2 cm', { takes: 'length' })).not.toBeNull();
+  });
+
+  test('says a way as the sentence says it, or begins to', () => {
+    const toward: Blank = { takes: 'toward' };
+    expect(typed('above it', toward)).toMatchObject({ ok: true, value: 'up' });
+    expect(typed('Above', toward)).toMatchObject({ ok: true, value: 'up' });
+    expect(typed('to the left', toward)).toMatchObject({ ok: true, value: 'left' });
+    expect(typed('downward', toward)).toMatchObject({ ok: true, value: 'down' });
+    expect(typed('the lowest', { takes: 'near' })).toMatchObject({ ok: true, value: 'down' });
+    expect(trouble('to the', toward)).not.toBeNull();
+    expect(trouble('be', toward)).not.toBeNull();
+    expect(trouble('above', { takes: 'turn' })).not.toBeNull();
+  });
+
   test('gives a place as two lengths', () => {
     expect(typed('-2.5 cm, 3 cm', { takes: 'place' })).toMatchObject({ ok: true, value: [-25, 30] });
     expect(trouble('3 cm', { takes: 'place' })).toMatchInlineSnapshot(

@@ -40,9 +40,9 @@ describe('the working says what stays as it is when the figure changes', () => {
   test('a number that comes to a measure, in either unit, but not the name itself', () => {
     const away = (distance: string) => said(step('parallel', { to: 'waist', distance, side: 'up' }));
     expect(away('3 cm')).toMatchInlineSnapshot(
-      `"On this figure 3 cm comes to the overlap, but it stays 3 cm on every other. If the overlap is meant, write the name."`,
+      `"On this order 3 cm comes to the overlap, but it stays 3 cm on every other. If the overlap is meant, write the name."`,
     );
-    expect(away('1 3/16 in')).toContain('On this figure 1 3/16 in comes to the overlap');
+    expect(away('1 3/16 in')).toContain('On this order 1 3/16 in comes to the overlap');
     expect(away('3.1 cm')).toBeNull();
     expect(said(edge)).toBeNull();
   });

@@ -5,6 +5,7 @@ import { bareLength } from '../../drafting/take/amount.ts';
 import type { Blank } from '../../drafting/verbs.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Filling } from './bench.ts';
+import { directionSaid } from './direction-words.ts';
 import { spelt } from './name-trouble.ts';
 import type { Option } from './options.ts';
 
@@ -22,15 +23,24 @@ export function readTyped(
   speak: (words: Message) => string,
 ): Typed {
   if (blank.takes === 'length' || blank.takes === 'angle' || blank.takes === 'number')
-    return amount(withNames(text, sheet, speak), blank.takes, sheet);
-  if (blank.takes === 'place') return place(text, sheet);
+    return amount(withNames(withPoints(text), sheet, speak), blank.takes, sheet);
+  if (blank.takes === 'place') return place(withPoints(text), sheet);
   const wanted = text.trim().toLowerCase();
   const found =
     options.find((option) => speak(option.words).toLowerCase() === wanted) ??
     options.find((option) => nameIn(option) === spelt(text));
-  return found
-    ? { ok: true, value: found.value, worth: null }
-    : { ok: false, message: message('table.no-such', { text: text.trim() }) };
+  if (found) return { ok: true, value: found.value, worth: null };
+  const direction = blank.takes === 'toward' || blank.takes === 'near' ? directionSaid(text, speak) : null;
+  if (direction) return { ok: true, value: direction, worth: null };
+  return { ok: false, message: message('table.no-such', { text: text.trim() }) };
+}
+
+/**
+ * Decimals with a point, as the drafting language has them: typed they may be with a comma too (ISO 80000-1 has both). A comma
+ * parts nothing where a figure stands right before and behind it.
+ */
+export function withPoints(text: string): string {
+  return text.replaceAll(/(?<=\d),(?=\d)/g, '.');
 }
 
 /** An amount with its measures spelt as they are named: they may be typed as they are read, with spaces. */

@@ -16,7 +16,8 @@ export interface BlankBoxProps extends BlankControl {
   readonly field: string;
   readonly autoFocus?: boolean;
   readonly onFocus: () => void;
-  readonly onBlur?: () => void;
+  /** Left, with nothing in it that could not be read. */
+  readonly onTaken?: () => void;
 }
 
 /** A blank in a sentence: type into it, or open its list. (The third hand, pointing, fills it from the sheet.) */
@@ -24,7 +25,7 @@ export function BlankBox(props: BlankBoxProps): VNode {
   const { id, label, current, field, say } = props;
   const state = useBlank(props, props.autoFocus === true);
   return (
-    <span class="blank" data-current={current} data-field={field}>
+    <span class="blank" data-current={current} data-field={field} data-unread={state.unread}>
       <BlankInput {...props} state={state} />
       <BlankNote id={id} state={state} />
       <BlankList id={id} label={label} state={state} say={say} />
@@ -72,8 +73,7 @@ function BlankInput(props: BlankBoxProps & { readonly state: BlankState }): VNod
       onInput={(event) => state.type(event.currentTarget.value)}
       onKeyDown={state.key}
       onBlur={() => {
-        state.blur();
-        props.onBlur?.();
+        if (state.blur()) props.onTaken?.();
       }}
     />
   );

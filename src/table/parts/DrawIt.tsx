@@ -4,6 +4,8 @@ import type { Say } from '../say.ts';
 
 /** The blank that is next, in a sentence. */
 export const NEXT_BLANK = '.blank[data-current="true"] .blank-input';
+/** A blank with words in it that could not be read: to draw on without them would leave out what was meant. */
+export const UNREAD_BLANK = '.blank[data-unread="true"] .blank-input';
 
 interface DrawItProps {
   /** Whether every blank is filled that has to be. */

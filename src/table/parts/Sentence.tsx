@@ -17,7 +17,7 @@ import { AnyBlank } from './AnyBlank.tsx';
 import { blankFor } from './blank-for.ts';
 import { wantedIn } from './blank-words.ts';
 import { Chips } from './Chips.tsx';
-import { DrawIt, NEXT_BLANK } from './DrawIt.tsx';
+import { DrawIt, NEXT_BLANK, UNREAD_BLANK } from './DrawIt.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
 import { TargetSelect } from './TargetSelect.tsx';
 
@@ -78,7 +78,7 @@ export function Sentence(props: SentenceProps): VNode {
   return (
     <section class="sentence" data-holding={inHand} aria-label={say('table.sentence')} ref={line}>
       {hand ? (
-        <InHand {...props} hand={hand} follow={follow} />
+        <InHand {...props} hand={hand} follow={follow} line={line} />
       ) : (
         <p class="sentence-idle">{say('table.sentence-idle')}</p>
       )}
@@ -90,6 +90,7 @@ interface InHandProps extends SentenceProps {
   readonly hand: Hand;
   /** Set when the focus is to go on to the next blank. */
   readonly follow: { current: boolean };
+  readonly line: { readonly current: HTMLElement | null };
 }
 
 function InHand(props: InHandProps): VNode {
@@ -97,6 +98,11 @@ function InHand(props: InHandProps): VNode {
   const complete = missing(hand).length === 0;
   const draw = (): void => {
     if (!complete || hand.tool === 'measure') return;
+    const unread = props.line.current?.querySelector<HTMLElement>(UNREAD_BLANK);
+    if (unread) {
+      unread.focus();
+      return;
+    }
     dispatch({ do: 'draw' });
     props.onDrawn();
   };
@@ -221,6 +227,7 @@ function nextFor(hand: Hand, say: Say, complete: boolean): string {
     return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');
   if (!field) return '';
   if (field.blank.takes === 'length') return say('table.number-stays');
+  if (field.blank.takes === 'place') return say('table.place-hint');
   if (field.blank.takes === 'toward' || field.blank.takes === 'turn') return say('table.side-hint');
   return say('table.point-hint', { what: wantedIn({ ...field, optional: false }, say) });
 }

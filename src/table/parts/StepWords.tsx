@@ -73,7 +73,7 @@ function EditedBlank(props: EditedBlankProps): VNode {
         onFill={onFill}
         onClear={() => (optional ? onFill(null) : onDone())}
         onFocus={() => onLight(null)}
-        onBlur={onDone}
+        onTaken={onDone}
         onLight={onLight}
         onNext={onDone}
         onEnter={onDone}

@@ -2,6 +2,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
+import { type Message, message } from '../../words/message.ts';
 import type { Filling } from '../model/bench.ts';
 import type { Option } from '../model/options.ts';
 import { readTyped, type Typed } from '../model/typed.ts';
@@ -33,6 +34,8 @@ export interface BlankState {
   readonly value: string;
   readonly open: boolean;
   readonly active: number;
+  /** Whether words stand in it that were left there and could not be read. */
+  readonly unread: boolean;
   readonly trouble: string | null;
   /** What an amount comes to while it is typed. */
   readonly worth: string | null;
@@ -42,7 +45,8 @@ export interface BlankState {
   readonly choose: (option: Option) => void;
   readonly light: (index: number) => void;
   readonly key: (event: KeyboardEvent) => void;
-  readonly blur: () => void;
+  /** Whether what was typed was taken, or nothing was. */
+  readonly blur: () => boolean;
   readonly toggle: () => void;
 }
 
@@ -52,33 +56,31 @@ export interface BlankState {
  * an amount's is not, for that is typed.
  */
 export function useBlank(control: BlankControl, begins = false): BlankState {
-  const [words, setWords] = useState<string | null>(null);
-  const [open, setOpen] = useState(begins && !isAmount(control.blank));
-  const [active, setActive] = useState(-1);
-  const [focused, setFocused] = useState(begins);
-  const { blank, options, sheet, say, typed } = control;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: filled from the sheet meanwhile, what was being typed is over.
-  useLayoutEffect(() => setWords(null), [typed]);
-  const shown = narrowed(options, words, blank, say);
-  const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
+  const [typing, setters] = useTyping(control, begins);
+  const { words, read, shown, open, active, focused } = typing;
+  const { blank, say } = control;
   const light = (index: number): void => {
-    setOpen(true);
-    setActive(index);
+    setters.setOpen(true);
+    setters.setActive(index);
     control.onLight(shown[index]?.lights ?? null);
   };
-  const hand = handOf(control, { words, read, shown, open, active }, { setWords, setOpen, setActive });
+  const hand = handOf(control, typing, setters);
   return {
     value: words ?? (focused && isAmount(blank) ? control.typed : control.text),
     open: open && shown.length > 0,
     active,
-    trouble: read && !read.ok && isWrong(blank, shown) ? say.message(read.message) : null,
+    unread: words !== null && words.trim() !== '' && !focused,
+    trouble:
+      read && !read.ok && (!focused || isWrong(blank, shown)) ? say.message(troubleOf(read, blank, typing)) : null,
     worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
     shown,
-    focus: () => setFocused(true),
+    focus: () => setters.setFocused(true),
     type: (text) => {
-      setWords(text);
-      setOpen(!control.inRow || narrowed(options, text, blank, say).some(({ lights }) => lights !== null));
-      setActive(-1);
+      setters.setWords(text);
+      setters.setOpen(
+        !control.inRow || narrowed(control.options, text, blank, say).some(({ lights }) => lights !== null),
+      );
+      setters.setActive(-1);
     },
     choose: hand.choose,
     light,
@@ -89,13 +91,40 @@ export function useBlank(control: BlankControl, begins = false): BlankState {
       event.stopPropagation();
       act();
     },
-    blur: () => {
-      setFocused(false);
-      if (hand.take()) hand.settle();
-      else setOpen(false);
-    },
-    toggle: () => setOpen(!open && !control.inRow),
+    blur: () => leaveBlank(hand, setters),
+    toggle: () => setters.setOpen(!open && !control.inRow),
   };
+}
+
+/** What is typed, and how the list under it lies. */
+function useTyping(control: BlankControl, begins: boolean): readonly [Typing, Setters] {
+  const { blank, options, sheet, say, typed } = control;
+  const [words, setWords] = useState<string | null>(null);
+  const [open, setOpen] = useState(begins && !isAmount(blank));
+  const [active, setActive] = useState(-1);
+  const [focused, setFocused] = useState(begins);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: filled from the sheet meanwhile, what was being typed is over.
+  useLayoutEffect(() => setWords(null), [typed]);
+  const shown = narrowed(options, words, blank, say);
+  const read = words === null || words.trim() === '' ? null : readTyped(words, blank, sheet, options, say.message);
+  return [
+    { words, read, shown, open, active, focused },
+    { setWords, setOpen, setActive, setFocused },
+  ];
+}
+
+/** Leaves the blank: what was typed is taken where it can be read, and stays with its trouble where it cannot. */
+function leaveBlank(hand: BlankHand, { setFocused, setOpen }: Setters): boolean {
+  setFocused(false);
+  const taken = hand.take();
+  if (taken) hand.settle();
+  else setOpen(false);
+  return taken;
+}
+
+/** Of words that several entries of the list have in them, which of these are meant has to be said. */
+function troubleOf({ message: why }: Typed & { readonly ok: false }, blank: Blank, { words, shown }: Typing): Message {
+  return !isAmount(blank) && shown.length > 1 ? message('table.which-of', { text: (words ?? '').trim() }) : why;
 }
 
 interface Typing {
@@ -104,12 +133,14 @@ interface Typing {
   readonly shown: readonly Option[];
   readonly open: boolean;
   readonly active: number;
+  readonly focused: boolean;
 }
 
 interface Setters {
   readonly setWords: (words: string | null) => void;
   readonly setOpen: (open: boolean) => void;
   readonly setActive: (active: number) => void;
+  readonly setFocused: (focused: boolean) => void;
 }
 
 /** What a key or a press comes to in the end. */

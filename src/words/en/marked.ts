@@ -22,11 +22,11 @@ export const marked = {
   'table.off-degrees': entry(['off'], 'off {off}°'),
   'table.others-held-all': entry(
     ['tried'],
-    'Tried on {tried} other figures, what is right in your draft holds on all of them.',
+    'Tried on {tried} other figures, each with a style of its own, what is right in your draft holds on all of them.',
   ),
   'table.others-held': entry(
     ['held', 'tried'],
-    'Tried on {tried} other figures, what is right in your draft holds on {held}.',
+    'Tried on {tried} other figures, each with a style of its own, what is right in your draft holds on {held, plural, =0 {none of them} other {#}}.',
   ),
   'table.show-right': plain('Show where it should be'),
   'table.hide-right': plain('Hide where it should be'),

@@ -88,7 +88,7 @@ export const table = {
   ),
   'table.stays-number': entry(
     ['typed', 'name'],
-    'On this figure {typed} comes to the {name}, but it stays {typed} on every other. If the {name} is meant, write the name.',
+    'On this order {typed} comes to the {name}, but it stays {typed} on every other. If the {name} is meant, write the name.',
   ),
 
   // The brief

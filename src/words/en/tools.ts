@@ -21,7 +21,8 @@ export const tools = {
   ),
   'table.place-form': plain('Write two lengths, to the right of the centre front and above the waist: -2.5 cm, 3 cm.'),
   'table.amount-is': entry(['amount'], '= {amount}'),
-  'table.number-stays': plain('A number stays this number on every figure. A name follows the figure.'),
+  'table.which-of': entry(['text'], '“{text}” can mean more than one thing here. Choose one from the list.'),
+  'table.number-stays': plain('A number stays this number on every order. A name follows the order.'),
 
   // Blanks: what each asks for, and what it is called to those who hear it
   'table.blank.object': entry(
@@ -101,6 +102,7 @@ export const tools = {
   'table.call-none': plain('help only'),
   'table.draw': plain('Draw it'),
   'table.put-down': plain('Put down'),
+  'table.place-hint': plain('On the sheet, point where the mark is to be; or type two lengths.'),
   'table.point-hint': entry(['what'], 'On the sheet, point at {what}; or choose, or type.'),
   'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
   'table.ready': plain('Every blank is filled. Draw it.'),
