@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import type { ClassWork } from '../exchange/class/class-work.ts';
+import type { Counts } from '../exchange/class/counting.ts';
 import { type Entry, gradebookOf } from '../exchange/class/gradebook.ts';
-import { gradebookCsv } from '../exchange/class/gradebook-csv.ts';
+import { gradebookCsv, UTF8_MARK } from '../exchange/class/gradebook-csv.ts';
 import { classReport } from '../exchange/class/report.ts';
 import { stillMissing, type UnreadPiece } from '../exchange/class/unread.ts';
 import { readSet } from '../exchange/read-set.ts';
@@ -42,6 +43,8 @@ export const gradeCommand: Command = async (args, talk) => {
       json: { type: 'boolean' },
       summary: { type: 'boolean' },
       csv: { type: 'boolean' },
+      bom: { type: 'boolean' },
+      best: { type: 'boolean' },
       cores: { type: 'string' },
       help: { type: 'boolean', short: 'h' },
     },
@@ -56,7 +59,8 @@ export const gradeCommand: Command = async (args, talk) => {
   const set = values.set === undefined ? await setAmong(positionals) : setIn(values.set);
   const form = formOf(values, talk);
   const manner: Manner = { by: { set, strictness }, form };
-  return await markAll(workIn(positionals, talk.input), { hands: coresFrom(values.cores), manner, talk });
+  const whole = { begin: beginOf(values), counts: countsOf(values) };
+  return await markAll(workIn(positionals, talk.input), { hands: coresFrom(values.cores), manner, whole, talk });
 };
 
 function strictnessFrom(text: string | undefined): Strictness | null {
@@ -71,12 +75,26 @@ interface Wanted {
   readonly summary?: boolean;
   readonly csv?: boolean;
   readonly json?: boolean;
+  readonly bom?: boolean;
+  readonly best?: boolean;
 }
 
 function formOf({ summary, csv, json }: Wanted, talk: Talk): Form {
   if (summary) return 'summary';
   if (csv) return 'csv';
   return talk.terminal && !json ? 'table' : 'json';
+}
+
+/** With what the gradebook begins. What goes through a pipe wants no mark: the first name of a column would have it in it. */
+function beginOf({ csv, bom }: Wanted): string {
+  if (bom && !csv) throw usageError(message('command.bom-alone'), usage);
+  return bom ? UTF8_MARK : '';
+}
+
+/** Which of several attempts counts. Where every piece is told by itself, none is left out. */
+function countsOf({ csv, summary, best }: Wanted): Counts {
+  if (best && !csv && !summary) throw usageError(message('command.best-alone'), usage);
+  return best ? 'best' : 'last';
 }
 
 /** How many cores work: as many as the machine has, or as many as were asked for. */
@@ -104,25 +122,36 @@ function setIn(file: string): ProblemSet {
 interface Marks {
   readonly hands: number;
   readonly manner: Manner;
+  /** How what is made of all of it is told: with what the CSV begins, and which of several attempts counts. */
+  readonly whole: { readonly begin: string; readonly counts: Counts };
   readonly talk: Talk;
 }
 
 /** Marks piece after piece, and ends with what is said of all of them. */
 async function markAll(work: AsyncIterable<Work>, marks: Marks): Promise<number> {
-  const { manner, talk } = marks;
+  const { manner, whole, talk } = marks;
   if (manner.form === 'table') await talk.say(headLine());
-  const { marked, refused, kept, entries, unread, wholes, stopped } = await tellAll(work, marks);
+  const tally = await tellAll(work, marks);
+  const { marked, refused, stopped } = tally;
   if (manner.form === 'table') await talk.say(sumLine(marked, refused));
-  // Students are named in it: what is not seen in a name is spelled, as in the rows.
-  if (manner.form === 'summary')
-    await talk.say(spelledLines(`${JSON.stringify(classReport(kept, manner.by.set), null, talk.terminal ? 2 : 0)}\n`));
-  if (manner.form === 'csv')
-    await talk.say(gradebookCsv(gradebookOf(entries, manner.by.set, stillMissing(unread, wholes)), reader));
+  if (manner.form === 'summary') await talk.say(summaryOf(tally, marks));
+  if (manner.form === 'csv') await talk.say(`${whole.begin}${csvOf(tally, marks)}`);
   if (stopped) {
     await talk.complain(`${say(message('command.stopped', { marked, refused }), reader)}\n`);
     return INTERRUPTED;
   }
   return refused === 0 ? 0 : 1;
+}
+
+/** The report on the class. Students are named in it: what is not seen in a name is spelled, as in the rows. */
+function summaryOf({ kept }: Tally, { manner, whole, talk }: Marks): string {
+  const report = classReport(kept, manner.by.set, whole.counts);
+  return spelledLines(`${JSON.stringify(report, null, talk.terminal ? 2 : 0)}\n`);
+}
+
+function csvOf({ entries, unread, wholes }: Tally, { manner, whole }: Marks): string {
+  const beside = { unread: stillMissing(unread, wholes), counts: whole.counts };
+  return gradebookCsv(gradebookOf(entries, manner.by.set, beside), reader);
 }
 
 interface Tally {

@@ -112,7 +112,7 @@ test('a set goes out, three students work it, and it comes back marked: the desk
   // The roll line was judged from the break point it was ruled from.
   expect(new Set(lost('Tam Osei-Lund')?.map(({ target }) => target))).toEqual(new Set(['break-point']));
   expect([teacher, ilse, bo, tam].flatMap(({ faults }) => faults)).toEqual([]);
-  expect(csv).toBe(grade(['--csv', '--set', setFile, drafts]));
+  expect(csv).toBe(grade(['--csv', '--bom', '--set', setFile, drafts]));
 });
 
 /** A browser of its own, as on another machine; the page is held to the same quiet as every other. */

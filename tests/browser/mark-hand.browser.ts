@@ -179,6 +179,21 @@ test('a mark changed with a reason, and comments, are kept, filed, opened again 
   await expect(away.locator('[data-line="#12"]')).toContainText('nothing handed in');
   await expect(away.locator('[data-line="bo"]')).toContainText('not on the class list');
   await expect.poll(() => kept(away)).toContain('Kofi 12');
+
+  // The list outlasts the work and the page, and has a clearing of its own.
+  for (const _ of [1, 2]) await act(away, 'clear').click();
+  await expect(away.locator('.book')).toHaveCount(0);
+  await expect(act(away, 'choose')).toBeFocused();
+  await expect.poll(() => kept(away)).not.toContain('hand-in');
+  await away.reload();
+  await awakeAll(away);
+  await away.locator('.class-list summary').click();
+  await expect(away.locator('textarea[name="class-list"]')).toHaveValue('Ilse\nKofi 12');
+  await expect(away.locator('[data-keeping]')).toHaveCount(0);
+  await axe(away);
+  for (const _ of [1, 2]) await act(away, 'clear-list').click();
+  await expect(away.locator('textarea[name="class-list"]')).toHaveValue('');
+  await expect.poll(() => kept(away)).not.toContain('Kofi');
   expect(faults).toEqual([]);
   await machine.close();
 });

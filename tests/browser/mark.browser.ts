@@ -97,7 +97,7 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await expect(ana).toContainText('not read');
   await expect(page.locator('.untaken li')).toHaveCount(1);
   await expect(page.locator('.untaken')).toContainText('cut.json');
-  await expect(page.locator('.marking')).toContainText('One piece more was handed in earlier');
+  await expect(page.locator('.marking')).toContainText('One piece more was handed in by the same students. What was saved last counts.');
   const ways = page.locator('.class-ways').filter({ hasText: 'through neck point' });
   await expect(ways).toContainText('Said to Bo: “Your roll line runs through the neck point');
   await expect(page.locator('.class-picture').filter({ hasText: 'roll line' }).first()).toContainText(
@@ -168,9 +168,24 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   expect(download.suggestedFilename()).toBe('week-2.csv');
   const csv = readFileSync(await download.path(), 'utf8');
   expect(csv).toContain('"\'=Tam"');
-  // The command, whose exit status says that one piece could not be read, comes to the same to the last digit.
-  const words = ['src/cli/grade.ts', '--csv', '--set', path.join(folder, 'week-2.set.json'), folder];
+  // The command, whose exit status says that one piece could not be read, comes to the same to the last digit, mark of UTF-8 and all.
+  expect(csv.startsWith('\uFEFF')).toBe(true);
+  const words = ['src/cli/grade.ts', '--csv', '--bom', '--set', path.join(folder, 'week-2.set.json'), folder];
   expect(csv).toBe(outputOf(words));
+
+  // Who was given more time is late no more, and it stands under the name. No time ends before the set does.
+  await page.locator('.more-time summary').click();
+  await page.getByLabel('may hand in until').fill('2026-03-05T10:00');
+  await act(page, 'give-time').click();
+  await expect(page.locator('.more-time-give')).toContainText('Write a day and an hour after Friday');
+  await page.getByLabel('may hand in until').fill('2026-03-11T10:00');
+  await page.locator('[name="time-whose"]').selectOption('=Tam');
+  await act(page, 'give-time').click();
+  const tam = page.locator('.book tbody tr').filter({ hasText: '=Tam' });
+  await expect(tam).toContainText(/has time until Wednesday,? 11 March 2026/);
+  await expect(tam).not.toContainText('late');
+  await act(page, 'take-time').click();
+  await expect(tam).toContainText('late');
 
   // The desk is cleared by two presses of one mind: whoever turns to something else has thought better of it.
   const sure = page.getByText('Press again to clear it.');

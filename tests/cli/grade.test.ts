@@ -289,6 +289,8 @@ describe('the command line', () => {
     [[], 'Say what is to be marked: a file, a folder, or - for standard input.'],
     [['--fast', 'x'], 'There is no option “--fast”.'],
     [['--strictness'], 'The option “--strictness” needs a value after it.'],
+    [['--bom', 'x'], '“--bom” goes with “--csv”: nothing else begins with a mark.'],
+    [['--best', '--json', 'x'], '“--best” goes with “--csv” or “--summary”: otherwise every piece is told.'],
     [['--json=1', 'x'], 'The option “--json” takes no value.'],
     [['--cores', 'all', 'x'], '--cores is followed by a number from 1 to 999; “all” was found.'],
     [['--strictness', 'hard', 'x'], 'No strictness is called “hard”. There are: learner, workroom, sample-room.'],
@@ -378,4 +380,16 @@ test('the report on a class asks about drafts that are alike', async () => {
       ],
     },
   ]);
+});
+
+test('the gradebook begins with a mark of UTF-8 where it is asked for, and the best of several counts where that is', async () => {
+  const worse = { ...rightOverlap, steps: [], saved: '2026-12-01T09:00:00.000Z' };
+  const input = `${line(rightOverlap)}\n${line(worse)}\n`;
+  const csv = async (...words: readonly string[]) => (await runHere(gradeCommand, ['--csv', ...words, '-'], input)).out;
+  const [last, best] = [await csv(), await csv('--best')];
+  expect(await csv('--bom')).toBe(`\uFEFF${last}`);
+  expect([last.split('\r\n')[1], best.split('\r\n')[1]]).toEqual(['Ilse Maringa,17,0,0,6,', 'Ilse Maringa,17,6,6,6,']);
+  const report = async (...words: readonly string[]) =>
+    JSON.parse((await runHere(gradeCommand, ['--summary', ...words, '-'], input)).out).exercises[0].facility;
+  expect([await report(), await report('--best')]).toEqual([0, 1]);
 });

@@ -127,9 +127,17 @@ function markingAt(turn: number): MarkingFile {
       { found: 'class.ndjson:1', handIn: first, marks: { [target]: mark }, comment: 'Well drawn.' },
       { found: 'class.ndjson:2', handIn: second, marks: {}, comment: '' },
     ],
-    students: [{ student: 'Ilse Maringa', number: '', comment: 'Go on so.' }],
+    students: [
+      {
+        student: 'Ilse Maringa',
+        number: '',
+        comment: 'Go on so.',
+        until: turn % 2 === 0 ? null : '2026-03-13T17:00:00.000Z',
+      },
+    ],
     unread: [{ found: 'cut.json', begun: '', why: 'It is cut off.' }],
     list: 'Ilse Maringa\nTam Okoro, 18',
+    counts: turn % 3 === 0 ? 'best' : 'last',
     saved: '2026-03-08T09:00:00.000Z',
   };
 }

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Gradebook } from '../../exchange/class/gradebook.ts';
-import { gradebookCsv } from '../../exchange/class/gradebook-csv.ts';
+import { gradebookCsv, UTF8_MARK } from '../../exchange/class/gradebook-csv.ts';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import { download } from '../../table/download.ts';
 import type { Say } from '../../table/say.ts';
@@ -23,7 +23,7 @@ export function BookEnds({ held, book, say, onSheets, onClear }: BookEndsProps):
   const { button, armed, press } = useSure(onClear);
   const saveCsv = (): void => {
     const file = fileNameOf([held.set?.title ?? say('mark.file')], 'csv');
-    download(file, gradebookCsv(book, say.reader), 'text/csv');
+    download(file, `${UTF8_MARK}${gradebookCsv(book, say.reader)}`, 'text/csv');
     setNote(say('mark.csv-saved', { file }));
   };
   return (

@@ -3,10 +3,11 @@ import { useMemo, useRef } from 'preact/hooks';
 import { sayFor } from '../../table/say.ts';
 import { useReader } from '../../table/use-reader.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
+import { ClassList } from './book/ClassList.tsx';
 import { Intray } from './intake/Intray.tsx';
 import { KeepingNotice } from './keeping/KeepingNotice.tsx';
 import { useKeeping } from './keeping/use-keeping.ts';
-import { isBare } from './keeping/work-of.ts';
+import { isBare, isWorkless } from './keeping/work-of.ts';
 import { Marked } from './Marked.tsx';
 import './marking.css';
 import './piece/own-marks.css';
@@ -29,12 +30,14 @@ export function MarkingDesk({ cards, exercises, language }: MarkingDeskProps): V
   const place = useRef<HTMLDivElement>(null);
   const desk = useMarkingDesk(exercises);
   const bare = isBare(desk.held);
-  const kept = useStand(useKeeping(desk, names), place, bare);
+  const kept = useStand(useKeeping(desk, names), place, isWorkless(desk.held));
   return (
     <div class="marking" ref={place}>
       <Intray desk={desk} say={say} />
       <KeepingNotice kept={kept} bare={bare} say={say} />
-      {desk.held.taken.length === 0 ? null : (
+      {desk.held.taken.length === 0 ? (
+        <ClassList notes={desk.held.notes} awake={kept.keeping.state !== 'waiting'} onWrite={desk.write} say={say} />
+      ) : (
         <Marked desk={desk} kept={kept} titles={titles} exercises={exercises} say={say} />
       )}
     </div>

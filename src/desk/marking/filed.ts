@@ -25,7 +25,7 @@ export function filed({ set, taken, waiting, notes }: Held, saved: string | null
   const unread = taken.flatMap((one) =>
     one.ok || one.handIn !== null ? [] : [{ found: one.where, begun: one.begun, why: whyUnread(one) }],
   );
-  return { set, work, students: [...notes.students.values()], unread, list: notes.list, saved };
+  return { set, work, students: [...notes.students.values()], unread, list: notes.list, counts: notes.counts, saved };
 }
 
 /** In English, whoever marks: a file is opened anywhere. */

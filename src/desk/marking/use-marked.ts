@@ -1,13 +1,14 @@
 import { useMemo } from 'preact/hooks';
 import { readClassList } from '../../exchange/class/class-list.ts';
-import { type Gradebook, gradebookOf } from '../../exchange/class/gradebook.ts';
+import { type Entry, type Gradebook, gradebookOf } from '../../exchange/class/gradebook.ts';
 import { draftKey } from '../../exchange/notes/draft-key.ts';
 import { type LooseNote, looseNotes, type NotedPiece } from '../../exchange/notes/loose-notes.ts';
 import { notedEntry } from '../../exchange/notes/noted-marks.ts';
-import { UNTOUCHED } from '../../exchange/notes/notes.ts';
+import { type Notes, ownTimes, UNTOUCHED } from '../../exchange/notes/notes.ts';
 import { type ClassInHand, useClass } from './class/use-class.ts';
 import { unreadAmong } from './intake/refused.ts';
 import type { Sound, Taken } from './intake/taken.ts';
+import { theClass } from './the-class.ts';
 import type { MarkingDesk } from './use-marking-desk.ts';
 
 /** What is made of the work on the desk. */
@@ -27,16 +28,30 @@ export function useMarked({ held, progress }: MarkingDesk, exercises: string): M
   const book = useMemo(
     () =>
       gradebookOf(
-        sound.map(({ entry, row, handIn }) => notedEntry(entry, row, notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED)),
+        sound.map((one) => entryWith(one, notes)),
         set,
-        unreadAmong(taken),
-        readClassList(notes.list),
+        {
+          ...{ unread: unreadAmong(taken), list: readClassList(notes.list) },
+          ...{ until: ownTimes(notes), counts: notes.counts },
+        },
       ),
-    [sound, taken, set, notes.pieces, notes.list],
+    [sound, taken, set, notes],
+  );
+  // Where the last counts, no mark of the teacher's makes it another.
+  const given = notes.counts === 'last' ? null : notes.pieces;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: of what the teacher wrote, what can change it.
+  const work = useMemo(
+    () => theClass(sound, { counts: notes.counts, earned: (one) => entryWith(one, notes).marks }),
+    [sound, notes.counts, given],
   );
   // While more is coming in, what a note belongs to may still come.
   const loose = useMemo(() => (progress ? [] : looseNotes(taken.flatMap(notedPiece), notes)), [taken, notes, progress]);
-  return { sound, book, loose, inHand: useClass(sound, exercises) };
+  return { sound, book, loose, inHand: useClass(sound, work, exercises) };
+}
+
+/** The gradebook's entry of a piece, with the teacher's marks. */
+function entryWith({ entry, row, handIn }: Sound, { pieces }: Notes): Entry {
+  return notedEntry(entry, row, pieces.get(draftKey(handIn)) ?? UNTOUCHED);
 }
 
 function notedPiece(taken: Taken): readonly NotedPiece[] {

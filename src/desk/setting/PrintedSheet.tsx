@@ -1,9 +1,9 @@
 import type { VNode } from 'preact';
 import { fileNameOf } from '../../exchange/file-name.ts';
 import type { Say } from '../../table/say.ts';
+import { momentText } from '../../words/moment.ts';
 import { spelled, spelledLines } from '../../words/unseen.ts';
 import { setRules } from '../set-rules.ts';
-import { momentText } from './date-time.ts';
 import type { ExerciseCard } from './exercise-card.ts';
 import type { Sheet } from './sheet.ts';
 

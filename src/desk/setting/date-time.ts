@@ -12,11 +12,3 @@ export function utcOf(dateTime: string): string | null {
   // Past that year ISO 8601 wants a sign before it, which no file of ours has.
   return dateTime === '' || !(date.getTime() < Date.UTC(10_000, 0)) ? null : date.toISOString();
 }
-
-/** A moment in words, in the reader's time zone. */
-export function momentText(utc: string, language: string): string {
-  return new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
-    dateStyle: 'full',
-    timeStyle: 'short',
-  }).format(new Date(utc));
-}

@@ -7,7 +7,7 @@ import { spelled, spelledLines } from '../../words/unseen.ts';
 import { setRules } from '../set-rules.ts';
 import type { ExerciseCard } from '../setting/exercise-card.ts';
 import './work.css';
-import { momentText } from '../setting/date-time.ts';
+import { momentText } from '../../words/moment.ts';
 import { Ends } from './Ends.tsx';
 import { Tasks } from './Tasks.tsx';
 import { useWork, type Work } from './use-work.ts';

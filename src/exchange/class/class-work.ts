@@ -59,14 +59,6 @@ export function latestOf<W extends Pick<ClassWork, 'student' | 'exercise' | 'sav
   return [...latest.values()].map(({ one }) => one);
 }
 
-/** Work that a later piece of the same student took the place of, in the order it came. */
-export function earlierOf<W extends Pick<ClassWork, 'student' | 'exercise' | 'saved'>>(
-  work: readonly W[],
-): readonly W[] {
-  const counted = new Set(latestOf(work));
-  return work.filter((one) => !counted.has(one));
-}
-
 function isEarlier(one: string | null, other: string | null): boolean {
   return one !== null && other !== null && Date.parse(one) < Date.parse(other);
 }

@@ -1,11 +1,18 @@
 import papa from 'papaparse';
 import { message } from '../../words/message.ts';
+import { momentText } from '../../words/moment.ts';
 import { type Reader, say } from '../../words/say.ts';
 import type { BookLine, Entry, Gradebook } from './gradebook.ts';
 import { remarksTold } from './remarks-told.ts';
 
 /** How a formula begins, also in the wide letters of another keyboard. The library's own pattern lets one with a line end in it pass. */
 const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
+
+/**
+ * With this mark before it a spreadsheet knows a file for UTF-8 (RFC 3629, section 6, calls it a signature). Without it some take
+ * every file for the encoding of their own machine, and write rubbish for the letters beyond the plain ones.
+ */
+export const UTF8_MARK = '\uFEFF';
 
 /**
  * A gradebook as CSV (RFC 4180: lines end in CR LF, cells are quoted where they have to be): a line a student, a column an
@@ -31,8 +38,8 @@ export function gradebookCsv({ exercises, of, lines }: Gradebook, reader: Reader
   return `${papa.unparse([heads, ...body], { newline: '\r\n', escapeFormulae: FORMULA })}\r\n`;
 }
 
-/** What is not as the set has it, exercise by exercise, and what could not be read. */
-function remarked({ entries, unread, listed }: BookLine, lines: readonly BookLine[], reader: Reader): string {
+/** The time given to the student, what is not as the set has it, exercise by exercise, and what could not be read. */
+function remarked({ entries, unread, listed, until }: BookLine, lines: readonly BookLine[], reader: Reader): string {
   const remarks = [...entries.values()]
     .filter((entry) => entry.remarks.length > 0)
     .map((entry) => {
@@ -43,7 +50,9 @@ function remarked({ entries, unread, listed }: BookLine, lines: readonly BookLin
     say(exercise === null ? message('csv.unread') : message('csv.unread-of', { exercise }), reader),
   );
   const by = listed === null ? [] : [say(message(`mark.${listed}`), reader)];
-  return [...by, ...remarks, ...new Set(lost)].join('; ');
+  const given =
+    until === null ? [] : [say(message('mark.until', { until: momentText(until, reader.language) }), reader)];
+  return [...by, ...given, ...remarks, ...new Set(lost)].join('; ');
 }
 
 /** What the grader gave where a teacher's marks count. */

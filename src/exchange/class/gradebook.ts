@@ -4,7 +4,8 @@ import { type Remark, remarksByItself } from '../remarks.ts';
 import type { ProblemSet } from '../set.ts';
 import { type Student, studentKey } from '../student.ts';
 import { notAmong } from './class-list.ts';
-import { latestOf } from './class-work.ts';
+import { type Counts, countingOf } from './counting.ts';
+import { inOwnTime } from './own-time.ts';
 import { type UnreadPiece, unreadByStudent } from './unread.ts';
 
 /** What a gradebook keeps of a marked piece of work. */
@@ -24,14 +25,29 @@ export interface Entry extends Student {
 /** One student of a gradebook. */
 export interface BookLine extends Student {
   readonly key: string;
-  /** Exercise to the work that counts: the last that was saved. */
+  /** Exercise to the work that counts. */
   readonly entries: ReadonlyMap<Name, Entry>;
   readonly marks: number;
   /** What of the student's could not be read. */
   readonly unread: readonly UnreadPiece[];
   /** By the class list: one of it of whom nothing came, or one who is not on it. Null where all is as it should be, and without a list. */
   readonly listed: 'absent' | 'unlisted' | null;
+  /** To when the teacher gave this student more time; ISO 8601, null where none was given. */
+  readonly until: string | null;
 }
+
+/** What lies beside the work of a class. */
+export interface BesideWork {
+  /** What could not be read. */
+  readonly unread: readonly UnreadPiece[];
+  /** The class list; empty where there is none. */
+  readonly list: readonly Student[];
+  /** By the student's key, to when more time was given. */
+  readonly until: ReadonlyMap<string, string>;
+  readonly counts: Counts;
+}
+
+const NOTHING_BESIDE: BesideWork = { unread: [], list: [], until: new Map(), counts: 'last' };
 
 export interface Gradebook {
   /** The columns: the exercises of the set in its order, or all that were handed in. */
@@ -42,7 +58,7 @@ export interface Gradebook {
   readonly of: number;
   /** By name. */
   readonly lines: readonly BookLine[];
-  /** Earlier work that a later piece took the place of, how many pieces. */
+  /** How many pieces lie there of the same students beside those that count. */
   readonly repeated: number;
 }
 
@@ -59,11 +75,14 @@ export function entryOf({ student, number, exercise, marks, of, saved, inSet }: 
 export function gradebookOf(
   entries: readonly Entry[],
   set: ProblemSet | null,
-  unread: readonly UnreadPiece[] = [],
-  list: readonly Student[] = [],
+  beside: Partial<BesideWork> = {},
 ): Gradebook {
-  const keyed = entries.map((entry) => ({ ...entry, name: entry.student, student: studentKey(entry) }));
-  const counted = latestOf(keyed);
+  const { unread, list, until, counts } = { ...NOTHING_BESIDE, ...beside };
+  const keyed = entries.map((entry) => {
+    const key = studentKey(entry);
+    return { ...inOwnTime(entry, until.get(key) ?? null), name: entry.student, student: key };
+  });
+  const counted = countingOf(keyed, counts, ({ marks }) => marks);
   const own = set?.exercises.map(({ exercise }) => exercise) ?? [];
   const others = [...new Set(counted.map(({ exercise }) => exercise))].filter((name) => !own.includes(name)).sort();
   const exercises = [...own, ...others];
@@ -75,7 +94,7 @@ export function gradebookOf(
   const came = [...new Set([...worked.keys(), ...lost.keys()])].map((key) =>
     lineOf(key, worked.get(key) ?? [], lost.get(key) ?? []),
   );
-  const lines = byClassList(came, list);
+  const lines = byClassList(came, list).map((line) => ({ ...line, until: until.get(line.key) ?? null }));
   return {
     exercises,
     others: set === null ? [] : others,
@@ -116,6 +135,7 @@ function lineOf(
     marks: sumOf(work.map(({ marks }) => marks)),
     unread,
     listed: null,
+    until: null,
   };
 }
 

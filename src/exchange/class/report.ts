@@ -3,7 +3,8 @@ import type { MeasureName } from '../../grader/exercise.ts';
 import { type AlikeDrafts, alikeDrafts } from './alike/alike-drafts.ts';
 import { cronbachAlpha } from './alpha.ts';
 import { type Asked, isAsked } from './asked.ts';
-import { type ClassWork, latestOf } from './class-work.ts';
+import type { ClassWork } from './class-work.ts';
+import { type Counts, countingOf } from './counting.ts';
 import { discriminationIndex } from './discrimination.ts';
 
 /** Fewest students in the upper and in the lower group for a discrimination index to be told: common practice, no source. */
@@ -38,9 +39,9 @@ export interface ExerciseReport {
 
 export interface ClassReport {
   readonly students: number;
-  /** Pieces of work that count, the last of each student for each exercise. */
+  /** Pieces of work that count, one of each student for each exercise. */
   readonly work: number;
-  /** Earlier pieces that a later one took the place of. */
+  /** Pieces of the same students beside those. */
   readonly repeated: number;
   /** Pieces that count, of exercises that the set has not: nothing else here tells of them. */
   readonly aside: number;
@@ -56,9 +57,9 @@ export interface ClassReport {
  * What a class has understood and what not, from its marked work in any order. One student's work of another set would make of
  * its exercises some that the rest of the class has not done: where there is a set, it is told of the set's alone.
  */
-export function classReport(work: Iterable<ClassWork>, set: Asked): ClassReport {
+export function classReport(work: Iterable<ClassWork>, set: Asked, counts: Counts = 'last'): ClassReport {
   const all = [...work];
-  const counted = latestOf(all);
+  const counted = countingOf(all, counts, ({ share }) => share);
   const own = counted.filter((one) => isAsked(one, set));
   const byStudent = Map.groupBy(own, ({ student }) => student);
   const byExercise = Map.groupBy(own, ({ exercise }) => exercise);

@@ -1,3 +1,4 @@
+import type { Counts } from '../class/counting.ts';
 import type { HandIn } from '../hand-in.ts';
 import type { PieceNotes, StudentNote } from '../notes/notes.ts';
 import type { ProblemSet } from '../set.ts';
@@ -36,6 +37,8 @@ export interface MarkingFile {
   readonly unread: readonly FiledUnread[];
   /** Who is in the class, a student a line, as the teacher wrote it; may be empty. */
   readonly list: string;
+  /** Which of several attempts counts. */
+  readonly counts: Counts;
   /** When it was saved; ISO 8601, null where that is not told. */
   readonly saved: string | null;
 }

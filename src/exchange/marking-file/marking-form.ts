@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { isRecord } from '../../drafting/record.ts';
-import { fields, named } from '../../grader/reading/fields.ts';
+import { fields, named, word } from '../../grader/reading/fields.ts';
 import { LIST_LENGTH } from '../class/class-list.ts';
+import { COUNTS } from '../class/counting.ts';
 import { line, lines, moment } from '../fields.ts';
 import { FILE_LENGTH } from '../json.ts';
 import { COMMENT_LENGTH, REASON_LENGTH } from '../notes/notes.ts';
@@ -43,7 +44,10 @@ const piece = fields(
 );
 
 const student = fields(
-  { student: line('wants.student', NAME_LENGTH), number: line('wants.number', NUMBER_LENGTH), comment },
+  {
+    ...{ student: line('wants.student', NAME_LENGTH), number: line('wants.number', NUMBER_LENGTH), comment },
+    until: v.optional(moment('wants.until')),
+  },
   'wants.student-comment',
 );
 
@@ -73,6 +77,7 @@ export const markingForm = fields(
     students: many(student, 'wants.student-comments'),
     unread: many(unread, 'wants.unread'),
     list: v.optional(lines('wants.class-list', LIST_LENGTH)),
+    counts: v.optional(word(COUNTS, 'wants.counts')),
   },
   'wants.marking',
 );

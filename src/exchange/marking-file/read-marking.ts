@@ -35,7 +35,8 @@ export function readMarkingJson(json: unknown, exercises: readonly string[]): Ma
   const parsed = safeParse(markingForm, json, { abortPipeEarly: true });
   const faults = [...strangeKeys(json, ['handIn', 'set']), ...(parsed.success ? [] : faultsOf(parsed.issues))];
   if (!parsed.success || faults.length > 0) return { ok: false, faults };
-  const { set: setJson, work, students, unread, list = '', saved } = parsed.output;
+  const { set: setJson, work, students: written, unread, list = '', counts = 'last', saved } = parsed.output;
+  const students = written.map(({ until = null, ...student }) => ({ ...student, until }));
   const set = setIn(setJson, exercises);
   const handIns = work.map(({ handIn }, index) => handInIn(handIn, ['work', index, 'handIn']));
   const unfit = [
@@ -49,7 +50,10 @@ export function readMarkingJson(json: unknown, exercises: readonly string[]): Ma
     const handIn = handIns[index]?.handIn ?? null;
     return handIn === null ? [] : [{ found, handIn, marks, comment }];
   });
-  return { ok: true, file: { set: set.set, work: pieces, students, unread: unread.map(unreadIn), list, saved } };
+  return {
+    ok: true,
+    file: { set: set.set, work: pieces, students, unread: unread.map(unreadIn), list, counts, saved },
+  };
 }
 
 type Written =

@@ -1,5 +1,6 @@
 import { spelled, spelledLines } from '../../words/unseen.ts';
 import { handInLine } from '../notes/draft-key.ts';
+import type { StudentNote } from '../notes/notes.ts';
 import { setJson } from '../write-set.ts';
 import {
   type FiledPiece,
@@ -14,16 +15,17 @@ import { FOUND_LENGTH, WHY_LENGTH } from './marking-form.ts';
  * The text of a marking file, fields in the order of docs/files.md, a piece of work a line; reading it gives the same
  * again. A file's name that no reader would take is spelled and cut.
  */
-export function writeMarking({ set, work, students, unread, list, saved }: MarkingFile): string {
+export function writeMarking({ set, work, students, unread, list, counts, saved }: MarkingFile): string {
   const fields: readonly (readonly [string, string])[] = [
     ['format', JSON.stringify(MARKING_FORMAT)],
     ['version', JSON.stringify(MARKING_VERSION)],
     ['saved', JSON.stringify(saved)],
     ['set', set === null ? 'null' : JSON.stringify(setJson(set))],
     ['work', listed(work.map(pieceText))],
-    ['students', listed(students.map(({ student, number, comment }) => JSON.stringify({ student, number, comment })))],
+    ['students', listed(students.map(studentText))],
     ['unread', listed(unread.map(unreadText))],
     ...(list === '' ? [] : [['list', JSON.stringify(list)] as const]),
+    ...(counts === 'last' ? [] : [['counts', JSON.stringify(counts)] as const]),
   ];
   return `{\n${fields.map(([name, text]) => `  "${name}": ${text}`).join(',\n')}\n}\n`;
 }
@@ -36,6 +38,10 @@ function pieceText({ found, handIn, marks, comment }: FiledPiece): string {
   const after = JSON.stringify({ marks: Object.fromEntries(own), comment }).slice(1);
   // A hand-in's line is remembered: of a whole class only what changed is written out again.
   return `{"found":${JSON.stringify(written(found))},"handIn":${handInLine(handIn)},${after}`;
+}
+
+function studentText({ student, number, comment, until }: StudentNote): string {
+  return JSON.stringify({ student, number, comment, ...(until === null ? {} : { until }) });
 }
 
 function unreadText({ found, begun, why }: FiledUnread): string {

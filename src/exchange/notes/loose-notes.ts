@@ -1,10 +1,10 @@
 import type { Name } from '../../drafting/step.ts';
-import { latestOf } from '../class/class-work.ts';
+import { type Counts, countingOf } from '../class/counting.ts';
 import type { CheckRow } from '../grade-row.ts';
 import type { HandIn } from '../hand-in.ts';
 import { studentKey } from '../student.ts';
 import { draftKey } from './draft-key.ts';
-import { looseMarks, targetMarks } from './noted-marks.ts';
+import { looseMarks, type TargetMarks, targetMarks } from './noted-marks.ts';
 import { type Notes, type OwnMark, UNTOUCHED, withPiece } from './notes.ts';
 
 /** A piece of work on the desk; `checks` are null where it could not be marked. */
@@ -26,9 +26,9 @@ export interface LooseNote {
 }
 
 /** Teacher's marks and comments that count nowhere: kept, and to be told. */
-export function looseNotes(pieces: readonly NotedPiece[], { pieces: notes }: Notes): readonly LooseNote[] {
+export function looseNotes(pieces: readonly NotedPiece[], { pieces: notes, counts }: Notes): readonly LooseNote[] {
   if (notes.size === 0) return [];
-  const counting = new Set(countingKeys(pieces));
+  const counting = new Set(countingKeys(pieces, notes, counts));
   const byKey = new Map(pieces.map((piece) => [draftKey(piece.handIn), piece]));
   return [...notes].flatMap(([key, { marks, comment }]): readonly LooseNote[] => {
     const piece = byKey.get(key);
@@ -43,13 +43,19 @@ export function looseNotes(pieces: readonly NotedPiece[], { pieces: notes }: Not
   });
 }
 
-function countingKeys(pieces: readonly NotedPiece[]): readonly string[] {
-  const marked = pieces.filter(({ checks }) => checks !== null);
-  const keyed = marked.map(({ handIn }) => ({
-    ...{ student: studentKey(handIn), exercise: handIn.exercise, saved: handIn.saved },
-    key: draftKey(handIn),
-  }));
-  return latestOf(keyed).map(({ key }) => key);
+function countingKeys(pieces: readonly NotedPiece[], notes: Notes['pieces'], counts: Counts): readonly string[] {
+  const keyed = pieces.flatMap(({ handIn, checks }) => {
+    if (checks === null) return [];
+    const key = draftKey(handIn);
+    const earned = targetMarks(checks, notes.get(key) ?? UNTOUCHED).reduce((sum, one) => sum + givenIn(one), 0);
+    return [{ student: studentKey(handIn), exercise: handIn.exercise, saved: handIn.saved, key, earned }];
+  });
+  return countingOf(keyed, counts, ({ earned }) => earned).map(({ key }) => key);
+}
+
+/** The teacher's mark, or the grader's where she gave none. */
+function givenIn({ own, grader }: TargetMarks): number {
+  return own?.marks ?? grader;
 }
 
 /**

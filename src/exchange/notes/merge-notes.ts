@@ -1,3 +1,4 @@
+import type { Counts } from '../class/counting.ts';
 import type { FiledPiece } from '../marking-file/marking-file.ts';
 import { studentKey } from '../student.ts';
 import { draftKey } from './draft-key.ts';
@@ -8,6 +9,7 @@ interface Filed {
   readonly work: readonly FiledPiece[];
   readonly students: readonly StudentNote[];
   readonly list: string;
+  readonly counts: Counts;
 }
 
 export interface MergedNotes {
@@ -16,12 +18,19 @@ export interface MergedNotes {
   readonly clashes: number;
 }
 
-/** What is written by one hand, with what a file says: where the two differ, what was there stays, and is counted. */
-export function mergedNotes(there: Notes, { work, students, list }: Filed): MergedNotes {
+/**
+ * What is written by one hand, with what a file says: where the two differ, what was there stays, and is counted. Another class
+ * list lies beside that of the desk then.
+ */
+export function mergedNotes(there: Notes, { work, students, list, counts }: Filed): MergedNotes {
   const pieces = mergedPieces(there.pieces, work);
   const toStudents = mergedStudents(there.students, students);
   return {
-    notes: { pieces: pieces.merged, students: toStudents.merged, list: there.list || list },
+    notes: {
+      ...{ pieces: pieces.merged, students: toStudents.merged, ...mergedLists(there, list) },
+      // On a desk that says nothing of it, what was saved last counts.
+      counts: there.counts === 'last' ? counts : there.counts,
+    },
     clashes: pieces.clashes + toStudents.clashes,
   };
 }
@@ -46,13 +55,29 @@ function mergedPieces(there: Notes['pieces'], work: readonly FiledPiece[]): Merg
 }
 
 function mergedStudents(there: Notes['students'], students: readonly StudentNote[]): Merged<StudentNote> {
-  const written = students.filter(({ comment }) => comment !== '');
-  const clashes = written.filter((note) => {
+  const written = students.filter(({ comment, until }) => comment !== '' || until !== null);
+  const filed = written.map((note) => {
     const own = there.get(studentKey(note));
-    return own !== undefined && own.comment !== note.comment;
+    return {
+      note,
+      own,
+      both: own ? { ...own, comment: own.comment || note.comment, until: own.until ?? note.until } : note,
+    };
   });
-  const filed = written.map((note) => [studentKey(note), note] as const);
-  return { merged: new Map([...filed, ...there]), clashes: clashes.length };
+  const clashes = filed.filter(({ note, own }) => own !== undefined && isOther(own, note));
+  const merged = filed.map(({ both }) => [studentKey(both), both] as const);
+  return { merged: new Map([...there, ...merged]), clashes: clashes.length };
+}
+
+/** Whether both say something of the same, and not the same. */
+function isOther(own: StudentNote, filed: StudentNote): boolean {
+  const comments = own.comment !== '' && filed.comment !== '' && own.comment !== filed.comment;
+  return comments || (own.until !== null && filed.until !== null && own.until !== filed.until);
+}
+
+function mergedLists({ list, otherList }: Notes, filed: string): Pick<Notes, 'list' | 'otherList'> {
+  if (list === '' || filed === '' || filed === list) return { list: list || filed, otherList };
+  return { list, otherList: filed };
 }
 
 function clash(own: PieceNotes, filed: PieceNotes): boolean {

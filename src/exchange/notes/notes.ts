@@ -1,4 +1,5 @@
 import type { Name } from '../../drafting/step.ts';
+import type { Counts } from '../class/counting.ts';
 import { type Student, studentKey } from '../student.ts';
 
 /** A mark that a teacher gave for a target in place of the grader's. */
@@ -18,10 +19,12 @@ export interface PieceNotes {
   readonly comment: string;
 }
 
-/** What a teacher wrote to one student about everything. */
+/** What a teacher wrote to one student about everything, and the time given to that student. */
 export interface StudentNote extends Student {
   /** Plain text; may be empty. */
   readonly comment: string;
+  /** To when the student has more time than the set gives; ISO 8601, null where no time was given. */
+  readonly until: string | null;
 }
 
 /** Everything a teacher wrote on the work of a class, kept apart from what the grader found. */
@@ -32,9 +35,13 @@ export interface Notes {
   readonly students: ReadonlyMap<string, StudentNote>;
   /** Who is in the class, a student a line, as the teacher wrote it (`class-list.ts`); empty where nobody said. */
   readonly list: string;
+  /** Another class list than that, which came with a marking file: to be taken instead. It is in no file but its own. */
+  readonly otherList: string;
+  /** Which of several attempts counts. */
+  readonly counts: Counts;
 }
 
-export const NO_NOTES: Notes = { pieces: new Map(), students: new Map(), list: '' };
+export const NO_NOTES: Notes = { pieces: new Map(), students: new Map(), list: '', otherList: '', counts: 'last' };
 export const UNTOUCHED: PieceNotes = { marks: {}, comment: '' };
 
 /** Longest reason and longest comment, in characters. */
@@ -61,11 +68,26 @@ export function withPiece(notes: Notes, key: string, change: (now: PieceNotes) =
   return { ...notes, pieces };
 }
 
-/** With a comment to a student; an empty one is not kept. */
-export function withStudent(notes: Notes, { student, number, comment }: StudentNote): Notes {
+/** With what is for a student changed; what comes to nothing is not kept. */
+export function withStudent(
+  notes: Notes,
+  { student, number }: Student,
+  change: Partial<Pick<StudentNote, 'comment' | 'until'>>,
+): Notes {
   const students = new Map(notes.students);
   const key = studentKey({ student, number });
-  if (comment === '') students.delete(key);
-  else students.set(key, { student, number, comment });
+  const next = { comment: '', until: null, ...students.get(key), student, number, ...change };
+  if (next.comment === '' && next.until === null) students.delete(key);
+  else students.set(key, next);
   return { ...notes, students };
+}
+
+/** By the student's key, to when more time was given. */
+export function ownTimes({ students }: Pick<Notes, 'students'>): ReadonlyMap<string, string> {
+  return new Map([...students].flatMap(([key, { until }]) => (until === null ? [] : [[key, until] as const])));
+}
+
+/** With the two class lists in each other's place. */
+export function withOtherList(notes: Notes): Notes {
+  return { ...notes, list: notes.otherList, otherList: notes.list };
 }

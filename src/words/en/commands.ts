@@ -18,6 +18,10 @@ standard input. A file holds one hand-in, or one a line.
   --summary           print the report on the class instead, as JSON: for every check what it earned and which
                       misreadings were made, for every exercise how it tells good work from poor
   --csv               print the gradebook instead, as CSV: a line a student, a column an exercise
+  --bom               with --csv: begin with the mark by which a spreadsheet knows UTF-8, as the file that the desk
+                      saves does; leave it out where another program reads on
+  --best              with --csv or --summary: of what a student handed in more than once count what earned most, and
+                      not what was saved last
   --cores NUMBER      work on so many cores; otherwise on all there are
   --help              print this
 
@@ -44,6 +48,8 @@ Lengths are in mm. The origin lies where the centre front crosses the waist; x r
     ['exercise', 'targets', 'checks', 'marks', 'misreadings'],
     '{exercise}.yaml has no fault: {targets, plural, one {# target} other {# targets}}, {checks, plural, one {# check} other {# checks}} for {marks, plural, one {# mark} other {# marks}}, {misreadings, plural, one {# misreading} other {# misreadings}}. The reference can be drawn on every invented figure and on other orders, and there every misreading comes out wrong.',
   ),
+  'command.bom-alone': plain('“--bom” goes with “--csv”: nothing else begins with a mark.'),
+  'command.best-alone': plain('“--best” goes with “--csv” or “--summary”: otherwise every piece is told.'),
   'command.cores': entry(['found'], '--cores is followed by a number from 1 to 999; “{found}” was found.'),
   'command.progress': entry(
     ['marked', 'refused'],

@@ -138,7 +138,7 @@ export const desk = {
   ),
   'mark.repeated': entry(
     ['repeated'],
-    '{repeated, plural, one {One piece more was} other {# pieces more were}} handed in earlier by the same students: what was saved last counts.',
+    '{repeated, plural, one {One piece more was} other {# pieces more were}} handed in by the same students.',
   ),
   'mark.again': entry(
     ['again'],
@@ -153,7 +153,16 @@ export const desk = {
   'mark.unlisted': plain('not on the class list'),
   'mark.absent-names': entry(['names', 'count'], 'Nothing handed in yet ({count}): {names}.'),
   'mark.absent-none': plain('Everyone on the class list has handed something in.'),
-  'mark.list': plain('The class list'),
+  'mark.list': entry(['count'], 'The class list{count, plural, =0 {} other { (#)}}'),
+  'mark.list-clear': plain('Clear the class list'),
+  'mark.list-clear-sure': plain(
+    'That takes everyone off the list. Keep it in a file of your own first if it is still wanted. Press again to clear it.',
+  ),
+  'mark.list-other': entry(
+    ['count'],
+    'Another class list lies beside this one, of {count, plural, one {one student} other {# students}}: the marking file that was laid down has it.',
+  ),
+  'mark.list-other-take': plain('Take that one'),
   'mark.list-how': plain(
     'A student a line: the name, and the number where you give numbers, as it is written or pasted. Whoever is on it and has handed in nothing then stands in the gradebook too, and whoever is not on it has a remark.',
   ),

@@ -15,6 +15,7 @@ export const feedback = {
   'feedback.made': entry(['of'], '{of, plural, one {The sheet is} other {# sheets are}} ready to print.'),
   'feedback.number': entry(['number'], 'Number {number}'),
   'feedback.due': entry(['due'], 'To be handed in by {due}.'),
+  'feedback.due-own': entry(['due', 'until'], 'To be handed in by {due}; you were given time until {until}.'),
   'feedback.saved': entry(['saved'], 'Saved on {saved}.'),
   'feedback.remarks': entry(['remarks'], 'Noted: {remarks}.'),
   'feedback.total': entry(['marks', 'of'], '{marks} of {of} marks'),

@@ -75,6 +75,11 @@ An exercise without marks is worth as many as its checks.
   'remark.since-mended': entry(['targets'], 'mended since the one before: {targets}'),
   'remark.since-spoilt': entry(['targets'], 'right in the one before, and not any more: {targets}'),
   'remark.since-still': entry(['targets'], 'off in the one before, and off again: {targets}'),
+  'remark.best': entry(
+    ['beside'],
+    '{beside, plural, one {another was} other {# others were}} handed in besides; this one earned most, and counts',
+  ),
+  'remark.not-best': plain('another earned more, or as much later, and counts; this one counts for nothing'),
   'remark.not-last': plain('another was handed in later, and counts; this one counts for nothing'),
   'remark.unread-file': entry(
     ['file'],

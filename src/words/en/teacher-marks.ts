@@ -1,6 +1,6 @@
 import { entry, plain } from '../entry.ts';
 
-/** What the marking desk says of the marks and comments that a teacher gives. */
+/** What the marking desk says of what a teacher gives: marks, comments, more time, and which attempt counts. */
 export const teacherMarks = {
   'mark.grader-gives': entry(['marks', 'of'], 'The grader: {marks} of {of}'),
   'mark.own-gives': entry(['marks', 'of', 'reason'], 'Yours: {marks} of {of}. {reason}'),
@@ -45,6 +45,8 @@ export const teacherMarks = {
   'wants.student-comments': plain('a list of students, each with a comment'),
   'wants.student-comment': plain('a comment to a student: student, number and comment'),
   'wants.class-list': plain('a class list of at most 40000 characters, a student a line'),
+  'wants.until': plain('to when a student has more time, such as 2026-02-14T09:30:00.000Z, or null'),
+  'wants.counts': plain('which of several attempts counts'),
   'wants.unread': plain('a list of at most 20000 pieces that could not be read'),
   'wants.filed-unread': plain(
     'the name of a file that could not be read, in one line of at most 1000 characters; or a group: found, its name, with begun and why where they are known',
@@ -93,7 +95,7 @@ export const teacherMarks = {
   'mark.kept-save': plain('Save it as a file'),
   'mark.kept-away': plain('Put it away'),
   'mark.kept-away-sure': plain(
-    'That takes it out of this browser for good. Save it as a file first if it is still wanted. Press again to put it away.',
+    'That takes all of it but the class list out of this browser for good. Save it as a file first if it is still wanted. Press again to put it away.',
   ),
   'mark.kept-damaged': plain(
     'The work kept in this browser is damaged and cannot be read. Save the raw file if you want it looked at, then start clean.',
@@ -107,8 +109,26 @@ export const teacherMarks = {
   'mark.kept-take': plain('Lay the other one here'),
   'mark.kept-mine': plain('Keep the one here'),
   'mark.clear-sure': plain(
-    'That takes everything off the desk and out of this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
+    'That takes everything but the class list off the desk and out of this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
   ),
+
+  'mark.counts': plain('Of several, counts'),
+  'mark.counts.last': plain('what was saved last'),
+  'mark.counts.best': plain('what earned most'),
+  'mark.counts-now.last': plain('What was saved last counts.'),
+  'mark.counts-now.best': plain('What earned most counts.'),
+  'mark.until': entry(['until'], 'has time until {until}'),
+  'mark.time': entry(['count'], 'More time for a student{count, plural, =0 {} other { (#)}}'),
+  'mark.time-how': entry(
+    ['due'],
+    'The set is to be handed in by {due}. Whoever is given more time here is late only after it. It stands under the name, in the CSV and on the student’s sheet.',
+  ),
+  'mark.time-until': plain('may hand in until'),
+  'mark.time-give': plain('Give this time'),
+  'mark.time-given': entry(['student', 'until'], '{student}: until {until}.'),
+  'mark.time-back': plain('Take it back'),
+  'mark.time-back-what': entry(['student'], 'Take back the time given to {student}'),
+  'mark.time-late': entry(['due'], 'Write a day and an hour after {due}, by which the set is to be handed in.'),
 
   'mark.loose': plain('Marks and comments that belong to nothing that counts'),
   'mark.loose-why': plain(
@@ -119,7 +139,7 @@ export const teacherMarks = {
     '{student}, {title}, {target}: {marks} of {of}. {reason}',
   ),
   'mark.loose-comment': entry(['student', 'title', 'comment'], '{student}, {title}: “{comment}”'),
-  'mark.loose-earlier': plain('Another draft was handed in later, and counts.'),
+  'mark.loose-earlier': plain('Another draft of the same student counts.'),
   'mark.loose-target': plain('The exercise does not ask for this, or not for so many marks, any more.'),
   'mark.loose-unmarked': plain('The work itself could not be marked.'),
   'mark.loose-hand-on': plain('Give it to the draft that counts'),

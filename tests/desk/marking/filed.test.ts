@@ -48,7 +48,7 @@ async function deskOfAClass(): Promise<Held> {
   const mark = { marks: 1, of: 6, reason: 'Traced.' };
   const read = held.taken.find(({ handIn }) => handIn?.student === 'Bo')?.handIn ?? bo;
   const marked = withPiece(held.notes, draftKey(read), (now) => withMark(now, 'overlap-edge', mark));
-  return { ...held, notes: withStudent(marked, { student: 'Bo', number: '', comment: 'Measure.' }) };
+  return { ...held, notes: withStudent(marked, { student: 'Bo', number: '' }, { comment: 'Measure.' }) };
 }
 
 /** What the desk makes of a marking file, before its pieces are marked. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { dateTimeOf, momentText, utcOf } from '../../../src/desk/setting/date-time.ts';
+import { dateTimeOf, utcOf } from '../../../src/desk/setting/date-time.ts';
+import { momentText } from '../../../src/words/moment.ts';
 
 test('a moment in a field is that of this machine’s time zone, and comes back', () => {
   const utc = '2026-03-06T17:00:00.000Z';

@@ -33,7 +33,7 @@ describe('a class list', () => {
 });
 
 describe('a gradebook with a class list', () => {
-  const book = gradebookOf([entry('Bo', '7'), entry('Zoe', '9')], weekTwo, [], [who('Ada', '3'), who('Bo', '7')]);
+  const book = gradebookOf([entry('Bo', '7'), entry('Zoe', '9')], weekTwo, { list: [who('Ada', '3'), who('Bo', '7')] });
 
   test('has a line for whoever handed in nothing, and tells who is not on the list', () => {
     expect(book.lines.map(({ student, marks, listed }) => [student, marks, listed])).toEqual([

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { earlierOf, latestOf } from '../../../src/exchange/class/class-work.ts';
+import { latestOf } from '../../../src/exchange/class/class-work.ts';
+import { besideOf } from '../../../src/exchange/class/counting.ts';
 
 const piece = (file: string, saved: string | null, exercise = 'overlap') => ({
   file,
@@ -26,5 +27,5 @@ test('of work without a date what was found last counts, and a date is held agai
   expect(files(latestOf([piece('a', ten), piece('b', null)]))).toEqual(['b']);
   const between = [piece('a', ten), piece('b', null), piece('c', nine)];
   expect(files(latestOf(between))).toEqual(['b']);
-  expect(files(earlierOf(between))).toEqual(['a', 'c']);
+  expect(files(besideOf(between, latestOf(between)))).toEqual(['a', 'c']);
 });

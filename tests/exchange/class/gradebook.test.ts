@@ -41,6 +41,46 @@ describe('a gradebook', () => {
     expect(book).toMatchObject({ repeated: 1, of: 10, lines: [{ marks: 9 }] });
   });
 
+  test('counts the best where the teacher says so, and the last of several that earned as much', () => {
+    const days = ['2026-03-01T09:00:00Z', '2026-03-02T09:00:00Z', '2026-03-03T09:00:00Z'];
+    const marks = [0.1 + 0.2, 0.3, 0.2];
+    const entries = days.map((saved, at) => entry('Tam', 'swing', marks[at] ?? 0, { saved }));
+    const counted = (counts: 'best' | 'last') =>
+      gradebookOf(entries, null, { counts }).lines[0]?.entries.get('swing')?.saved;
+    // A last digit that adding up left behind makes no draft better than another.
+    expect([counted('best'), counted('last')]).toEqual([days[1], days[2]]);
+    expect(gradebookOf(entries, null, { counts: 'best' })).toMatchObject({ repeated: 2, lines: [{ marks: 0.3 }] });
+  });
+
+  test('knows who has more time: late is only who hands in after it, and the CSV says until when', () => {
+    const late = { remarks: ['late', 'hints-taken'] as const, saved: '2026-03-09T10:00:00Z' };
+    const entries = [entry('Tam', 'swing', 1, late), entry('Bo', 'swing', 1, late), entry('Ana', 'swing', 1, late)];
+    const until = new Map([
+      ['tam', '2026-03-09T10:00:00.000Z'],
+      ['bo', '2026-03-09T09:59:59.000Z'],
+      ['kofi', '2026-03-20T09:00:00.000Z'],
+    ]);
+    const book = gradebookOf(entries, weekTwo, { until, list: [{ student: 'Kofi', number: '' }] });
+    const told = book.lines.map(({ student, entries: own, until: to }) => [
+      student,
+      own.get('swing')?.remarks,
+      to?.slice(0, 10) ?? null,
+    ]);
+    expect(told).toEqual([
+      ['Ana', ['late', 'hints-taken'], null],
+      ['Bo', ['late', 'hints-taken'], '2026-03-09'],
+      ['Kofi', undefined, '2026-03-20'],
+      ['Tam', ['hints-taken'], '2026-03-09'],
+    ]);
+    const csv = papa.parse<string[]>(gradebookCsv(book, reader), { skipEmptyLines: true }).data;
+    const remarks = new Map(csv.map((row) => [row[0], row.at(-1)]));
+    expect(remarks.get('Tam')).toMatch(
+      /has time until Monday,? 9 March 2026 .*; swing: hints taken where there are none$/,
+    );
+    expect(remarks.get('Kofi')).toMatch(/; has time until Friday,? 20 March 2026/);
+    expect(remarks.get('Ana')).not.toContain('has time');
+  });
+
   test('puts what is not of the set behind it, and knows that nobody was asked for it', () => {
     const strange = [entry('Tam', 'swing', 0, { of: 0, remarks: ['not-in-set'] })];
     const { exercises, others } = gradebookOf(strange, weekTwo);
@@ -55,14 +95,16 @@ describe('what could not be read, in a gradebook', () => {
   const book = gradebookOf(
     [entry('Ilse Maringa', 'roll-line', 20), entry('Bo', 'roll-line', 5), entry('Bo', 'roll-line', 5, { number: '7' })],
     weekTwo,
-    [
-      { file: 'x.json', who: who('ilse maringa'), exercise: 'notch-level', part: null },
-      { file: 'mail/Ilse-Maringa.week-2.hand-in (1).ndjson', who: null, exercise: null, part: null },
-      { file: 'x.json', who: who('=Tam', '3'), exercise: null, part: null },
-      // Nobody's: two students have this name, and a picture may be of anything.
-      { file: 'bo.week-2.hand-in.ndjson', who: null, exercise: null, part: null },
-      { file: 'ilse-maringa.jpg', who: null, exercise: null, part: null },
-    ],
+    {
+      unread: [
+        { file: 'x.json', who: who('ilse maringa'), exercise: 'notch-level', part: null },
+        { file: 'mail/Ilse-Maringa.week-2.hand-in (1).ndjson', who: null, exercise: null, part: null },
+        { file: 'x.json', who: who('=Tam', '3'), exercise: null, part: null },
+        // Nobody's: two students have this name, and a picture may be of anything.
+        { file: 'bo.week-2.hand-in.ndjson', who: null, exercise: null, part: null },
+        { file: 'ilse-maringa.jpg', who: null, exercise: null, part: null },
+      ],
+    },
   );
 
   test('stands in the line of whom its beginning or its file names, also where nothing else does', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type ClassWork, earlierOf } from '../../../src/exchange/class/class-work.ts';
+import { type ClassWork, latestOf } from '../../../src/exchange/class/class-work.ts';
+import { besideOf } from '../../../src/exchange/class/counting.ts';
 import { classReport, LEAST_COMPLETE, LEAST_GROUP } from '../../../src/exchange/class/report.ts';
 
 /** A piece of work with one check, right or misread. */
@@ -69,8 +70,9 @@ describe('the report on a class', () => {
       work('a', 'swing', 1, { saved: '2026-03-02T09:00:00Z' }),
       work('b', 'swing', 0, { saved: '2026-03-01T08:00:00Z' }),
     ];
-    expect(earlierOf([last, first, other])).toEqual([first]);
-    expect(earlierOf([other])).toEqual([]);
+    const all = [last, first, other];
+    expect(besideOf(all, latestOf(all))).toEqual([first]);
+    expect(besideOf([other], latestOf([other]))).toEqual([]);
   });
 
   test('says nothing of a class too small, and says it of one just large enough', () => {

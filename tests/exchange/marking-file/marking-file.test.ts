@@ -49,10 +49,18 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
     }),
     { maxLength: 5 },
   ),
-  students: fc.uniqueArray(fc.record({ student: line, number: fc.constant(''), comment: lines(COMMENT_LENGTH) }), {
-    selector: studentKey,
-    maxLength: 4,
-  }),
+  students: fc.uniqueArray(
+    fc.record({
+      student: line,
+      number: fc.constant(''),
+      comment: lines(COMMENT_LENGTH),
+      until: fc.constantFrom(null, '2026-03-13T17:00:00.000Z'),
+    }),
+    {
+      selector: studentKey,
+      maxLength: 4,
+    },
+  ),
   unread: fc.array(
     fc.record({
       found: line.map(spelled),
@@ -64,6 +72,7 @@ const files: fc.Arbitrary<MarkingFile> = fc.record({
     },
   ),
   list: lines(COMMENT_LENGTH),
+  counts: fc.constantFrom('last', 'best'),
   saved: fc.constantFrom(null, '2026-02-15T18:00:00.000Z'),
 });
 
@@ -84,6 +93,15 @@ describe('a marking file', () => {
     const once = again(writeMarking({ ...evening, set: weekTwo }));
     expect(once).toContain('Ilse Maringa');
     expect(again(once)).toBe(once);
+  });
+
+  test('of before there was more time and a choice of attempts is read as one in which neither was given', () => {
+    const json = JSON.parse(writeMarking(evening));
+    expect([json.counts, json.students[0].until]).toEqual([undefined, undefined]);
+    expect(readMarkingJson(json, exercises)).toMatchObject({
+      ok: true,
+      file: { counts: 'last', students: [{ until: null }] },
+    });
   });
 
   test('holds no mark that the grader gave', () => {
@@ -149,6 +167,8 @@ describe('what does not fit', () => {
     ['a target with a name that is none', (json) => Object.assign(json.work[0].marks, { 'Overlap edge': {} })],
     ['a student who is written to twice', (json) => json.students.push({ ...json.students[0], student: 'Ilse' })],
     ['a hand-in in its place', (json) => Object.assign(json, { format: 'gorgeline hand-in' })],
+    ['more time until no moment', (json) => Object.assign(json.students[0], { until: '2026-02-30T17:00:00.000Z' })],
+    ['a way of counting there is none of', (json) => Object.assign(json, { counts: 'mean' })],
     ['a later version', (json) => Object.assign(json, { version: 9, work: 'all' })],
     [
       'a field of every object',

@@ -12,7 +12,14 @@ export const evening: MarkingFile = {
       comment: 'Well squared.',
     },
   ],
-  students: [{ student: 'Ilse Maringa', number: '17', comment: 'Next week: the roll line.\nBring your own measures.' }],
+  students: [
+    {
+      student: 'Ilse Maringa',
+      number: '17',
+      comment: 'Next week: the roll line.\nBring your own measures.',
+      until: null,
+    },
+  ],
   unread: [
     { found: 'week 2/photo.jpg', begun: '', why: '' },
     {
@@ -22,5 +29,6 @@ export const evening: MarkingFile = {
     },
   ],
   list: 'Ilse Maringa, 17\nTam Okoro, 18',
+  counts: 'last',
   saved: '2026-02-15T18:00:00.000Z',
 };

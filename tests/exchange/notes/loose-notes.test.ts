@@ -35,6 +35,18 @@ describe('what a teacher wrote', () => {
     expect(told([piece(handIn), piece(later)])).toEqual([['earlier', ['overlap-edge'], 'Look again.']]);
   });
 
+  test('counts where the draft does, also the better of two of which the worse came later', () => {
+    const best = { ...given, counts: 'best' as const };
+    // One mark by hand is more than the empty draft after it earned.
+    expect(told([piece(handIn), piece(later)], best)).toEqual([]);
+    const nothing = withPiece(NO_NOTES, draftKey(handIn), (now) =>
+      withMark(now, 'overlap-edge', { ...mark, marks: 0 }),
+    );
+    expect(told([piece(handIn), piece(later)], { ...nothing, counts: 'best' })).toEqual([
+      ['earlier', ['overlap-edge'], ''],
+    ]);
+  });
+
   test('is told where the exercise has no such target, or one that is worth something else', () => {
     const notes = withPiece(NO_NOTES, draftKey(handIn), (now) =>
       withMark(withMark(now, 'pocket', mark), 'overlap-edge', { ...mark, of: of + 1 }),

@@ -16,8 +16,9 @@ import { type PieceInHand, PieceView } from '../piece/PieceView.tsx';
 import { pieceRemarks } from '../piece/piece-remarks.ts';
 import type { TheClass } from '../the-class.ts';
 import { BookTable } from './BookTable.tsx';
-import { ClassList } from './ClassList.tsx';
+import { Absent, ClassList } from './ClassList.tsx';
 import { EarlierWork, Versions } from './EarlierWork.tsx';
+import { MoreTime } from './MoreTime.tsx';
 
 interface BookProps {
   readonly book: Gradebook;
@@ -49,8 +50,17 @@ export function Book(props: BookProps): VNode {
           if (counts) open(counts);
         }}
       />
-      <ClassList book={book} notes={notes} onWrite={onWrite} say={say} />
-      <EarlierWork earlier={work.earlier} titles={titles} say={say} onOpen={open} />
+      <ClassList notes={notes} awake={true} onWrite={onWrite} say={say} />
+      <Absent book={book} list={notes.list} say={say} />
+      {props.set?.due ? <MoreTime lines={book.lines} due={props.set.due} onWrite={onWrite} say={say} /> : null}
+      <EarlierWork
+        others={work.others}
+        counts={notes.counts}
+        onCounts={(counts) => onWrite((now) => ({ ...now, counts }))}
+        titles={titles}
+        say={say}
+        onOpen={open}
+      />
       {piece && exercises.missing ? <p class="trouble">{say('mark.no-exercises')}</p> : null}
       {piece && exercise ? <OpenPiece {...props} piece={piece} exercise={exercise} /> : null}
     </>
@@ -92,7 +102,7 @@ function OpenPiece({ piece, exercise, book, inHand, set, notes, onWrite, onSheet
         exercise={exercise}
         set={set}
         piece={pieceInHand(piece, notes, onWrite)}
-        remarks={pieceRemarks(piece, { book, work, set, alike, language })}
+        remarks={pieceRemarks(piece, { book, work, counts: notes.counts, set, alike, language })}
         say={say}
         onSheet={() => onSheet(student)}
         onClose={close}
@@ -102,9 +112,9 @@ function OpenPiece({ piece, exercise, book, inHand, set, notes, onWrite, onSheet
   );
 }
 
-/** What the student of a piece handed in for its exercise, the earlier ones first. */
-function versionsOf({ earlier, pieceOf }: TheClass, { kept }: Sound): readonly Sound[] {
-  const before = earlier.filter((one) => one.kept.student === kept.student && one.kept.exercise === kept.exercise);
+/** What the student of a piece handed in for its exercise, the one that counts last. */
+function versionsOf({ others, pieceOf }: TheClass, { kept }: Sound): readonly Sound[] {
+  const before = others.filter((one) => one.kept.student === kept.student && one.kept.exercise === kept.exercise);
   const counts = pieceOf(kept.student, kept.exercise);
   return counts ? [...before, counts] : before;
 }
@@ -117,6 +127,6 @@ function pieceInHand({ handIn }: Sound, notes: Notes, onWrite: BookProps['onWrit
     notes: notes.pieces.get(key) ?? UNTOUCHED,
     write: (change) => onWrite((now) => withPiece(now, key, change)),
     toStudent: notes.students.get(studentKey(handIn))?.comment ?? '',
-    writeToStudent: (comment) => onWrite((now) => withStudent(now, { student, number, comment })),
+    writeToStudent: (comment) => onWrite((now) => withStudent(now, { student, number }, { comment })),
   };
 }

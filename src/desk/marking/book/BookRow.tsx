@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import type { BookLine, Entry } from '../../../exchange/class/gradebook.ts';
 import { remarksTold } from '../../../exchange/class/remarks-told.ts';
 import type { Say } from '../../../table/say.ts';
+import { momentText } from '../../../words/moment.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
@@ -81,13 +82,14 @@ function marksSaid(entry: Entry, say: Say): string {
   return [String(tidyMarks(entry.marks)), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
 }
 
-/** What is not as the set has it, each remark once, and what could not be read. */
+/** The time given to the student, what is not as the set has it, each remark once, and what could not be read. */
 function Remarks({ line, lines, say }: Pick<BookRowProps, 'line' | 'lines' | 'say'>): VNode | null {
-  const { entries, unread, listed } = line;
+  const { entries, unread, listed, until } = line;
   const told = [...entries.values()].flatMap((entry) => remarksTold(entry, lines));
   const lost = unread.length === 0 ? [] : [say('mark.unread-here', { count: unread.length })];
   const by = listed === null ? [] : [say(`mark.${listed}`)];
-  const remarks = [...by, ...new Set(told.map(say.message)), ...lost];
+  const given = until === null ? [] : [say('mark.until', { until: momentText(until, say.reader.language) })];
+  const remarks = [...by, ...given, ...new Set(told.map(say.message)), ...lost];
   if (remarks.length === 0) return null;
   return <span class="book-remarks">{spelled(remarks.join('; '))}</span>;
 }

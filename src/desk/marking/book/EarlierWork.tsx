@@ -1,26 +1,39 @@
 import type { VNode } from 'preact';
+import { COUNTS, type Counts } from '../../../exchange/class/counting.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
 import type { Say } from '../../../table/say.ts';
-import { momentText } from '../../setting/date-time.ts';
+import { momentText } from '../../../words/moment.ts';
+import { Choice } from '../../setting/Choice.tsx';
 import type { Sound } from '../intake/taken.ts';
 import { studentName } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 
 interface EarlierWorkProps {
-  readonly earlier: readonly Sound[];
+  readonly others: readonly Sound[];
+  /** Which of several attempts counts. */
+  readonly counts: Counts;
+  readonly onCounts: (counts: Counts) => void;
   readonly titles: ReadonlyMap<string, string>;
   readonly say: Say;
   readonly onOpen: (piece: Sound) => void;
 }
 
-/** Work that a later piece took the place of: it counts for nothing, and can be looked at. */
-export function EarlierWork({ earlier, titles, say, onOpen }: EarlierWorkProps): VNode | null {
-  if (earlier.length === 0) return null;
+/** Work of which another piece counts, and which that is: it counts for nothing, and can be looked at. */
+export function EarlierWork({ others, counts, onCounts, titles, say, onOpen }: EarlierWorkProps): VNode | null {
+  if (others.length === 0) return null;
   return (
     <details class="earlier">
-      <summary>{say('mark.repeated', { repeated: earlier.length })}</summary>
+      <summary>
+        {say('mark.repeated', { repeated: others.length })} {say(`mark.counts-now.${counts}`)}
+      </summary>
+      <Choice
+        says={say('mark.counts')}
+        value={counts}
+        among={COUNTS.map((name) => [name, say(`mark.counts.${name}`)] as const)}
+        onChoice={onCounts}
+      />
       <ul>
-        {earlier.map((piece) => (
+        {others.map((piece) => (
           <li key={handInLine(piece.handIn)}>
             <button type="button" class="link" data-do="open-earlier" onClick={() => onOpen(piece)}>
               {say('class.earlier', {

@@ -24,6 +24,7 @@ export function shownLines(
       folded(`${line.student} ${line.number}`).includes(wanted) &&
       (!onlyRemarked ||
         line.listed !== null ||
+        line.until !== null ||
         line.unread.length > 0 ||
         [...line.entries.values()].some(({ remarks }) => remarks.length > 0)),
   );

@@ -24,14 +24,14 @@ interface ClassViewProps {
 
 /** What the class has understood and what not, with a sentence on each figure that a teacher can use. */
 export function ClassView({ inHand, order, set, titles, say }: ClassViewProps): VNode | null {
-  const { sound, work, opened, exercises } = inHand;
+  const { work, opened, exercises } = inHand;
   const report = useMemo(
     () =>
       classReport(
-        sound.map(({ kept }) => kept),
+        work.counted.map(({ kept }) => kept),
         set,
       ),
-    [sound, set],
+    [work, set],
   );
   const asked = useMemo(() => work.counted.filter(({ kept }) => isAsked(kept, set)), [work, set]);
   const ways = useMemo(() => waysTaken(work.counted.map(({ kept, ways: gone }) => ({ ...kept, ways: gone }))), [work]);

@@ -1,6 +1,6 @@
 import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts';
 import { handInLine } from '../../../exchange/notes/draft-key.ts';
-import type { Notes } from '../../../exchange/notes/notes.ts';
+import { NO_NOTES, type Notes } from '../../../exchange/notes/notes.ts';
 import type { Answer, Task } from './marking-worker.ts';
 import { added, begunOn, byOtherSet, type Held, leftOut, NOTHING, opened, stopped, takenUp } from './piles.ts';
 import type { Intake, Laid, Taken } from './taken.ts';
@@ -77,9 +77,11 @@ export class PileRunner {
     this.put({ held: stopped(this.state.held, names), progress: null });
   }
 
+  /** Takes everything off the desk but the class list: the same class has other work next. */
   clear(): void {
     this.stop();
-    this.put(EMPTY_DESK);
+    const { list } = this.state.held.notes;
+    this.put({ ...EMPTY_DESK, held: { ...NOTHING, notes: { ...NO_NOTES, list } } });
   }
 
   /** What lies there at this moment, of which the page may be told a little later. */

@@ -2,11 +2,12 @@ import type { VNode } from 'preact';
 import { fileNameOf } from '../../../exchange/file-name.ts';
 import { download } from '../../../table/download.ts';
 import type { Say } from '../../../table/say.ts';
+import { momentText } from '../../../words/moment.ts';
 import { spelled } from '../../../words/unseen.ts';
-import { momentText } from '../../setting/date-time.ts';
 import { useSure } from '../../use-sure.ts';
 import type { Summary } from './shelf.ts';
 import type { DeskKeeping } from './use-keeping.ts';
+import { isListAlone } from './work-of.ts';
 
 interface KeepingNoticeProps {
   readonly kept: DeskKeeping;
@@ -22,6 +23,8 @@ export function KeepingNotice({ kept, bare, say }: KeepingNoticeProps): VNode | 
     case 'waiting':
       return null;
     case 'offered':
+      // It is gone on with by itself.
+      if (isListAlone(keeping.summary)) return null;
       return <Offer kept={kept} summary={keeping.summary} say={say} />;
     case 'damaged':
       return <Damaged kept={kept} raw={keeping.raw} say={say} />;
@@ -46,7 +49,7 @@ interface OfferProps {
 
 /** Work of another day: gone on with, saved, or put away, which takes a second press. */
 function Offer({ kept, summary, say }: OfferProps): VNode {
-  const { button, armed, press } = useSure(kept.putAway);
+  const { button, armed, press } = useSure(kept.putAwayWork);
   const save = async (): Promise<void> => {
     const text = await kept.text();
     if (text !== null) download(fileNameOf([summary?.title || say('mark.file')], 'marking.json'), text);

@@ -28,8 +28,16 @@ export function useKeeper(desk: MarkingDesk): KeeperInHand {
   const lies = (text: string): void => {
     lying.current = contentOf(text);
   };
+  /** What was kept of a desk on which nothing lies any more. */
+  const takeAway = async (): Promise<void> => {
+    if (lying.current === '') return;
+    await keeper.current?.remove();
+    lies('');
+    others();
+  };
   const write = useKeepingTimes(desk, async (work, when) => {
-    if (work === null) setKeeping({ state: 'full' });
+    if (work === 'too-much') setKeeping({ state: 'full' });
+    else if (work === 'bare') await takeAway();
     else if (contentOf(work.text) !== lying.current) {
       const kept = await (when === 'leaving' ? keeper.current?.leave(work) : keeper.current?.keep(work));
       if (kept !== 'kept') return;

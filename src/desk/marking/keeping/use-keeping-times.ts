@@ -16,8 +16,8 @@ const LONGEST = 6000;
 /** Whether something changed a while ago, or the page is being left with something that is not kept yet. */
 export type When = 'changed' | 'leaving';
 
-/** Keeps work; null is more than can be kept. */
-type Keep = (work: Work | null, when: When) => Promise<void>;
+/** Keeps work. */
+type Keep = (work: Work | 'bare' | 'too-much', when: When) => Promise<void>;
 
 /** Keeps the work a while after it changed, and at once when the page is left; what is given keeps it, too, without a change. */
 export function useKeepingTimes({ held, now }: MarkingDesk, keep: Keep): () => void {
@@ -29,10 +29,10 @@ export function useKeepingTimes({ held, now }: MarkingDesk, keep: Keep): () => v
   const keepNow = async (when: When): Promise<void> => {
     timer.current = null;
     const work = now();
-    if (isBare(work)) return;
     given.current = work;
     const begun = performance.now();
-    await latest.current(workOf(work, new Date().toISOString()), when);
+    const saved = new Date().toISOString();
+    await latest.current(isBare(work) ? 'bare' : (workOf(work, saved) ?? 'too-much'), when);
     pause.current = Math.min(LONGEST, Math.max(PAUSE, PATIENCE * (performance.now() - begun)));
   };
   const write = (): void => {

@@ -1,10 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts';
 import type { MarkingDesk } from '../use-marking-desk.ts';
 import type { Keeping } from './keeper.ts';
 import { readApart } from './read-apart.ts';
 import { useKeeper } from './use-keeper.ts';
-import { workOf } from './work-of.ts';
+import { isListAlone, workOf } from './work-of.ts';
 
 export interface DeskKeeping {
   readonly keeping: Keeping;
@@ -18,6 +18,8 @@ export interface DeskKeeping {
   readonly keepMine: () => Promise<void>;
   /** Takes away what lies there. */
   readonly putAway: () => Promise<void>;
+  /** The same with work of another day: its class list comes to the desk, where none lies. */
+  readonly putAwayWork: () => Promise<void>;
   /** The text of what lies there; null where nothing does. */
   readonly text: () => Promise<string | null>;
 }
@@ -37,6 +39,19 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
       how(read.file);
     } else if (read) keeper.current?.foundDamaged(found);
   };
+  const putAway = async (): Promise<void> => {
+    await keeper.current?.remove();
+    lies('');
+    others();
+    write();
+  };
+  const putAwayWork = async (): Promise<void> => {
+    const found = await keeper.current?.read();
+    const read = found ? await readApart(found.text, exercises) : null;
+    await putAway();
+    if (read?.ok) desk.write((now) => ({ ...now, list: now.list || read.file.list }));
+  };
+  useListAlone(keeping, () => open(desk.open));
   return {
     keeping,
     failed,
@@ -44,6 +59,7 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
     takeOther: () =>
       open((file) => {
         desk.clear();
+        desk.write((now) => ({ ...now, list: '' }));
         desk.open(file);
       }),
     keepMine: async () => {
@@ -51,12 +67,17 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
       if (work) await keeper.current?.keepOver(work);
       others();
     },
-    putAway: async () => {
-      await keeper.current?.remove();
-      lies('');
-      others();
-      write();
-    },
+    putAway,
+    putAwayWork,
     text: async () => (await keeper.current?.read())?.text ?? null,
   };
+}
+
+/** Where the class list is all that was kept, nobody has to be asked whether to go on with it. */
+function useListAlone(keeping: Keeping, goOn: () => Promise<void>): void {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once for everything that is offered.
+  useEffect(() => {
+    const take = async (): Promise<void> => await goOn();
+    if (keeping.state === 'offered' && isListAlone(keeping.summary)) take().catch(() => undefined);
+  }, [keeping]);
 }

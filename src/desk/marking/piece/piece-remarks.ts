@@ -1,18 +1,23 @@
 import type { AlikeDrafts } from '../../../exchange/class/alike/alike-drafts.ts';
+import type { Counts } from '../../../exchange/class/counting.ts';
 import type { Entry, Gradebook } from '../../../exchange/class/gradebook.ts';
+import { inOwnTime } from '../../../exchange/class/own-time.ts';
 import { remarksTold } from '../../../exchange/class/remarks-told.ts';
 import { since } from '../../../exchange/class/since.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
+import { studentKey } from '../../../exchange/student.ts';
 import { type Message, message } from '../../../words/message.ts';
+import { momentText } from '../../../words/moment.ts';
 import { spelled } from '../../../words/unseen.ts';
-import { momentText } from '../../setting/date-time.ts';
 import type { Sound } from '../intake/taken.ts';
 import type { TheClass } from '../the-class.ts';
 
 /** What is at hand to say what is out of the ordinary with a piece that lies open. */
 export interface About {
   readonly book: Pick<Gradebook, 'lines'>;
-  readonly work: Pick<TheClass, 'pieceOf' | 'earlier' | 'whoIs'>;
+  readonly work: Pick<TheClass, 'pieceOf' | 'others' | 'whoIs'>;
+  /** Which of several attempts counts. */
+  readonly counts: Counts;
   readonly set: ProblemSet | null;
   /** Drafts of the class to be asked about. */
   readonly alike: readonly AlikeDrafts[];
@@ -28,32 +33,44 @@ const NAMED = 6;
  * of the student's counts, what could not be read, and whose draft is alike to it.
  */
 export function pieceRemarks(piece: Sound, about: About): readonly Message[] {
-  const { book, work, alike } = about;
+  const { book, work, alike, counts } = about;
   return [
     ...onSet(piece.entry, about),
-    ...onVersions(piece, work),
+    ...onVersions(piece, work, counts),
     ...onUnread(piece, book),
     ...onAlike(piece, work, alike),
   ];
 }
 
-/** What the gradebook remarks; of the day and of the checks, what the set says. */
+/** What the gradebook remarks; of the day and of the checks, what the set says, or what the teacher gave this student. */
 function onSet(entry: Entry, { book, set, language }: About): readonly Message[] {
-  return remarksTold(entry, book.lines).map((told) => {
-    const key = 'key' in told ? told.key : null;
-    if (key === 'remark.late' && set?.due) return message('remark.late-due', { due: momentText(set.due, language) });
-    if (key === 'remark.checks-over' && set?.checks) return message('remark.checks-most', { most: set.checks });
-    return told;
-  });
+  const key = studentKey(entry);
+  const until = book.lines.find((line) => line.key === key)?.until ?? null;
+  const given = until === null ? [] : [message('mark.until', { until: momentText(until, language) })];
+  const told = remarksTold(inOwnTime(entry, until), book.lines).map((remark) => onRemark(remark, set, until, language));
+  return [...given, ...told];
 }
 
-/** Which of several pieces counts. */
-function onVersions(piece: Sound, { pieceOf, earlier }: About['work']): readonly Message[] {
+function onRemark(told: Message, set: ProblemSet | null, until: string | null, language: string): Message {
+  const key = 'key' in told ? told.key : null;
+  if (key === 'remark.late' && set?.due) {
+    const isLonger = until !== null && Date.parse(until) > Date.parse(set.due);
+    return message('remark.late-due', { due: momentText(isLonger ? until : set.due, language) });
+  }
+  if (key === 'remark.checks-over' && set?.checks) return message('remark.checks-most', { most: set.checks });
+  return told;
+}
+
+/** Which of several pieces counts; of the last, what was made of another chance. */
+function onVersions(piece: Sound, { pieceOf, others }: About['work'], counts: Counts): readonly Message[] {
   const { student, exercise } = piece.kept;
-  if (pieceOf(student, exercise) !== piece) return [message('remark.not-last')];
-  const before = earlier.filter(({ kept }) => kept.student === student && kept.exercise === exercise);
-  const last = before.at(-1);
-  return last === undefined ? [] : [message('remark.last', { before: before.length }), ...onAttempts(last, piece)];
+  const counted = pieceOf(student, exercise) === piece;
+  if (!counted) return [message(counts === 'last' ? 'remark.not-last' : 'remark.not-best')];
+  const beside = others.filter(({ kept }) => kept.student === student && kept.exercise === exercise);
+  const last = beside.at(-1);
+  if (last === undefined) return [];
+  if (counts === 'best') return [message('remark.best', { beside: beside.length })];
+  return [message('remark.last', { before: beside.length }), ...onAttempts(last, piece)];
 }
 
 /** What the student made of another chance. */

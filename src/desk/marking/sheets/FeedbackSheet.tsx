@@ -6,8 +6,8 @@ import { type Notes, UNTOUCHED } from '../../../exchange/notes/notes.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import { type Say, sayFor } from '../../../table/say.ts';
+import { momentText } from '../../../words/moment.ts';
 import { spelled } from '../../../words/unseen.ts';
-import { momentText } from '../../setting/date-time.ts';
 import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
@@ -50,7 +50,7 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
       {set === null ? null : (
         <p>
           {spelled(set.title)}
-          {set.due === null ? null : `. ${say('feedback.due', { due: momentText(set.due, say.reader.language) })}`}
+          {set.due === null ? null : `. ${dueWords(set.due, line, say)}`}
         </p>
       )}
       {line.unread.length === 0 ? null : <p>{say('feedback.unread', { count: line.unread.length })}</p>}
@@ -69,6 +69,14 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
       ))}
     </article>
   );
+}
+
+/** To when the work was to be handed in, by the set or by what was given to this student. */
+function dueWords(due: string, { until }: BookLine, say: Say): string {
+  const { language } = say.reader;
+  return until === null
+    ? say('feedback.due', { due: momentText(due, language) })
+    : say('feedback.due-own', { due: momentText(due, language), until: momentText(until, language) });
 }
 
 interface PieceProps {

@@ -103,6 +103,7 @@ function Made({ lines, work, book, sheets }: MadeProps): VNode {
       say,
       notes.students.get(line.key),
       line.marks,
+      line.until,
       line.unread.length,
       sheets.of,
       ...workOf(line).flatMap((one) => dependsOn(one, notes)),
@@ -136,5 +137,5 @@ function Made({ lines, work, book, sheets }: MadeProps): VNode {
 function dependsOn({ exercise, counted }: ExerciseWork, { pieces }: Notes): readonly unknown[] {
   return counted === null
     ? [exercise]
-    : [counted.piece, counted.entry.marks, pieces.get(draftKey(counted.piece.handIn))];
+    : [counted.piece, counted.entry.marks, counted.entry.remarks.length, pieces.get(draftKey(counted.piece.handIn))];
 }

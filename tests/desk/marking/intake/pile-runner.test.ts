@@ -3,6 +3,7 @@ import type { Answer } from '../../../../src/desk/marking/intake/marking-worker.
 import { type DeskState, PileRunner } from '../../../../src/desk/marking/intake/pile-runner.ts';
 import { refusedAt } from '../../../../src/desk/marking/intake/refused.ts';
 import type { Intake } from '../../../../src/desk/marking/intake/taken.ts';
+import { NO_NOTES, withStudent } from '../../../../src/exchange/notes/notes.ts';
 import { message } from '../../../../src/words/message.ts';
 
 /** A worker that does nothing by itself: what it says is put into its mouth. */
@@ -64,6 +65,14 @@ describe('marking that is stopped', () => {
     expect(lying()).toEqual([]);
     expect(told.at(-1)).toMatchObject({ failed: false, progress: null });
   });
+});
+
+test('a desk that is cleared keeps the class list, and nothing else that was written', () => {
+  const { runner } = deskWith('x.json');
+  const comment = { comment: 'Measure.', until: '2026-03-13T17:00:00.000Z' };
+  runner.write((now) => ({ ...withStudent(now, { student: 'Bo', number: '' }, comment), list: 'Bo', counts: 'best' }));
+  runner.clear();
+  expect(runner.held().notes).toEqual({ ...NO_NOTES, list: 'Bo' });
 });
 
 describe('a worker that breaks down', () => {

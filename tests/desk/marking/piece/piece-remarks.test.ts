@@ -4,13 +4,14 @@ import { takeIn } from '../../../../src/desk/marking/intake/intake.ts';
 import { refusedAt, unreadAmong } from '../../../../src/desk/marking/intake/refused.ts';
 import type { Sound } from '../../../../src/desk/marking/intake/taken.ts';
 import { pieceRemarks } from '../../../../src/desk/marking/piece/piece-remarks.ts';
-import { theClass } from '../../../../src/desk/marking/the-class.ts';
-import { momentText } from '../../../../src/desk/setting/date-time.ts';
+import { LAST, theClass } from '../../../../src/desk/marking/the-class.ts';
 import type { AlikeDrafts } from '../../../../src/exchange/class/alike/alike-drafts.ts';
+import type { Counts } from '../../../../src/exchange/class/counting.ts';
 import { gradebookOf } from '../../../../src/exchange/class/gradebook.ts';
 import type { HandIn } from '../../../../src/exchange/hand-in.ts';
 import { setOrder } from '../../../../src/exchange/set-order.ts';
 import { setMark } from '../../../../src/exchange/write-set.ts';
+import { momentText } from '../../../../src/words/moment.ts';
 import { say } from '../../../../src/words/say.ts';
 import { rightOverlap } from '../../../exchange/hand-ins.ts';
 import { weekTwo } from '../../../exchange/sets.ts';
@@ -33,19 +34,26 @@ async function laid(...work: readonly HandIn[]): Promise<readonly Sound[]> {
   return found;
 }
 
+interface Given {
+  readonly lost: readonly string[];
+  readonly alike: readonly AlikeDrafts[];
+  readonly counts: Counts;
+  readonly until: readonly (readonly [string, string])[];
+}
+
 /** What is said of the piece at a place among those that lie on the desk. */
 function saidOf(
   sound: readonly Sound[],
   at: number,
-  { lost = [], alike = [] }: { readonly lost?: readonly string[]; readonly alike?: readonly AlikeDrafts[] } = {},
+  { lost = [], alike = [], counts = 'last', until = [] }: Partial<Given> = {},
 ): readonly string[] {
   const unread = unreadAmong(lost.map((where) => refusedAt(where, { text: 'cut off', values: {} })));
   const book = gradebookOf(
     sound.map(({ entry }) => entry),
     set,
-    unread,
+    { unread, counts, until: new Map(until) },
   );
-  const about = { book, work: theClass(sound), set, alike, language: 'en' };
+  const about = { book, work: theClass(sound, { ...LAST, counts }), counts, set, alike, language: 'en' };
   const reader = { language: 'en', unit: 'cm' } as const;
   return pieceRemarks(sound[at] as Sound, about).map((one) => say(one, reader));
 }
@@ -69,6 +77,28 @@ test('of several pieces it is said which counts', async () => {
   const both = await laid(handedIn('Ana'), handedIn('Ana', { saved: '2026-03-05T12:00:00.000Z', checks: 2 }));
   expect(saidOf(both, 0)).toEqual(['another was handed in later, and counts; this one counts for nothing']);
   expect(saidOf(both, 1)).toEqual(['handed in once before; this is the last, and counts']);
+});
+
+test('where the best counts it is said which that is', async () => {
+  const narrow = rightOverlap.steps.map((step) => ({ ...step, distance: '1 cm' }));
+  const worse = handedIn('Ana', { steps: narrow, saved: '2026-03-05T12:00:00.000Z', checks: 2 });
+  const both = await laid(handedIn('Ana'), worse);
+  expect(saidOf(both, 0, { counts: 'best' })).toEqual([
+    'another was handed in besides; this one earned most, and counts',
+  ]);
+  expect(saidOf(both, 1, { counts: 'best' })).toEqual([
+    'another earned more, or as much later, and counts; this one counts for nothing',
+  ]);
+});
+
+test('who has more time is late only after it, and is told that time', async () => {
+  const late = await laid(handedIn('Ana', { saved: '2026-03-09T10:00:00.000Z' }));
+  const until = (moment: string) => saidOf(late, 0, { until: [['ana', moment]] });
+  expect(until('2026-03-09T10:00:00.000Z')).toEqual([expect.stringMatching(/^has time until Monday/)]);
+  expect(until('2026-03-08T10:00:00.000Z')).toEqual([
+    expect.stringMatching(/^has time until Sunday/),
+    expect.stringMatching(/^late: it was to be handed in by Sunday/),
+  ]);
 });
 
 test('of a second chance it is said what was mended and what was not', async () => {
@@ -108,8 +138,9 @@ test('one that says of which exercise it is, is named at a piece of that exercis
   const remarksWith = (lost: string): number => {
     const who = { student: 'Ana', number: '' };
     const unread = [{ file: 'cut.json', who, exercise: lost, part: null }];
-    const book = gradebookOf([piece.entry], set, unread);
-    return pieceRemarks(piece, { book, work: theClass([piece]), set, alike: [], language: 'en' }).length;
+    const book = gradebookOf([piece.entry], set, { unread });
+    return pieceRemarks(piece, { book, work: theClass([piece]), counts: 'last', set, alike: [], language: 'en' })
+      .length;
   };
   expect([remarksWith('overlap'), remarksWith('swing')]).toEqual([1, 0]);
 });
