@@ -102,6 +102,22 @@ test('a teacher makes a set: the file and the link are the same set, and it is k
   await seen.close();
   await page.reload();
   await expect(page.locator('.desk-chosen > li')).toHaveCount(2);
+  // One of its exercises has left the course: the set is told of, and stays as it is until another is begun.
+  const lying = () => page.evaluate(() => localStorage.getItem('gorgeline.desk.set') ?? '');
+  const readable = await lying();
+  const gone = readable.replace('"overlap"', '"pocket-welt"');
+  await page.evaluate((text) => localStorage.setItem('gorgeline.desk.set', text), gone);
+  await page.reload();
+  await expect(page.getByRole('alert')).toContainText('This copy of the course has no exercise “pocket-welt”.');
+  await axe(page);
+  expect(await downloaded(page, 'save-unread')).toMatchObject({ name: 'week-2-overlap.set.json', text: gone });
+  await page.reload();
+  expect(await lying()).toBe(gone);
+  for (const _ of [1, 2]) await act(page, 'new-set').click();
+  await expect(page.locator('.desk-chosen > li')).toHaveCount(0);
+  await page.evaluate((text) => localStorage.setItem('gorgeline.desk.set', text), readable);
+  await page.reload();
+
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.desk-printed')).toContainText('Week 2: overlap');
   await expect(page.locator('.desk-printed')).toContainText('its file, week-2-overlap.set.json, on this page:');

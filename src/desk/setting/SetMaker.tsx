@@ -14,6 +14,7 @@ import { HandOut } from './HandOut.tsx';
 import { Pool } from './Pool.tsx';
 import { PrintedSheet } from './PrintedSheet.tsx';
 import { type Change, type Sheet, withoutStrayRules } from './sheet.ts';
+import { UnreadSet } from './UnreadSet.tsx';
 import { useSetSheet } from './use-set-sheet.ts';
 
 interface SetMakerProps {
@@ -31,7 +32,7 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
     () => new Map(lessons.flatMap(({ exercises }) => exercises).map((card) => [card.id, card])),
     [lessons],
   );
-  const { sheet, change, clear, kept } = useSetSheet([...cards.keys()], say('desk.name-start'));
+  const { sheet, change, clear, kept, unread } = useSetSheet([...cards.keys()], say('desk.name-start'));
   const rules = [...new Set(sheet.exercises.flatMap(({ exercise }) => cards.get(exercise)?.rules ?? []))];
   const set = withoutStrayRules(sheet, rules);
   const address = addressOf(way, set);
@@ -41,6 +42,7 @@ export function SetMaker({ lessons, way, language }: SetMakerProps): VNode {
     change(() => read.set);
     return spelled(say('desk.opened-set', { title: read.set.title }));
   };
+  if (unread !== null) return <UnreadSet unread={unread} say={say} onBegin={clear} />;
   // Nothing is built but the place for it: the sheet that was kept would push aside another.
   if (kept === null) return <div class="desk" />;
   return (

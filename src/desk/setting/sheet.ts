@@ -1,9 +1,11 @@
 import type { Name } from '../../drafting/step.ts';
 import { tidied } from '../../exchange/notes/given-mark.ts';
 import { readSet } from '../../exchange/read-set.ts';
+import { refusalOf } from '../../exchange/refusal.ts';
 import type { ProblemSet, SetExercise } from '../../exchange/set.ts';
 import { unfinishedSetForm } from '../../exchange/set-form.ts';
 import { setJson } from '../../exchange/write-set.ts';
+import type { Message } from '../../words/message.ts';
 
 /** A set while it is made: its title may be empty yet, and it may have no exercises. */
 export type Sheet = ProblemSet;
@@ -73,8 +75,15 @@ export function printSheet(sheet: Sheet): string {
   return JSON.stringify(setJson(sheet));
 }
 
-/** What was kept of a sheet; null when it cannot be read. */
-export function takeUpSheet(text: string | null, exercises: readonly Name[]): Sheet | null {
-  const read = text === null ? null : readSet(text, exercises, unfinishedSetForm);
-  return read?.ok ? read.set : null;
+/** A sheet that was kept and cannot be read any more: the text as it was kept, and why. */
+export interface UnreadSheet {
+  readonly text: string;
+  readonly why: Message;
+}
+
+/** What was kept of a sheet; null where nothing was. */
+export function takeUpSheet(text: string | null, exercises: readonly Name[]): Sheet | UnreadSheet | null {
+  if (text === null) return null;
+  const read = readSet(text, exercises, unfinishedSetForm);
+  return read.ok ? read.set : { text, why: refusalOf(read.faults) };
 }

@@ -100,6 +100,13 @@ export const desk = {
     'That clears the set on this sheet. Save it first if it is still wanted. Press again to clear it.',
   ),
   'desk.needs-exercise': plain('Take an exercise first.'),
+  'desk.unread': entry(
+    ['why'],
+    'The set kept in this browser cannot be read any more, and lies here as it was. {why} Save it as a file if it is still wanted.',
+  ),
+  'desk.unread-save': plain('Save it as a file'),
+  'desk.unread-saved': entry(['file'], '“{file}” is saved, as it was kept.'),
+  'desk.unread-sure': plain('That takes it out of this browser for good. Press again to begin another set.'),
   'desk.kept': plain('Kept in this browser as you write.'),
   'desk.not-kept': plain('This browser keeps nothing. Save the set as a file before you leave.'),
 

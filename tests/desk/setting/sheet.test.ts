@@ -13,6 +13,7 @@ import {
 } from '../../../src/desk/setting/sheet.ts';
 import { readSet } from '../../../src/exchange/read-set.ts';
 import { writeSet } from '../../../src/exchange/write-set.ts';
+import { say } from '../../../src/words/say.ts';
 
 const known = ['overlap', 'roll-line', 'swing', 'notch-level'];
 const fresh = freshSheet('Week 2', 'b');
@@ -69,9 +70,17 @@ describe('the work sheet', () => {
     }
   });
 
-  test('is begun afresh where what was kept is damaged, or there is nothing', () => {
-    expect(takeUpSheet(printSheet(full).slice(3), known)).toBeNull();
-    expect(takeUpSheet(printSheet(full), ['overlap'])).toBeNull();
+  test('is given as it was kept, with why, where it cannot be read, and is begun afresh only where there is nothing', () => {
+    const whyOf = (text: string, exercises = known) => {
+      const found = takeUpSheet(text, exercises);
+      if (found === null || !('why' in found)) throw new Error('It was read.');
+      expect(found.text).toBe(text);
+      return say(found.why, { language: 'en', unit: 'cm' });
+    };
+    expect(whyOf(printSheet(full).slice(0, -9))).toMatch(/^This is not a whole file of the course/);
+    expect(whyOf('')).toMatch(/^The file is empty/);
+    const left = known.filter((name) => name !== 'swing');
+    expect(whyOf(printSheet(full), left)).toMatch(/exercises\[2\].*This copy of the course has no exercise “swing”/);
     expect(takeUpSheet(null, known)).toBeNull();
   });
 });
