@@ -130,6 +130,14 @@ export const table = {
     'From the hollow between the collarbones, not from the shoulder, straight down to the waist.',
   ),
   'table.to-take.back-waist': plain('From the bone at the back of the neck straight down to the waist.'),
+  'table.measure-empty': plain('Nothing is written here. Write what the tape showed, with its unit.'),
+  'table.measure-out': entry(
+    ['found', 'least', 'most'],
+    'This is {found}. An adult’s lies between {least} and {most}: look at the tape again, and at the unit.',
+  ),
+  'table.measures-swapped': plain(
+    'Laid on the table. But the front waist length is longer than the back waist length, which is very rare: look whether the two are swapped.',
+  ),
   'table.setup': plain('Figure, house rules, strictness'),
   'table.figure': plain('Figure'),
   'table.figure-person': entry(['name', 'note'], '{name}. {note}'),
