@@ -108,6 +108,16 @@ test('a curve is drawn by keyboard: marks one by one, the last taken out again, 
   await expect(page.locator('.blank-taken')).toHaveText('front neck point');
   await tabTo(page, '#blank-through');
   await fill(page, 'neck point');
+  // A line alone does not say whether along it or square to it: nothing is drawn as if it had not been written.
+  await tabTo(page, '#blank-leave');
+  await page.keyboard.type('centre front');
+  await tabTo(page, '[data-do="draw"]');
+  await expect(page.locator('.blank-note')).toHaveText(/^“centre front” can mean more than one thing here/);
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#blank-leave')).toBeFocused();
+  await expect(page.locator('.step')).toHaveCount(0);
+  await page.keyboard.press('Escape');
+  await page.locator('#blank-through').focus();
   // Enter in the empty blank draws what is complete.
   await page.keyboard.press('Enter');
   await expect(page.locator('.step')).toHaveCount(1);
@@ -115,6 +125,11 @@ test('a curve is drawn by keyboard: marks one by one, the last taken out again, 
   const leave = page.locator('.step .blank-words[data-field="leave"]');
   await leave.focus();
   await page.keyboard.press('Enter');
+  // In the working it stays written too, until it can be read.
+  await fill(page, 'centre front');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.step .blank-note')).toBeVisible();
+  await page.locator('.step .blank-input').fill('');
   await fill(page, 'square to centre front');
   await expect(page.locator('.step')).toContainText('leaving square to centre front');
   // The keyboard stays where it mended the sentence.

@@ -74,7 +74,11 @@ export function useBlank(control: BlankControl, begins = false): BlankState {
       read && !read.ok && (!focused || isWrong(blank, shown)) ? say.message(troubleOf(read, blank, typing)) : null,
     worth: read?.ok && read.worth ? amountText(read.worth, say) : null,
     shown,
-    focus: () => setters.setFocused(true),
+    focus: () => {
+      setters.setFocused(true);
+      // Words that were left here unread: which of the list was meant?
+      if (words !== null) setters.setOpen(true);
+    },
     type: (text) => {
       setters.setWords(text);
       setters.setOpen(
