@@ -41,9 +41,9 @@ interface SheetInputs {
 
 /** The sheet as it looks and as it is pointed at, and the sentence beside it. */
 export function useSheet(inputs: SheetInputs) {
-  const { exercise, room, bench, dispatch, say, speak, toFirst } = inputs;
+  const { exercise, room, bench, say, speak } = inputs;
+  const { steps, upTo } = bench;
   const pointer = useMemo(() => new UnderPointer(), []);
-  const { hand, steps, upTo } = bench;
   const shown = useMemo(() => shownOn(exercise.shows, room.givens), [exercise, room]);
   const scenes = useScenes(inputs, shown);
   const scene = useMemo(() => scenes.still({ steps, upTo }), [scenes, steps, upTo]);
@@ -61,7 +61,7 @@ export function useSheet(inputs: SheetInputs) {
       grips,
       say,
       looks,
-      holding: hand !== null,
+      holding: bench.hand !== null,
       dragging: bench.dragging !== null,
       moving: inputs.moving,
       motion: inputs.motion,
@@ -69,18 +69,13 @@ export function useSheet(inputs: SheetInputs) {
       onSay: speak,
       ...hands,
     },
-    sentenceProps: {
-      hand,
-      sheet,
-      looks,
-      targets: exercise.targets,
-      shown,
-      say,
-      dispatch,
-      toFirst,
-      onDrawn: () => pointer.point(null),
-    },
+    sentenceProps: sentenceBeside(inputs, { sheet, looks, shown, onDrawn: () => pointer.point(null) }),
   };
+}
+
+/** The sentence in hand, beside the sheet as it looks. */
+function sentenceBeside<Seen>({ bench, exercise, say, dispatch, toFirst }: SheetInputs, seen: Seen) {
+  return { ...seen, hand: bench.hand, targets: exercise.targets, say, dispatch, toFirst };
 }
 
 /** What the step would make if the pointer pressed where it is, or as far as the blanks are filled. */

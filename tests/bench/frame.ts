@@ -121,7 +121,7 @@ async function takePaper(page: Page): Promise<Point> {
   const frame = await page.locator('.sheet-frame').boundingBox();
   if (!frame) throw new Error('There is no sheet in sight.');
   const at = { x: frame.x + 80, y: frame.y + frame.height - 60 };
-  const seen = () => page.locator('.sheet-words').getAttribute('data-view');
+  const seen = async () => (await page.locator('.sheet-board .mark').first().boundingBox())?.x;
   const before = await seen();
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();

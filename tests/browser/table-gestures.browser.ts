@@ -14,6 +14,19 @@ async function seen(page: Page): Promise<Seen> {
   return { scale, x, y };
 }
 
+/** Where a mark and a word on the sheet are on the screen, CSS pixels. */
+async function lying(page: Page): Promise<readonly number[]> {
+  const boxes = ['.sheet-board .mark', '.sheet-words .words'].map((one) => page.locator(one).first().boundingBox());
+  return (await Promise.all(boxes)).flatMap((box) => (box ? [box.x, box.y] : []));
+}
+
+/** Whether all went along with a hand, within a pixel. */
+function went(from: readonly number[], to: readonly number[], by: { readonly x: number; readonly y: number }): boolean {
+  return from.every(
+    (place, index) => Math.abs((to[index] ?? Number.NaN) - place - (index % 2 === 0 ? by.x : by.y)) < 1,
+  );
+}
+
 test('the mouse moves the paper by an empty place, and the wheel brings it nearer where one works on it', async ({
   page,
 }) => {
@@ -26,12 +39,24 @@ test('the mouse moves the paper by an empty place, and the wheel brings it neare
   expect((await seen(page)).scale).toBe(before.scale);
   const now = await onScreen(page, { x: 120, y: 200 });
   await page.mouse.move(now.x, now.y);
+  const lay = await lying(page);
+  expect(lay).toHaveLength(4);
   await page.mouse.down();
-  await page.mouse.move(now.x - 90, now.y + 30, { steps: 9 });
+  // Also further than the paper lies ready around the frame, and back.
+  for (const by of [
+    { x: -90, y: 30 },
+    { x: -430, y: 30 },
+    { x: -120, y: 290 },
+    { x: -90, y: 30 },
+  ]) {
+    await page.mouse.move(now.x + by.x, now.y + by.y, { steps: 9 });
+    expect(went(lay, await lying(page), by)).toBe(true);
+  }
   await page.mouse.up();
   const moved = await seen(page);
   expect(moved.scale).toBeCloseTo(before.scale, 6);
   expect(moved.x).toBeLessThan(before.x - 60);
+  expect(went(lay, await lying(page), { x: -90, y: 30 })).toBe(true);
   await page.locator('.sheet-frame').focus();
   const at = await onScreen(page, { x: 120, y: 200 });
   await page.mouse.move(at.x, at.y);

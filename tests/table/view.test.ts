@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fitView, movedView, resizedView, toPixels, toSheet } from '../../src/table/board/view.ts';
+import { fitView, movedView, resizedView, slideBetween, toPixels, toSheet } from '../../src/table/board/view.ts';
 
 const box = { min: { x: -100, y: -50 }, max: { x: 100, y: 450 } };
 const desk = { width: 700, height: 460 };
@@ -32,6 +32,28 @@ describe('paper that is moved and stretched by hand', () => {
 
   test('lies as it lay where the hand does nothing', () => {
     expect(movedView(view, from, from, 1)).toEqual(view);
+  });
+});
+
+describe('paper that is slid', () => {
+  const laid = fitView(box, desk);
+  const at = (x: number, y: number, factor = 1) => movedView(laid, { x: 0, y: 0 }, { x, y }, factor);
+
+  test('is slid by what its origin moved, as far as half a frame each way', () => {
+    for (const [x, y] of [
+      [0, 0],
+      [-12, 7.5],
+      [350, -230],
+    ] as const) {
+      const by = slideBetween(laid, at(x, y), desk);
+      expect(by?.x).toBeCloseTo(x, 9);
+      expect(by?.y).toBeCloseTo(y, 9);
+    }
+  });
+
+  test('is laid anew beyond that, and where it is nearer or further', () => {
+    for (const view of [at(351, 0), at(-351, 0), at(0, 231), at(0, -231), at(3, 3, 1.01)])
+      expect(slideBetween(laid, view, desk)).toBeNull();
   });
 });
 

@@ -4,7 +4,10 @@ import type { Size, View } from './view.ts';
 
 /** What the awake sheet tells the table. */
 export interface SheetEvents {
+  /** The sheet is laid anew in its frame. */
   readonly onView: (view: View) => void;
+  /** The paper is slid that many pixels from where it was laid last; null: it lies there. What lies over it goes along. */
+  readonly onSlide: (by: Point | null) => void;
   /** A handle or a free mark was dragged to a place. */
   readonly onHandle: (key: string, to: Point) => void;
   readonly onLetGo: () => void;
@@ -26,6 +29,7 @@ export interface AwakeSheet {
   readonly show: (view: View) => void;
   readonly zoom: (factor: number, about: Point | null) => void;
   readonly resize: (size: Size) => void;
+  /** As it is seen at this moment, slid or laid. */
   readonly view: () => View;
   readonly size: () => Size;
   readonly destroy: () => void;

@@ -8,6 +8,8 @@ export interface Hands {
   readonly onLetGo: () => void;
   /** The paper is moved from one place to another, and stretched by a factor about it. */
   readonly onMove: (from: Point, to: Point, factor: number) => void;
+  /** No hand is on the paper any more. */
+  readonly onRest: () => void;
 }
 
 /** Something held: by which pointer, and how far from that pointer it is. */
@@ -83,7 +85,7 @@ export class Gestures {
   }
 
   #up({ pointerId }: PointerEvent): void {
-    this.#onPaper.delete(pointerId);
+    if (this.#onPaper.delete(pointerId) && this.#onPaper.size === 0) this.#hands.onRest();
     if (this.#held?.pointer !== pointerId) return;
     this.#held = null;
     delete this.#board.dataset.held;

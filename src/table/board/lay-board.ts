@@ -5,8 +5,9 @@ import type { AwakeSheet, Grip, SheetEvents } from './awake-sheet.ts';
 import { Gestures } from './gestures.ts';
 import { Painter, ringOf } from './painter.ts';
 import { layPaper, type Paper } from './paper.ts';
+import { slide } from './slide.ts';
 import { made } from './svg.ts';
-import { fitView, movedView, resizedView, type Size, toPixels, toSheet, type View } from './view.ts';
+import { fitView, movedView, resizedView, type Size, slideBetween, toPixels, toSheet, type View } from './view.ts';
 
 /** How near a finger must come to take hold of something, px; and how far past its ring a mouse may be. */
 const FINGER_REACH = 32;
@@ -26,6 +27,8 @@ class Board implements AwakeSheet {
   readonly #gestures: Gestures;
   #size: Size;
   #view: View;
+  /** The view that the sheet was laid in: it is slid from there while a hand moves the paper. */
+  #laid: View;
   #shown: { readonly drawing: Drawing; readonly grips: readonly Grip[] } | null = null;
 
   constructor(host: HTMLElement, box: Box, id: string, events: SheetEvents) {
@@ -38,10 +41,14 @@ class Board implements AwakeSheet {
       holdAt: (p, byFinger) => this.#holdAt(p, byFinger),
       onHold: (key, to) => events.onHandle(key, toSheet(this.#view, to)),
       onLetGo: events.onLetGo,
-      onMove: (from, to, factor) => this.show(movedView(this.#view, from, to, factor)),
+      onMove: (from, to, factor) => this.#move(movedView(this.#view, from, to, factor)),
+      onRest: () => {
+        if (this.#laid !== this.#view) this.show(this.#view);
+      },
     });
     this.#size = { width: host.clientWidth, height: host.clientHeight };
     this.#view = fitView(box, this.#size);
+    this.#laid = this.#view;
     this.show(this.#view);
   }
 
@@ -57,7 +64,9 @@ class Board implements AwakeSheet {
 
   show(view: View): void {
     const scaled = view.scale !== this.#view.scale;
+    if (this.#laid !== this.#view) this.#slide(null);
     this.#view = view;
+    this.#laid = view;
     this.#paper.move(view);
     this.#painter.move(view.origin);
     if (scaled && this.#shown) this.paint(this.#shown.drawing, this.#shown.grips);
@@ -87,6 +96,21 @@ class Board implements AwakeSheet {
   destroy(): void {
     this.#gestures.end();
     this.#root.remove();
+  }
+
+  /** Laying the sheet has all of the paper painted again, and its words looked through: while a hand moves it, it is slid. */
+  #move(view: View): void {
+    const by = slideBetween(this.#laid, view, this.#size);
+    if (by === null) this.show(view);
+    else {
+      this.#view = view;
+      this.#slide(by);
+    }
+  }
+
+  #slide(by: Point | null): void {
+    slide(this.#root, by);
+    this.#events.onSlide(by);
   }
 
   /** The nearest grip that a hand at a place takes hold of. */

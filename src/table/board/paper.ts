@@ -1,5 +1,5 @@
 import { made, set } from './svg.ts';
-import type { View } from './view.ts';
+import { REACH, type View } from './view.ts';
 
 /** The marking paper under a board: dots that move and grow with the sheet, and the hatch of the cloth's other side. */
 export interface Paper {
@@ -7,7 +7,7 @@ export interface Paper {
   readonly rule: (dots: number) => void;
 }
 
-/** Lays marking paper over the whole of a picture. */
+/** Lays marking paper over the whole of a picture, and as far around it as it may be slid. */
 export function layPaper(root: SVGSVGElement, id: string): Paper {
   const defs = made('defs', {});
   const dot = made('circle', { class: 'paper-dot', cx: '0.6', cy: '0.6', r: '0.6' });
@@ -22,7 +22,9 @@ export function layPaper(root: SVGSVGElement, id: string): Paper {
   hatch.append(made('path', { class: 'cloth-hatch', d: 'M0 0V7' }));
   dots.append(dot);
   defs.append(dots, hatch);
-  const whole = { width: '100%', height: '100%' };
+  const share = (frames: number): string => `${100 * frames}%`;
+  const [before, across] = [share(-REACH), share(1 + 2 * REACH)];
+  const whole = { x: before, y: before, width: across, height: across };
   root.append(
     defs,
     made('rect', { class: 'paper', ...whole }),

@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/point.ts';
+import { type Point, subtract } from '../../geometry/point.ts';
 import { type Box, centreOf, heightOf, widthOf } from '../drawing/box.ts';
 
 /** How the sheet lies in its frame: pixels a mm, and where its origin is, in pixels from the frame's top left. */
@@ -51,6 +51,19 @@ export function movedView({ scale, origin }: View, from: Point, to: Point, facto
     scale: next,
     origin: { x: to.x - (from.x - origin.x) * grown, y: to.y - (from.y - origin.y) * grown },
   };
+}
+
+/** How far the paper is slid before it is laid anew, in frames: it lies ready that far on every side of the one that shows it. */
+export const REACH = 0.5;
+
+/**
+ * How far a sheet laid in one view has to be slid to be seen in another, px. Null where it has to be laid anew: it is nearer or
+ * further then, or would be slid past what lies ready.
+ */
+export function slideBetween(laid: View, seen: View, { width, height }: Size): Point | null {
+  const by = subtract(seen.origin, laid.origin);
+  const ready = Math.abs(by.x) <= width * REACH && Math.abs(by.y) <= height * REACH;
+  return seen.scale === laid.scale && ready ? by : null;
 }
 
 /** The view that brings a place to the middle of the frame. */

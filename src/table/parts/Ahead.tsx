@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import { isDrawn } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Point } from '../../geometry/point.ts';
-import { boxIn, type Size, toPixels, type View } from '../board/view.ts';
+import { boxIn, REACH, type Size, toPixels, type View } from '../board/view.ts';
 import { padded } from '../drawing/box.ts';
 import type { Part } from '../drawing/drawing.ts';
 import { InkPart } from '../drawing/Ink.tsx';
@@ -29,7 +29,7 @@ interface AheadProps extends Looks {
   readonly cross: Point | null;
 }
 
-/** Lines run this far past the frame, px: their ends are not seen. */
+/** Lines run this far past where the paper may be slid to, px: their ends are not seen. */
 const PAST = 20;
 
 /**
@@ -38,7 +38,8 @@ const PAST = 20;
  */
 export function Ahead({ pointer, ahead, sheet, id, view, size, cross }: AheadProps): VNode {
   const { pointed, lit } = useUnder(pointer);
-  const box = padded(boxIn(view, size), PAST / view.scale);
+  const past = PAST + REACH * Math.max(size.width, size.height);
+  const box = padded(boxIn(view, size), past / view.scale);
   const caught = lit.flatMap((name): Part[] => {
     const shape = sheet.shapes.get(name);
     return shape && isDrawn(shape) ? shapeParts(shape, 'cue', box, name) : [];

@@ -2,6 +2,7 @@ import type { ComponentChildren, VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Point } from '../../geometry/point.ts';
 import type { AwakeSheet } from '../board/awake-sheet.ts';
+import { slide } from '../board/slide.ts';
 import type { Size, View } from '../board/view.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { SheetDrawing } from '../drawing/SheetDrawing.tsx';
@@ -43,29 +44,12 @@ const SPREAD = 1200;
 
 /** The sheet in its frame: the built picture first, then the awake board in its place, and words over both. */
 export function Sheet(props: SheetProps): VNode {
-  const { id, drawing, home, grips, say } = props;
-  const [view, setView] = useState<View | null>(null);
-  const frame = useRef<HTMLDivElement>(null);
-  const host = useRef<HTMLDivElement>(null);
-  const board = useBoard({
-    host,
-    frame,
-    id,
-    home,
-    drawing,
-    grips,
-    motion: props.motion,
-    say,
-    onView: setView,
-    onDrag: props.onDrag,
-    onLetGo: props.onLetGo,
-  });
-  useWhole(board.sheet, home, props.dragging);
+  const { id, drawing, home, say } = props;
+  const { frame, host, over, board, view, cross, handlers } = useAwake(props);
   const bar = useMemo(
     () => <SheetBar board={board.sheet} home={home} failed={board.failed} say={say} {...props.bar} />,
     [board, home, say, props.bar],
   );
-  const gestures = useFrame({ ...props, board: board.sheet, view, frame });
   return (
     <div class="table-sheet" data-awake={board.sheet !== null} data-holding={props.holding}>
       <div
@@ -76,12 +60,14 @@ export function Sheet(props: SheetProps): VNode {
         role="application"
         aria-label={say('table.sheet')}
         aria-describedby={`${id}-keys`}
-        {...gestures.handlers}
+        {...handlers}
       >
         {view === null ? <Still drawing={drawing} id={id} say={say} /> : null}
         <div class="sheet-board" ref={host} />
         {view && board.sheet ? (
-          <OverBoard {...props} board={board.sheet} view={view} size={board.sheet.size()} cross={gestures.cross} />
+          <div class="sheet-over" ref={over}>
+            <OverBoard {...props} board={board.sheet} view={view} size={board.sheet.size()} cross={cross} />
+          </div>
         ) : null}
       </div>
       <p id={`${id}-keys`} class="unseen">
@@ -92,6 +78,22 @@ export function Sheet(props: SheetProps): VNode {
       {props.below}
     </div>
   );
+}
+
+/** Wakes the sheet: its board, the view that was laid last, and what hands and keys do there. */
+function useAwake(props: SheetProps) {
+  const { id, home, drawing, grips, motion, say, onDrag, onLetGo } = props;
+  const [view, setView] = useState<View | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const host = useRef<HTMLDivElement>(null);
+  const over = useRef<HTMLDivElement>(null);
+  const onSlide = (by: Point | null): void => {
+    if (over.current) slide(over.current, by);
+  };
+  const shown = { id, home, drawing, grips, motion, say };
+  const board = useBoard({ ...shown, host, frame, onView: setView, onSlide, onDrag, onLetGo });
+  useWhole(board.sheet, home, props.dragging);
+  return { frame, host, over, board, view, ...useFrame({ ...props, board: board.sheet, frame }) };
 }
 
 /** The picture that the page was built with, until the board is awake. */

@@ -19,6 +19,7 @@ interface BoardInputs {
   readonly motion: InMotion;
   readonly say: Say;
   readonly onView: (view: View) => void;
+  readonly onSlide: (by: Point | null) => void;
   readonly onDrag: (held: Held, to: Point) => void;
   readonly onLetGo: () => void;
 }
@@ -67,6 +68,7 @@ async function awakeBoard(now: { readonly current: BoardInputs }, isGone: () => 
   if (isGone() || !host.current) return null;
   return layBoard(host.current, home, id, {
     onView: (view) => now.current.onView(view),
+    onSlide: (by) => now.current.onSlide(by),
     onHandle: (key, to) => {
       const held = now.current.grips.find((one) => one.key === key);
       if (held) now.current.onDrag(held, to);

@@ -3,7 +3,7 @@ import type { Name } from '../../drafting/step.ts';
 import type { Point } from '../../geometry/point.ts';
 import { arrowWay } from '../arrow-way.ts';
 import type { AwakeSheet } from '../board/awake-sheet.ts';
-import { fitView, toPixels, toSheet, type View } from '../board/view.ts';
+import { fitView, toPixels, toSheet } from '../board/view.ts';
 import type { Box } from '../drawing/box.ts';
 import type { Pointed } from '../model/point-at.ts';
 import type { Say } from '../say.ts';
@@ -28,7 +28,6 @@ export interface Pointing {
 
 interface FrameInputs extends Pointing {
   readonly board: AwakeSheet | null;
-  readonly view: View | null;
   readonly frame: { readonly current: HTMLElement | null };
 }
 
@@ -52,9 +51,9 @@ const WHEEL_STEP = 1.0015;
 export function useFrame(inputs: FrameInputs): FrameGestures {
   const [cross, setCross] = useState<Point | null>(null);
   const press = useRef<Press | null>(null);
-  const { view, read, onHover, onPoint } = inputs;
+  const { board, read, onHover, onPoint } = inputs;
   const look = (p: Point, reach: number): Pointed | null => {
-    const pointed = view ? read(p, reach / view.scale) : null;
+    const pointed = board ? read(p, reach / board.view().scale) : null;
     onHover(pointed);
     return pointed;
   };
@@ -82,7 +81,7 @@ interface Frame extends FrameInputs {
   readonly point: (p: Point, reach: number) => void;
 }
 
-function pointerHandlers({ board, view, frame, press, look, away, point, setCross, holding }: Frame) {
+function pointerHandlers({ board, frame, press, look, away, point, setCross, holding }: Frame) {
   const pixelsOf = (event: PointerEvent | WheelEvent): Point => {
     const box = (frame.current as HTMLElement).getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
@@ -93,17 +92,17 @@ function pointerHandlers({ board, view, frame, press, look, away, point, setCros
         event.button === 0 && press.current === null ? { id: event.pointerId, at: pixelsOf(event) } : null;
     },
     onPointerMove: (event: PointerEvent): void => {
-      if (view && event.pointerType === 'mouse' && event.buttons === 0 && holding)
-        look(toSheet(view, pixelsOf(event)), MOUSE_REACH);
+      if (board && event.pointerType === 'mouse' && event.buttons === 0 && holding)
+        look(toSheet(board.view(), pixelsOf(event)), MOUSE_REACH);
     },
     onPointerUp: (event: PointerEvent): void => {
       const down = press.current;
       press.current = null;
       const at = pixelsOf(event);
-      if (!view || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL)
+      if (!board || !down || down.id !== event.pointerId || Math.hypot(at.x - down.at.x, at.y - down.at.y) > STILL)
         return;
       setCross(null);
-      point(toSheet(view, at), event.pointerType === 'mouse' ? MOUSE_REACH : FINGER_REACH);
+      point(toSheet(board.view(), at), event.pointerType === 'mouse' ? MOUSE_REACH : FINGER_REACH);
     },
     onPointerCancel: (): void => {
       press.current = null;
@@ -146,19 +145,16 @@ function keyHandlers(frame: Frame) {
 }
 
 /** Moves the pointer of the arrow keys and says where it is; false for other keys. */
-function moveCross(
-  event: KeyboardEvent,
-  { board, view, cross, setCross, look, where, called, say, onSay }: Frame,
-): boolean {
+function moveCross(event: KeyboardEvent, { board, cross, setCross, look, where, called, say, onSay }: Frame): boolean {
   const way = arrowWay(event);
-  if (!way || !view || !board) return false;
+  if (!way || !board) return false;
   const { width, height } = board.size();
-  const from = cross ?? toSheet(view, { x: width / 2, y: height / 2 });
+  const from = cross ?? toSheet(board.view(), { x: width / 2, y: height / 2 });
   // An arrow with Shift comes ten times as long.
   const stride = event.shiftKey ? FINE / 10 : STRIDE;
   const to = { x: Math.round(from.x) + way.x * stride, y: Math.round(from.y) + way.y * stride };
   setCross(to);
-  keepInSight(board, view, to);
+  keepInSight(board, to);
   const pointed = look(to, MOUSE_REACH);
   onSay(
     say('table.pointer-at', {
@@ -170,7 +166,8 @@ function moveCross(
 }
 
 /** Moves the paper along when the pointer leaves the frame. */
-function keepInSight(board: AwakeSheet, view: View, p: Point): void {
+function keepInSight(board: AwakeSheet, p: Point): void {
+  const view = board.view();
   const { width, height } = board.size();
   const at = toPixels(view, p);
   const dx = at.x < 20 ? 60 : at.x > width - 20 ? -60 : 0;
