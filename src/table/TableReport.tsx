@@ -30,7 +30,7 @@ export function TableReport({ table, inSet, onward }: TableReportProps): VNode |
       onward={onward}
       say={say}
       onShow={table.toggleRight}
-      onAgain={marking.rubOut}
+      onRubOut={marking.rubOut}
     />
   );
 }

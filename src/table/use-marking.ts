@@ -31,11 +31,18 @@ export interface Marking {
   readonly rubOut: () => void;
 }
 
+/** What lies on the table to be marked: the order, what it was laid by, and how many steps are drawn for it. */
+interface OnTable {
+  readonly order: Order;
+  readonly setting: Setting;
+  readonly drawn: number;
+}
+
 /**
  * The red pencil: marks the draft when asked, and keeps its marks until they are rubbed out. They are those of one order:
- * on another they are not shown. The best marks stay for the contents page; those of a set are for the teacher to give.
+ * on another they are not shown, nor on a sheet that was cleared. The best marks stay for the contents page; those of a set are for the teacher to give.
  */
-export function useMarking(exercise: Exercise, order: Order, setting: Setting, inSet: SetInHand | null): Marking {
+export function useMarking(exercise: Exercise, { order, setting, drawn }: OnTable, inSet: SetInHand | null): Marking {
   const [marked, setMarked] = useState<Marked | null>(null);
   const [showsRight, setShowsRight] = useState(false);
   const put = (now: Marked | null): void => {
@@ -43,7 +50,7 @@ export function useMarking(exercise: Exercise, order: Order, setting: Setting, i
     setShowsRight(false);
   };
   return {
-    marked: marked?.setting === setting ? marked : null,
+    marked: marked?.setting === setting && (drawn > 0 || marked.steps.length === 0) ? marked : null,
     feedback: feedbackIn(inSet),
     showsRight,
     check: (steps) => {

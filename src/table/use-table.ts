@@ -28,7 +28,7 @@ function useHoldings({ exercise, inSet = null, seed = 'first', language = 'en' }
   // While something is nudged by keys, what is said and kept of it waits for a calm moment, as all that lies about the sheet does.
   const calm = useCalm(bench, bench.dragging !== null && !motion.rests());
   const [spoken, speak] = useSpoken(calm, say);
-  const marking = useMarking(exercise, room.order, setting, inSet);
+  const marking = useMarking(exercise, { order: room.order, setting, drawn: bench.steps.length }, inSet);
   const [toFirst, setToFirst] = useState(0);
   const take = useCallback(
     (tool: ToolId, byKeys: boolean): void => {

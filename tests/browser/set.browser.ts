@@ -183,7 +183,7 @@ test.describe('a student', () => {
       answers: 'overlap-edge',
     });
     await act(page, 'check').click();
-    await expect(act(page, 'again')).toHaveText('Back to the draft');
+    await expect(act(page, 'mend')).toHaveText('Back to the draft');
   });
 
   test('goes on with a hand-in on another machine, and is told of another set’s', async ({ page }) => {

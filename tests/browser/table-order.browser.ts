@@ -99,7 +99,7 @@ test('hints come one by one, the right place only when asked for, and the unit t
   await page.emulateMedia({ colorScheme: 'dark' });
   await axeColours(page);
   await page.emulateMedia({ colorScheme: null });
-  await act(page, 'again').click();
+  await act(page, 'rub-out').click();
   await expect(page.locator('.sheet-board .ink--right')).toHaveCount(0);
   await expect(page.locator('.report')).toHaveCount(0);
   await expect(page.locator('.step')).toHaveCount(5);

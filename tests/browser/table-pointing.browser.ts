@@ -50,6 +50,14 @@ test.describe('a learner draws the roll line', () => {
     await expect(page.locator('.sheet-words .head--red')).not.toHaveCount(0);
     await expect(page.locator('.sheet-words .words--red').first()).toHaveText(/^off /);
     await axe(page);
+    // The way back leads to the step that is at fault, and the notes stay until they are rubbed out.
+    await act(page, 'mend').click();
+    await expect(page.locator('.step', { hasText: 'Rule a line' }).locator('.blank-words').first()).toBeFocused();
+    await expect(page.locator(':focus')).toBeInViewport();
+    await expect(note).toBeVisible();
+    await act(page, 'rub-out').click();
+    await expect(note).toHaveCount(0);
+    await expect(act(page, 'check')).toBeFocused();
   });
 });
 

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Feedback } from '../../exchange/set.ts';
 import type { Grade, TargetReport } from '../../grader/result.ts';
+import { verdictAlone } from '../../grader/verdict.ts';
 import type { Onward } from '../onward.ts';
 import type { Say } from '../say.ts';
 import { targetsBy } from '../use-marking.ts';
@@ -24,7 +25,7 @@ interface ReportProps {
   readonly onward: Onward | null;
   readonly say: Say;
   readonly onShow: () => void;
-  readonly onAgain: () => void;
+  readonly onRubOut: () => void;
 }
 
 /** The marker's notes under the sheet: first what went right, then one short paragraph a target. */
@@ -52,7 +53,7 @@ export function Report(props: ReportProps): VNode {
         <Note key={report.target} report={report} tells={tells} say={say} />
       ))}
       {tells ? <Others grade={grade} say={say} /> : null}
-      <ReportEnds allRight={rest.length === 0} {...props} />
+      <ReportEnds wrong={rest.map(({ target }) => target)} {...props} />
     </section>
   );
 }
@@ -87,16 +88,13 @@ function Note({ report, tells, say }: NoteProps): VNode {
     <div class="note" data-status={report.status} data-target={report.target}>
       <h3>
         <span class="note-target">{say('table.label', { name: { named: report.target } })}</span>
-        <span class="note-status">{say('table.status', { status: tells ? report.status : verdictOf(report) })}</span>
+        <span class="note-status">
+          {say('verdict.word', { verdict: tells ? report.verdict : verdictAlone(report.verdict) })}
+        </span>
       </h3>
       {tells ? <Said report={report} say={say} /> : null}
     </div>
   );
-}
-
-/** Whether an answer is right, there or not, and no more. */
-function verdictOf({ status }: TargetReport): TargetReport['status'] {
-  return status === 'near' ? 'beyond' : status;
 }
 
 /** What the draft does on other people, and which step lets go. */

@@ -1,10 +1,13 @@
 import type { VNode } from 'preact';
+import type { Name } from '../../drafting/step.ts';
 import type { Feedback } from '../../exchange/set.ts';
 import type { Onward } from '../onward.ts';
 import type { Say } from '../say.ts';
+import { toCheck, toStepOf } from './to-draft.ts';
 
 interface ReportEndsProps {
-  readonly allRight: boolean;
+  /** What is not right yet, in the order of the notes. */
+  readonly wrong: readonly Name[];
   readonly feedback: Feedback;
   /** How often the draft may still be checked; null where nobody counts. */
   readonly left: number | null;
@@ -14,17 +17,19 @@ interface ReportEndsProps {
   readonly onward: Onward | null;
   readonly say: Say;
   readonly onShow: () => void;
-  readonly onAgain: () => void;
+  readonly onRubOut: () => void;
 }
 
 /** Where to go from the marker's notes: on, where all is right; otherwise back to the draft first. */
 export function ReportEnds(props: ReportEndsProps): VNode {
   return (
-    <div class="report-ends">{props.allRight ? <EndsWhereRight {...props} /> : <EndsWhereWrong {...props} />}</div>
+    <div class="report-ends">
+      {props.wrong.length === 0 ? <EndsWhereRight {...props} /> : <EndsWhereWrong {...props} />}
+    </div>
   );
 }
 
-function EndsWhereRight({ onward, say, onAgain }: ReportEndsProps): VNode {
+function EndsWhereRight({ onward, say, onRubOut }: ReportEndsProps): VNode {
   return (
     <>
       {onward ? (
@@ -32,19 +37,24 @@ function EndsWhereRight({ onward, say, onAgain }: ReportEndsProps): VNode {
           {say.message(onward.says)}
         </a>
       ) : null}
-      <button type="button" class="button" data-do="again" onClick={onAgain}>
-        {say('table.rub-out-notes')}
-      </button>
+      <RubOut say={say} onRubOut={onRubOut} />
     </>
   );
 }
 
-function EndsWhereWrong({ feedback, left, shown, say, onShow, onAgain }: ReportEndsProps): VNode {
+/** The notes stay while one mends what they are about. */
+function EndsWhereWrong({ wrong, feedback, left, shown, say, onShow, onRubOut }: ReportEndsProps): VNode {
   return (
     <>
-      <button type="button" class="button button--first" data-do="again" onClick={onAgain}>
-        {say(left === 0 ? 'table.back-to-draft' : 'table.again')}
+      <button
+        type="button"
+        class="button button--first"
+        data-do="mend"
+        onClick={({ currentTarget }) => toStepOf(wrong, currentTarget.closest('.table'))}
+      >
+        {say(left === 0 ? 'table.back-to-draft' : 'table.mend')}
       </button>
+      <RubOut say={say} onRubOut={onRubOut} />
       {feedback === 'place' ? (
         <>
           <button type="button" class="button" data-do="show-right" aria-pressed={shown} onClick={onShow}>
@@ -54,5 +64,21 @@ function EndsWhereWrong({ feedback, left, shown, say, onShow, onAgain }: ReportE
         </>
       ) : null}
     </>
+  );
+}
+
+function RubOut({ say, onRubOut }: Pick<ReportEndsProps, 'say' | 'onRubOut'>): VNode {
+  return (
+    <button
+      type="button"
+      class="button"
+      data-do="rub-out"
+      onClick={({ currentTarget }) => {
+        toCheck(currentTarget.closest('.table'));
+        onRubOut();
+      }}
+    >
+      {say('table.rub-out-notes')}
+    </button>
   );
 }

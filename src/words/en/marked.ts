@@ -17,7 +17,6 @@ export const marked = {
   'table.report-none': plain('No answer is wholly right yet. Read on: each note says what to do.'),
   'table.report-none-right': plain('No answer is wholly right yet.'),
   'table.report-all': plain('Everything is right.'),
-  'table.status': entry(['status'], '{status, select, within {right} near {nearly} beyond {not yet} other {missing}}'),
   'table.off-by': entry(['off'], 'off {off}'),
   'table.off-degrees': entry(['off'], 'off {off}°'),
   'table.others-held-all': entry(
@@ -32,7 +31,7 @@ export const marked = {
   'table.hide-right': plain('Hide where it should be'),
   'table.show-right-note': plain('Showing it is written into what you hand in.'),
   'table.shown-right': plain('The right places are drawn dotted in red.'),
-  'table.again': plain('Try again'),
+  'table.mend': plain('Mend the draft'),
   'table.back-to-draft': plain('Back to the draft'),
   'table.rub-out-notes': plain('Rub out the notes'),
   'table.checked-right': entry(['right', 'of'], 'Checked: {right} of {of} right.'),
