@@ -53,7 +53,7 @@ describe('a measure that an exercise brings along', () => {
     const typed = gradeDraft(own, order, named('1 1/4 in'), 'workroom');
     expect(typed.marks).toBe(typed.of);
     expect(typed.otherFigures.held).toBeLessThan(6);
-    expect(typed.otherFigures.letGo.map(({ message }) => say(message, reader)).join()).toContain('facing-reach');
+    expect(typed.otherFigures.letGo.map(({ message }) => say(message, reader)).join()).toContain('equal facing reach:');
   });
 });
 
