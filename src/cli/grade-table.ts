@@ -1,6 +1,7 @@
 import type { CheckRow, WorkRow } from '../exchange/grade-row.ts';
 import { remarksByItself } from '../exchange/remarks.ts';
 import { rulesInForce } from '../garment/rules-in-force.ts';
+import { verdictOn } from '../grader/verdict.ts';
 import { type Message, message } from '../words/message.ts';
 import { say } from '../words/say.ts';
 import { spelled } from '../words/unseen.ts';
@@ -18,7 +19,7 @@ const widths = {
   flags: 28,
   target: 22,
   check: 12,
-  status: 9,
+  verdict: 13,
 } as const;
 
 /** The heading of the table. */
@@ -43,7 +44,7 @@ export function workLines(row: WorkRow, notMade: NotMade): string {
   ]);
   const faults = row.checks
     .filter(({ status }) => status !== 'within')
-    .map((check) => faultLine(check, notMade.get(check.target)));
+    .map((check) => faultLine(check, verdictIn(row, check.target), notMade.get(check.target)));
   const problems = row.problems.map((problem) => `  ${spelled(problem)}\n`);
   // By which rule a draft was marked is worth a line where there is something to look into.
   const rules = faults.length === 0 ? [] : rulesInForce(row.house).map((rule) => `  ${said(rule)}\n`);
@@ -74,7 +75,13 @@ export function sumLine(marked: number, refused: number): string {
   return `\n${said(message('grade-table.sum', { marked, refused }))}\n`;
 }
 
-function faultLine(check: CheckRow, step: number | undefined): string {
+/** The word for a target, as it is said on the table and on the feedback sheet. */
+function verdictIn({ checks }: WorkRow, of: string): string {
+  const verdict = verdictOn(checks.filter(({ target }) => target === of));
+  return said(message('verdict.word', { verdict }));
+}
+
+function faultLine(check: CheckRow, verdict: string, step: number | undefined): string {
   const notes = [
     howFar(check, step),
     check.misreading ?? '',
@@ -83,7 +90,7 @@ function faultLine(check: CheckRow, step: number | undefined): string {
   return line([
     [`  ${check.target}`, widths.target],
     [check.check, widths.check],
-    [check.status, widths.status],
+    [verdict, widths.verdict],
     [notes.filter((note) => note !== '').join('; '), 0],
   ]);
 }

@@ -20,6 +20,14 @@ export function boundsOf(check: Check, valueIn: (text: Expression) => number | n
   };
 }
 
+/**
+ * A range with the right answer in it: drawn on from a slip, that may itself lie outside, and whoever draws it then does what
+ * is to be done there.
+ */
+export function holding({ least, most }: Bounds, right: number): Bounds {
+  return { least: least === null ? null : Math.min(least, right), most: most === null ? null : Math.max(most, right) };
+}
+
 export function isRange(bounds: Bounds): boolean {
   return bounds.least !== null || bounds.most !== null;
 }

@@ -7,7 +7,8 @@ import { expectedOf, shareOf } from './bounds.ts';
 import { differ, slipsBefore } from './carried.ts';
 import { oddClaims } from './claims.ts';
 import type { Exercise } from './exercise.ts';
-import { isRight, type JudgedCheck, type JudgedTarget, judge } from './judge.ts';
+import { isRight, type JudgedCheck, type JudgedTarget } from './judge.ts';
+import { judgeDraft } from './judge-draft.ts';
 import { layOut } from './lay-out.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import type { Order } from './order.ts';
@@ -42,7 +43,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
   }
   const { givens, learner } = dealt;
   const sheet = plannedReplay(exercise, dealt, steps) ?? replay(learner, steps);
-  const judged = judge(exercise, givens, sheet, strictness);
+  const judged = judgeDraft({ exercise, givens, strictness }, sheet, steps);
   const bench = { exercise, order, givens, strictness, judged };
   const draft = { learner, steps, sheet };
   const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one, draft)));
@@ -68,8 +69,11 @@ function problemsOf(sheet: Sheet): Grade['problems'] {
 function findingAt({ exercise, givens, judged }: Bench, index: number, slip: Slip | null): Finding {
   const one = judged[index] as JudgedTarget;
   const used = usedTargets(exercise, one.target.name);
-  const earlier = slipsBefore(judged, index).filter(({ target }) => used.has(target.name));
-  const carried = earlier.length > 0 && movedByPins(exercise, givens, one);
+  const before = slipsBefore(judged, index);
+  const shared = before.filter(({ target }) => one.again?.by === 'shared' && target.name === one.again.slip);
+  const stoodOn = before.filter(({ target }) => used.has(target.name) && one.pins.has(target.name));
+  const earlier = [...new Set([...stoodOn, ...shared])];
+  const carried = shared.length > 0 || (earlier.length > 0 && movedByPins(exercise, givens, one));
   return {
     judged: one,
     slip,

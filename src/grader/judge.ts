@@ -2,7 +2,7 @@ import { evaluate } from '../drafting/expression.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
-import { type Bounds, boundsOf, offOf, statusOf } from './bounds.ts';
+import { type Bounds, boundsOf, holding, offOf, shareOf, statusOf } from './bounds.ts';
 import { checksOf } from './checks-of.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
 import type { Reading } from './measures/reading.ts';
@@ -28,7 +28,15 @@ export interface JudgedTarget extends Standing {
   readonly target: Target;
   readonly answer: Answer;
   readonly checks: readonly JudgedCheck[];
+  /** Where it was judged again, so that a slip made before it is charged once: how. Null where it was judged as all are. */
+  readonly again: Again | null;
 }
+
+/**
+ * How a target is judged again: from what an earlier target that is off was made from too, or apart from earlier targets that
+ * are off, as if those had been right.
+ */
+export type Again = { readonly by: 'shared'; readonly slip: Name } | { readonly by: 'apart' };
 
 /** Judges every target of a sheet in order: the reference is replayed with the learner's earlier targets pinned in place of its own. */
 export function judge(
@@ -80,9 +88,15 @@ export interface Ruler {
 }
 
 /** Judges an answer as one to this target, from this standing. */
-export function judgeAnswer(ruler: Ruler, target: Target, answer: Answer, standing: Standing): JudgedTarget {
+export function judgeAnswer(
+  ruler: Ruler,
+  target: Target,
+  answer: Answer,
+  standing: Standing,
+  again: Again | null = null,
+): JudgedTarget {
   const checks = checksOf(ruler.exercise, target.name).map((check) => judgeCheck(check, answer, standing, ruler));
-  return { target, answer, checks, ...standing };
+  return { target, answer, checks, again, ...standing };
 }
 
 /** Whether an answer is right: as `judgeAnswer` finds, but no further than the first check that does not hold. */
@@ -100,14 +114,20 @@ export function isRight({ checks }: JudgedTarget): boolean {
   return checks.every(({ status }) => status === 'within');
 }
 
+/** The marks that a target earns. */
+export function marksOf({ checks }: JudgedTarget): number {
+  return checks.reduce((sum, { check, status }) => sum + check.marks * shareOf(status), 0);
+}
+
 function judgeCheck(check: Check, answer: Answer, footing: Footing, { givens, strictness }: Ruler): JudgedCheck {
   const unit = unitOf(check.measure);
-  const bounds = boundsOf(check, (text) => amountFrom(text, givens, unit));
+  const stated = boundsOf(check, (text) => amountFrom(text, givens, unit));
   const reading =
     answer.found === 'right-kind' && footing.right !== null
       ? takeReading(check, { answer: answer.shape, right: footing.right, reference: footing.reference })
       : null;
   const tolerance = toleranceOf(check.tolerance, strictness, unit);
+  const bounds = reading === null ? stated : holding(stated, reading.expected);
   const off = reading === null ? null : offOf(reading, bounds);
   // An answer of the right kind that cannot be read is as far off as can be, not absent.
   const status = off === null ? (answer.found === 'right-kind' ? 'beyond' : 'missing') : statusOf(off, tolerance);

@@ -7,6 +7,7 @@ import { figureOf } from './figure-of.ts';
 import { fillers } from './fillers.ts';
 import type { JudgedCheck, JudgedTarget } from './judge.ts';
 import type { Status, TargetReport } from './result.ts';
+import { verdictOn } from './verdict.ts';
 import { whatIsOff } from './what.ts';
 import { worthSaying } from './worth-saying.ts';
 
@@ -33,7 +34,8 @@ export function reportOn(finding: Finding, givens: Givens, unclaimed: number | n
   const notMade = judged.answer.found === 'not-made' ? judged.answer.problem.step : null;
   const paragraphs =
     unclaimed === null ? paragraphsFor(finding, status, givens) : [[unclaimedSentence(judged, unclaimed)]];
-  return { target: judged.target.name, status, notMade, sentences: paragraphs.flat(), paragraphs };
+  const verdict = verdictOn(judged.checks.map(({ status: one, check }) => ({ status: one, of: check.marks })));
+  return { target: judged.target.name, status, verdict, notMade, sentences: paragraphs.flat(), paragraphs };
 }
 
 function paragraphsFor(finding: Finding, status: Status, givens: Givens): readonly (readonly Message[])[] {

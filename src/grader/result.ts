@@ -4,6 +4,7 @@ import type { Point } from '../geometry/point.ts';
 import type { Message } from '../words/message.ts';
 import type { MeasureName } from './exercise.ts';
 import type { MeasureUnit, Strictness } from './tolerance.ts';
+import type { Verdict } from './verdict.ts';
 
 export type Status = 'within' | 'near' | 'beyond' | 'missing';
 
@@ -36,7 +37,10 @@ export interface CheckResult {
 /** What the marker writes under the sheet about one target. */
 export interface TargetReport {
   readonly target: Name;
+  /** How its worst check stands. */
   readonly status: Status;
+  /** How much of it is right, all its checks together. */
+  readonly verdict: Verdict;
   /** The step that was to make the answer and could not be carried out, from 0; null where there is none. */
   readonly notMade: number | null;
   /** Sentences in order: what, how much and which way; why; what to do; what it was judged from. */

@@ -26,9 +26,9 @@ export interface Trial {
   readonly work: number;
 }
 
-/** Targets with every check within its tolerance. */
+/** Targets with every check within its tolerance; without those that were judged again, for there is only one figure on which their slip is known. */
 export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name> {
-  return new Set(judged.filter(isRight).map(({ target }) => target.name));
+  return new Set(judged.filter((one) => isRight(one) && one.again === null).map(({ target }) => target.name));
 }
 
 /** The targets, right on the draft's own order, that are not right on this one. What drafts of this gist lost here before is not found out again. */

@@ -313,17 +313,17 @@ describe('at a terminal', () => {
       "student                    exercise             marks       right holds    how                          file
       Ilse Maringa               overlap              6 / 6       on 6 of 6      1 hint                       standard input
       Bo Achterberg              roll-line            10 / 14     on 6 of 6      other order                  standard input
-        roll-line            line         beyond    31.6 mm off, 3 allowed; through-neck-point
+        roll-line            line         not yet       31.6 mm off, 3 allowed; through-neck-point
         By the house rule on the order, the stand point lies the full stand past the neck point.
       (no name)                  roll-line            7 / 14      on 6 of 6      other order                  standard input
-        stand-point          position     missing   nothing handed in
-        stand-point          distance     missing   nothing handed in
-        roll-line            line         missing   nothing handed in
+        stand-point          position     missing       nothing handed in
+        stand-point          distance     missing       nothing handed in
+        roll-line            line         missing       nothing handed in
         By the house rule on the order, the stand point lies the full stand past the neck point.
       A name that is a good dea… overlap              0 / 6       not tried      1 hint                       standard input
         Step 1: Waist and collarbone level run parallel, so they do not cross. Choose lines that lean toward each other.
-        overlap-edge         parallel     missing   nothing handed in
-        overlap-edge         squareness   missing   nothing handed in
+        overlap-edge         parallel     missing       nothing handed in
+        overlap-edge         squareness   missing       nothing handed in
 
       4 pieces of work marked. One could not be read.
       "

@@ -12,15 +12,20 @@ function graded(change: (step: Step) => Step) {
 }
 
 describe('the start of a neck edge', () => {
-  test('that is square to its own centre back is not asked to be less than square', () => {
+  test('that bows is told at the centre back that was squared to it, and from there is right', () => {
     // Without the mark that keeps it to the swung line it bows; the centre back is squared to it all the same.
-    const { reports } = graded((step) =>
+    const { reports, checks } = graded((step) =>
       step.name === 'back-edge' ? ({ ...step, through: ['past-back', 'neck-point'] } as Step) : step,
     );
-    const edge = reports.find(({ target }) => target === 'collar-neck-edge');
-    const said = edge?.sentences.map((sentence) => say(sentence, { language: 'en', unit: 'cm' })) ?? [];
-    expect(said.filter((words) => /makes \d/.test(words))).toEqual([]);
-    expect(said.find((words) => words.includes('should run as the swung line does'))).toBeDefined();
+    const said = ({ sentences }: (typeof reports)[number]) =>
+      sentences.map((sentence) => say(sentence, { language: 'en', unit: 'cm' }));
+    const [, back, edge] = reports.map(said);
+    expect(back?.find((words) => words.includes('out of square with the swung line'))).toBeDefined();
+    expect(edge).toEqual([
+      'Your collar neck edge is right, as seen from your own collar centre back: that slip was marked there and not counted again.',
+    ]);
+    const lost = checks.filter(({ marks, of }) => marks < of).map(({ target }) => target);
+    expect(new Set(lost)).toEqual(new Set(['collar-centre-back']));
   });
 
   test('that runs along the swung line is right beside a centre back that leans', () => {

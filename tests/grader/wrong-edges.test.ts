@@ -25,20 +25,14 @@ describe('an edge that is right at its ends only', () => {
   });
 
   test('neck-edge: likewise', () => {
+    const along = { verb: 'along', on: 'neck-line', from: 'neck-point', toward: 'up' } as const;
     const unswung: Step[] = [
-      {
-        verb: 'along',
-        name: 'past-back',
-        on: 'neck-line',
-        from: 'neck-point',
-        distance: 'back-neck + 1 in',
-        toward: 'up',
-      },
-      { verb: 'along', name: 'mid-back', on: 'neck-line', from: 'neck-point', distance: 'back-neck / 2', toward: 'up' },
+      { ...along, name: 'edge-past', distance: 'back-neck + 1 in' },
+      { ...along, name: 'edge-mid', distance: 'back-neck / 2' },
       {
         verb: 'curve',
-        name: 'back-edge',
-        through: ['past-back', 'mid-back', 'neck-point'],
+        name: 'true-back',
+        through: ['edge-past', 'edge-mid', 'neck-point'],
         leave: { along: 'neck-line' },
         arrive: { along: 'neck-line' },
       },

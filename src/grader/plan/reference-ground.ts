@@ -76,6 +76,32 @@ export function referenceHolding(exercise: Exercise, givens: Givens, pins: Pins)
   return namedOn(reference, groundHolding(reference, plan, thingsOf(pins, table)), laying);
 }
 
+/**
+ * The same with what the learner made on the way held too, by the names of the steps of the reference in whose place it stands:
+ * those answer no target, and each makes what is of the same kind.
+ */
+export function referenceStandingOn(
+  exercise: Exercise,
+  givens: Givens,
+  pins: Pins,
+  stoodOn: ReadonlyMap<Name, Shape>,
+): Named {
+  const table = mayBePlanned(pins) && mayBePlanned(stoodOn) ? referenceTable(exercise, givens) : null;
+  if (table === null)
+    return replay(givens, answering(exercise.reference, stoodOn), new Map([...pins, ...asAnswers(stoodOn)]));
+  const { reference, plan, laying } = table;
+  return namedOn(reference, groundHolding(reference, plan, thingsOf(pins, table), thingsOf(stoodOn, table)), laying);
+}
+
+/** Steps that answer no target, as if each answered one of its own; the mark before its name keeps it from being a target's. */
+function answering(steps: readonly Step[], stoodOn: ReadonlyMap<Name, Shape>): readonly Step[] {
+  return steps.map((step) => (stoodOn.has(step.name) ? { ...step, answers: `=${step.name}` } : step));
+}
+
+function asAnswers(stoodOn: ReadonlyMap<Name, Shape>): readonly [Name, Shape][] {
+  return [...stoodOn].map(([name, shape]) => [`=${name}`, shape]);
+}
+
 /** The same of a way to a target that is not the reference's. */
 export function wayHolding(exercise: Exercise, givens: Givens, way: readonly Step[], pins: Pins): Named {
   const table = mayBePlanned(pins) ? referenceTable(exercise, givens) : null;

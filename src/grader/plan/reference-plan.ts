@@ -68,18 +68,25 @@ function mayBeHeld({ answers, step }: PlannedStep, makes: ReadonlyMap<Name, Shap
   return wanted === undefined || own === wanted || own === 'same';
 }
 
+const nothing: ReadonlyMap<Name, Thing> = new Map();
+
 /**
- * The reference with things held in place of its own answers to targets, each step looked at when it is asked for: what hangs
- * on none of them stays as it is.
+ * The reference with things held in place of its own answers to targets, and others, by the names of its steps, in place of what
+ * answers none; each step is looked at when it is asked for: what hangs on none of them stays as it is.
  */
-export function groundHolding(reference: ReferencePlan, plan: Plan, pins: ReadonlyMap<Name, Thing>): Ground {
+export function groundHolding(
+  reference: ReferencePlan,
+  plan: Plan,
+  pins: ReadonlyMap<Name, Thing>,
+  stoodOn: ReadonlyMap<Name, Thing> = nothing,
+): Ground {
   const { steps, uses, own } = reference;
   const found: Thing[] = [];
   const thingAt: Ground = (place) => {
     const known = found[place];
     if (known !== undefined) return known;
     const step = steps[place] as PlannedStep;
-    const pin = step.answers === null ? undefined : pins.get(step.answers);
+    const pin = step.answers === null ? stoodOn.get(step.name) : pins.get(step.answers);
     const thing = pin ?? madeAt(place, step);
     found[place] = thing;
     return thing;

@@ -22,6 +22,7 @@ import { steps } from './steps.ts';
 import { table } from './table.ts';
 import { teacherMarks } from './teacher-marks.ts';
 import { tools } from './tools.ts';
+import { verdict } from './verdict.ts';
 import { views } from './views.ts';
 import { wanted } from './wanted.ts';
 import { work } from './work.ts';
@@ -35,6 +36,7 @@ export const en = {
   ...problems,
   ...reading,
   ...grader,
+  ...verdict,
   ...files,
   ...sets,
   ...authoring,

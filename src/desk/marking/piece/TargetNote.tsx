@@ -17,12 +17,12 @@ interface TargetNoteProps {
 
 /** What is said of one target, and its marks: the grader's and, where the teacher gave another, hers with the reason. */
 export function TargetNote({ report, marks, say, onMark }: TargetNoteProps): VNode {
-  const { target, status } = report;
+  const { target, status, verdict } = report;
   return (
     <div class="piece-note" data-status={status} data-target={target}>
       <h3>
         {say('table.label', { name: { named: target } })}{' '}
-        <span class="piece-status">{say('table.status', { status })}</span>
+        <span class="piece-status">{say('verdict.word', { verdict })}</span>
       </h3>
       <Said report={report} say={say} />
       {marks === null ? null : <Marks marks={marks} say={say} onMark={onMark} />}

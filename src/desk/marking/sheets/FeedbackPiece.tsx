@@ -74,13 +74,13 @@ function rightWords({ right }: ReturnType<typeof toldOf>, of: number, say: Say):
 }
 
 function Note({ told: { report, marks }, say }: { readonly told: ToldTarget; readonly say: Say }): VNode {
-  const { target, status } = report;
+  const { target, verdict } = report;
   const own = marks?.own ?? null;
   return (
     <div class="feedback-note">
       <h4>
         {say('table.label', { name: { named: target } })}{' '}
-        <span class="piece-status">{say('table.status', { status })}</span>
+        <span class="piece-status">{say('verdict.word', { verdict })}</span>
       </h4>
       <Said report={report} say={say} />
       {marks === null || own === null ? null : (

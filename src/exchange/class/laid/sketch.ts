@@ -1,7 +1,7 @@
 import { replay } from '../../../drafting/replay.ts';
 import type { Name } from '../../../drafting/step.ts';
 import type { Figure } from '../../../garment/figure.ts';
-import { judge } from '../../../grader/judge.ts';
+import { judgeDraft } from '../../../grader/judge-draft.ts';
 import { layOut } from '../../../grader/lay-out.ts';
 import { referenceOn } from '../../../grader/standing.ts';
 import type { MarkedWork } from '../../mark-work.ts';
@@ -24,7 +24,8 @@ export function sketchOf({ exercise, order, handIn, grade }: Omit<MarkedWork, 'o
   const laid = layOut(exercise, order);
   if (!laid.ok) return { figure: order.figure, strays: {} };
   const { givens, learner } = laid;
-  const judged = judge(exercise, givens, replay(learner, handIn.steps), grade.strictness);
+  const ruler = { exercise, givens, strictness: grade.strictness };
+  const judged = judgeDraft(ruler, replay(learner, handIn.steps), handIn.steps);
   const own = referenceOn(exercise, givens);
   const strays = judged.flatMap(({ target, answer, right, reference }): [Name, Stray][] => {
     if (right === null || answer.found !== 'right-kind') return [];
