@@ -50,12 +50,13 @@ async function listen(server: Server, port: number): Promise<void> {
 
 function tryPort(server: Server, port: number): Promise<NodeJS.ErrnoException | null> {
   return new Promise((resolve) => {
-    const failed = (error: NodeJS.ErrnoException): void => resolve(error);
-    server.once('error', failed);
-    server.listen({ port, host: '127.0.0.1' }, () => {
-      server.off('error', failed);
-      resolve(null);
-    });
+    // Both are taken off again: with eleven ports taken Node would warn of as many that wait.
+    const tell = (error: NodeJS.ErrnoException | null): void => {
+      server.off('error', tell).off('listening', listens);
+      resolve(error);
+    };
+    const listens = (): void => tell(null);
+    server.once('error', tell).once('listening', listens).listen({ port, host: '127.0.0.1' });
   });
 }
 
