@@ -34,10 +34,12 @@ export function MarkingDesk({ cards, exercises, language }: MarkingDeskProps): V
   return (
     <div class="marking" ref={place}>
       <Intray desk={desk} say={say} />
-      <KeepingNotice kept={kept} bare={bare} say={say} />
-      {desk.held.taken.length === 0 ? (
+      {/* Above the notices, and not while marking is under way: it is moved by nothing that comes by itself. */}
+      {desk.held.taken.length > 0 || desk.progress !== null ? null : (
         <ClassList notes={desk.held.notes} awake={kept.keeping.state !== 'waiting'} onWrite={desk.write} say={say} />
-      ) : (
+      )}
+      <KeepingNotice kept={kept} bare={bare} say={say} />
+      {desk.held.taken.length === 0 ? null : (
         <Marked desk={desk} kept={kept} titles={titles} exercises={exercises} say={say} />
       )}
     </div>

@@ -112,7 +112,7 @@ export const teacherMarks = {
     'That takes everything but the class list off the desk and out of this browser, with your marks and comments. Save all the work first if it is still wanted. Press again to clear it.',
   ),
 
-  'mark.counts': plain('Of several, counts'),
+  'mark.counts': plain('Which of several counts'),
   'mark.counts.last': plain('what was saved last'),
   'mark.counts.best': plain('what earned most'),
   'mark.counts-now.last': plain('What was saved last counts.'),

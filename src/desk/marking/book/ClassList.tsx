@@ -6,6 +6,7 @@ import type { Say } from '../../../table/say.ts';
 import { useSure } from '../../use-sure.ts';
 import { useTakenUp } from '../piece/use-taken-up.ts';
 import { studentName } from '../student-name.ts';
+import './folds.css';
 
 interface ClassListProps {
   readonly notes: Notes;

@@ -2,9 +2,6 @@ import type { VNode } from 'preact';
 import type { WorkRow } from '../../../exchange/grade-row.ts';
 import type { MarkedWork } from '../../../exchange/mark-work.ts';
 import type { PieceNotes } from '../../../exchange/notes/notes.ts';
-import { heightOf, widthOf } from '../../../table/drawing/box.ts';
-import type { Drawing } from '../../../table/drawing/drawing.ts';
-import { SheetDrawing } from '../../../table/drawing/SheetDrawing.tsx';
 import { Said } from '../../../table/parts/Said.tsx';
 import type { Say } from '../../../table/say.ts';
 import { spelled, spelledLines } from '../../../words/unseen.ts';
@@ -12,38 +9,35 @@ import { markedDrawing } from '../piece/marked-drawing.ts';
 import { othersWords } from '../piece/others-words.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
+import { FEEDBACK_ASPECT, FeedbackDrawing } from './FeedbackDrawing.tsx';
+import type { RightShown } from './paper.ts';
 import { type ToldTarget, toldOf } from './told.ts';
 
 interface FeedbackPieceProps {
   readonly marked: MarkedWork;
   readonly row: WorkRow;
   readonly notes: PieceNotes;
+  /** What is shown of it where everything is right. */
+  readonly right: RightShown;
   /** Unique on the page. */
   readonly id: string;
   readonly say: Say;
 }
 
-/** How wide a drawing is on the sheet, mm, as the style sheet has it. */
-const WIDTH = 80;
-
-/** Two drawings that are no higher, mm, go on one page with what is said of them. */
-const HIGHEST = 98;
-
-/** What of a sheet is drawn: no higher than that, and so wide that words find room beside its lines. */
-export const FEEDBACK_ASPECT = WIDTH / HIGHEST;
-
-/** CSS pixels a millimetre of paper. */
-const PIXELS = 96 / 25.4;
-
 /** One piece of work on the sheet: the drawing with the red pencil, what went right, what is off, marks by hand, the comment. */
-export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProps): VNode {
+export function FeedbackPiece({ marked, row, notes, right, id, say }: FeedbackPieceProps): VNode {
   const { grade } = marked;
   const drawing = markedDrawing(marked, say.reader.unit, undefined, FEEDBACK_ASPECT);
   const told = toldOf(grade, row.checks, notes);
   const { tried, held } = grade.otherFigures;
+  const isRight = told.notes.length + grade.problems.length === 0;
+  // Such a piece takes half the width of a sheet, beside another one.
+  const saysLittle = isRight && held === tried && notes.comment === '';
   return (
-    <div class="feedback-work">
-      {'message' in drawing ? null : <Sheet drawing={drawing} id={id} say={say} />}
+    <div class="feedback-work" data-says={saysLittle ? 'little' : 'more'}>
+      {'message' in drawing || (saysLittle && right === 'told') ? null : (
+        <FeedbackDrawing drawing={drawing} size={isRight ? 'right' : 'off'} id={id} say={say} />
+      )}
       <div class="feedback-words">
         {told.right.length === 0 ? null : <p class="feedback-right">{rightWords(told, grade.reports.length, say)}</p>}
         {grade.problems.map((problem) => (
@@ -55,16 +49,6 @@ export function FeedbackPiece({ marked, row, notes, id, say }: FeedbackPieceProp
         {held < tried ? <p>{othersWords(grade, say)}</p> : null}
         <Comment comment={notes.comment} say={say} />
       </div>
-    </div>
-  );
-}
-
-function Sheet({ drawing, id, say }: { readonly drawing: Drawing; readonly id: string; readonly say: Say }): VNode {
-  // Words are seated for just that width, on the screen too.
-  const high = WIDTH * PIXELS * (heightOf(drawing.box) / widthOf(drawing.box));
-  return (
-    <div class="feedback-drawing">
-      <SheetDrawing drawing={drawing} reader={say.reader} id={id} heights={[high, high]} />
     </div>
   );
 }

@@ -12,6 +12,7 @@ import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
 import { Comment } from './Comment.tsx';
 import { FeedbackPiece } from './FeedbackPiece.tsx';
+import { type RightShown, rightShown } from './paper.ts';
 import type { ExerciseWork } from './student-work.ts';
 
 /** Everything that the sheets of a class have in common. */
@@ -40,6 +41,7 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
   const own = [...line.entries.values()].reduce((sum, entry) => sum + entry.of, 0);
   const of = set === null ? own : sheets.of;
   const name = nameAlone(line, say);
+  const right = rightShown(work);
   return (
     <article class="feedback">
       <header class="feedback-head">
@@ -63,6 +65,7 @@ export function FeedbackSheet({ line, work, place, sheets }: FeedbackSheetProps)
             line.unread.some(({ exercise }) => exercise === one.exercise) ? 'feedback.not-read' : 'feedback.nothing',
           )}
           name={name}
+          right={right}
           id={`feedback-${place}-${index}`}
           sheets={sheets}
         />
@@ -85,11 +88,12 @@ interface PieceProps {
   readonly none: string;
   /** Stands at every exercise on paper: pages of one sheet may fall apart. */
   readonly name: string;
+  readonly right: RightShown;
   readonly id: string;
   readonly sheets: ClassSheets;
 }
 
-function Piece({ work: { exercise, counted }, none, name, id, sheets }: PieceProps): VNode {
+function Piece({ work: { exercise, counted }, none, name, right, id, sheets }: PieceProps): VNode {
   const { titles, say } = sheets;
   return (
     <section class="feedback-piece">
@@ -109,7 +113,7 @@ function Piece({ work: { exercise, counted }, none, name, id, sheets }: PiecePro
             <span class="feedback-again">{name}. </span>
             {howItCame(counted.entry, say)}
           </p>
-          <MarkedPiece counted={counted} id={id} sheets={sheets} />
+          <MarkedPiece counted={counted} right={right} id={id} sheets={sheets} />
         </>
       )}
     </section>
@@ -129,12 +133,13 @@ function howItCame({ saved, remarks, grader }: Entry, say: Say): string {
 
 interface MarkedPieceProps {
   readonly counted: NonNullable<ExerciseWork['counted']>;
+  readonly right: RightShown;
   readonly id: string;
   readonly sheets: ClassSheets;
 }
 
 /** The piece, marked again for what is said of it, in the unit in which its student is spoken to. */
-function MarkedPiece({ counted: { piece }, id, sheets }: MarkedPieceProps): VNode | null {
+function MarkedPiece({ counted: { piece }, right, id, sheets }: MarkedPieceProps): VNode | null {
   const { set, exercises, notes, say } = sheets;
   const { handIn, row } = piece;
   const exercise = exercises[handIn.exercise];
@@ -143,5 +148,5 @@ function MarkedPiece({ counted: { piece }, id, sheets }: MarkedPieceProps): VNod
   const own = sayFor({ ...say.reader, unit: handIn.unit });
   if (!marked.ok) return <p>{own.message(marked.message)}</p>;
   const written = notes.pieces.get(draftKey(handIn)) ?? UNTOUCHED;
-  return <FeedbackPiece marked={marked} row={row} notes={written} id={id} say={own} />;
+  return <FeedbackPiece marked={marked} row={row} notes={written} right={right} id={id} say={own} />;
 }

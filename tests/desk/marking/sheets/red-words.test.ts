@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { exerciseNames, loadExercise } from '../../../../src/cli/exercises.ts';
 import { markedDrawing } from '../../../../src/desk/marking/piece/marked-drawing.ts';
-import { FEEDBACK_ASPECT } from '../../../../src/desk/marking/sheets/FeedbackPiece.tsx';
+import { FEEDBACK_ASPECT, WIDTHS } from '../../../../src/desk/marking/sheets/FeedbackDrawing.tsx';
 import { markHandIn } from '../../../../src/exchange/mark-work.ts';
 import { misread } from '../../../../src/grader/misreading.ts';
 import { widthOf } from '../../../../src/table/drawing/box.ts';
@@ -11,7 +11,7 @@ import { say } from '../../../../src/words/say.ts';
 import { rightOverlap } from '../../../exchange/hand-ins.ts';
 
 /** As wide as drawings are on the sheets, px. */
-const WIDE = (80 * 96) / 25.4;
+const WIDE = (WIDTHS.off * 96) / 25.4;
 const speak = (words: Parameters<typeof say>[0]) => say(words, { language: 'en', unit: 'cm' });
 
 interface Lying {
