@@ -12,7 +12,7 @@ test('a whole collar is drawn from an empty sheet, to full marks', async ({ page
   await expect(page.locator('.step')).toHaveCount(0);
   await makeSteps(page, 'collar-single', byOtherTools('single'));
   await act(page, 'check').click();
-  await expect(page.getByRole('heading', { name: '63 of 63 marks' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: '79 of 79 marks' })).toBeFocused();
   await expect(page.locator('.report-right')).toHaveText('Everything is right.');
   await expect(page.locator('[data-target="others"]')).toContainText(/holds on all of them\.$/);
   await axe(page);
@@ -27,7 +27,7 @@ test('of a collar with three faults each is named, and nothing that follows from
   await change(page, 'back-line', 'by', '0 mm');
   await change(page, 'outer-back', 'distance', 'fall');
   await act(page, 'check').click();
-  await expect(page.getByRole('heading', { name: '50 of 63 marks' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: '65 of 79 marks' })).toBeFocused();
   const note = (target: string) => page.locator(`.note[data-target="${target}"]`);
   await expect(note('notch')).toContainText('You folded the notch over the centre front.');
   await expect(note('collar-centre-back')).toContainText('Your collar was not swung.');

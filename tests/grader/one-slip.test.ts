@@ -8,7 +8,7 @@ import { exercises, invented, sampled } from './tables.ts';
 const [figure = never(), ...others] = [...invented.slice(0, 1), ...sampled.slice(0, 2)];
 
 /** A gorge laid off upward doubles the neck seam back on itself: the turn is in the edge, whatever it was drawn from. */
-const DOUBLED_BACK = /^gorge-corner goes up: collar-neck-edge 1\//;
+const DOUBLED_BACK = /^gorge-corner goes up: collar-neck-edge 2\//;
 
 /** Every slip that costs more than so large a share of a target's marks besides those of the first one, with what it costs there. */
 function chargedTwice(exercise: Exercise, on: Figure, right: readonly Step[], spare = 0): readonly string[] {
