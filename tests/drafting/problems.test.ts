@@ -131,6 +131,10 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'problem.no-parallel': [offset({ distance: '40 cm', side: 'left' })],
   'problem.seam-empty': [seam('neck-point')],
   'problem.seam-gap': [seam('neckline', 'shoulder-tip')],
+  'problem.seam-midway': [
+    { verb: 'along', name: 'p', on: 'neckline', from: 'neck-point', distance: '3 cm', toward: 'front-neck-point' },
+    seam('p', 'neckline'),
+  ],
   'problem.seam-gap-hair': [mark('p', 70, 400.2), seam('neckline', 'p')],
   'problem.part-empty': [seam({ along: 'waist', from: 'neck-point', to: 'neck-point' })],
   'problem.below-zero': [{ verb: 'tape', name: 'n', length: 'stand - fall' }],

@@ -1,8 +1,9 @@
 import { type Path, straight } from '../../geometry/cubic.ts';
 import { COINCIDENT } from '../../geometry/epsilon.ts';
+import { nearestOn } from '../../geometry/nearest.ts';
 import { endOf, joinPaths, reversePath, startOf } from '../../geometry/path.ts';
 import { distance, type Point } from '../../geometry/point.ts';
-import { message } from '../../words/message.ts';
+import { message, type Value } from '../../words/message.ts';
 import { failed, made, type Outcome } from '../outcome.ts';
 import type { CurveShape } from '../shape.ts';
 import type { Given, RunPiece } from '../taken.ts';
@@ -36,7 +37,17 @@ function joinOf(last: RunPiece, next: RunPiece): Outcome<Path | null> {
   if (last.kind === 'point' && next.kind === 'point') return made([straight(end, start)]);
   const values = { one: { named: last.name }, other: { named: next.name } };
   if (gap < HAIR) return failed('run', message('problem.seam-gap-hair', values));
+  const midway = midwayOn(last, next);
+  if (midway) return failed('run', message('problem.seam-midway', midway));
   return failed('run', message('problem.seam-gap', { ...values, gap: { mm: gap } }));
+}
+
+/** The point that lies on the curve beside it in the run, but not at its end; null where none does. */
+function midwayOn(last: RunPiece, next: RunPiece): { readonly mark: Value; readonly along: Value } | null {
+  const [point, path] = last.kind === 'point' ? [last, next] : [next, last];
+  if (point.kind !== 'point' || path.kind !== 'path') return null;
+  const { distance: away } = nearestOn(path.path, point.point);
+  return away < HAIR ? { mark: { named: point.name }, along: { named: path.name } } : null;
 }
 
 const startPoint = (piece: RunPiece): Point => (piece.kind === 'point' ? piece.point : startOf(piece.path));

@@ -65,7 +65,10 @@ export function stepOf(hand: Hand, sheet: Sheet, taken: ReadonlySet<string>): St
   const inUse = (name: string) => taken.has(name) || sheet.shapes.has(name) || sheet.measures.has(name);
   const { answers } = hand;
   // What answers a target is called after it, while nothing else is.
-  const name = answers !== null && !inUse(answers) ? answers : freshName(kindMade(hand, sheet), inUse);
+  const name =
+    answers !== null && !inUse(answers)
+      ? answers
+      : freshName(hand.tool === 'seam' ? 'seam' : kindMade(hand, sheet), inUse);
   const filled = Object.fromEntries(Object.entries(hand.filled).filter(([, value]) => value !== ''));
   const step = { verb: formById(hand.tool).verb, name, ...filled, ...(answers === null ? {} : { answers }) };
   return step as unknown as Step;

@@ -6,6 +6,7 @@ import { distance } from '../../geometry/point.ts';
 import { type Message, message } from '../../words/message.ts';
 import type { Filling } from './bench.ts';
 import { nearestPlaceOn } from './catch.ts';
+import { runWith } from './run-with.ts';
 
 /** One entry of a blank's list: what it fills in, and its words. */
 export interface Option {
@@ -31,7 +32,7 @@ export function optionsFor(
     case 'objects':
       return more(objects(sheet, shown, blank.kinds), filled);
     case 'run':
-      return more([...objects(sheet, shown, ['point', 'curve']), ...partsOf(sheet, shown)], filled);
+      return runOn([...objects(sheet, shown, ['point', 'curve']), ...partsOf(sheet, shown)], filled, sheet);
     case 'length':
     case 'angle':
     case 'number':
@@ -79,6 +80,12 @@ function worth(value: number, dimension: 'length' | 'angle' | 'number') {
 function more(options: readonly Option[], filled: Filling | undefined): Option[] {
   const list = Array.isArray(filled) ? (filled as readonly Name[]) : [];
   return options.map((option) => ({ ...option, value: [...list, option.value as Name] }));
+}
+
+/** A run grows so too, and takes the part of a curve that its marks bound. */
+function runOn(options: readonly Option[], filled: Filling | undefined, sheet: Sheet): Option[] {
+  const run = Array.isArray(filled) ? (filled as readonly unknown[]) : [];
+  return options.map((option) => ({ ...option, value: runWith(run, option.value, sheet) as never }));
 }
 
 /** Curves and lines between two marks that lie on them. */

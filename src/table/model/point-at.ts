@@ -1,4 +1,5 @@
 import { isDrawn } from '../../drafting/shape.ts';
+import type { Sheet } from '../../drafting/sheet.ts';
 import type { Direction, Name } from '../../drafting/step.ts';
 import type { Blank } from '../../drafting/verbs.ts';
 import { distance, type Point, subtract } from '../../geometry/point.ts';
@@ -8,6 +9,7 @@ import type { Draft, Filling, Hand, Room } from './bench.ts';
 import { type Caught, catchObject, catchPlace, nearestPlaceOn, type Pointing } from './catch.ts';
 import { fill, missing } from './hand.ts';
 import { drawnOf, previewOf } from './preview.ts';
+import { runWith } from './run-with.ts';
 import { blankOf } from './tools.ts';
 
 /** What pointing at a place means for the blank in hand: what would fill it, and what to light up. */
@@ -53,7 +55,7 @@ function pointedFor(field: string, blank: Blank, hand: Hand, aim: Aim, p: Point)
     case 'objects':
       return oneMore(field, catchObject(aim, p, blank.kinds), hand);
     case 'run':
-      return oneMore(field, catchObject(aim, p, ['point', 'curve', 'line']), hand);
+      return oneMore(field, catchObject(aim, p, ['point', 'curve', 'line']), hand, aim.sheet);
     case 'place':
       return place(field, aim, p);
     case 'near':
@@ -87,11 +89,12 @@ function crossing(field: string, { tool, filled }: Hand, aim: Aim, p: Point): Po
   return { field, value: one, caught: [one, other], at: place.at, also: { field: second, value: other } };
 }
 
-/** Adds to a list; pointing at the last one again takes it out. */
-function oneMore(field: string, caught: Caught | null, hand: Hand): Pointed | null {
+/** Adds to a list, or to a run on a sheet; pointing at the last one again takes it out. */
+function oneMore(field: string, caught: Caught | null, hand: Hand, runOn?: Sheet): Pointed | null {
   if (!caught) return null;
   const list = listOf(hand.filled[field]);
-  const value = list.at(-1) === caught.name ? list.slice(0, -1) : [...list, caught.name];
+  const more = runOn ? runWith(list, caught.name, runOn) : [...list, caught.name];
+  const value = list.at(-1) === caught.name ? list.slice(0, -1) : more;
   return { field, value: value as readonly Name[], caught: [caught.name], at: null };
 }
 

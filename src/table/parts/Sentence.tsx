@@ -227,6 +227,7 @@ function nextFor(hand: Hand, say: Say, complete: boolean): string {
     return field && takesMore(hand, field.field) ? say('table.more-or-draw') : say('table.ready');
   if (!field) return '';
   if (field.blank.takes === 'length') return say('table.number-stays');
+  if (field.blank.takes === 'run') return say('table.run-hint');
   if (field.blank.takes === 'place') return say('table.place-hint');
   if (field.blank.takes === 'toward' || field.blank.takes === 'turn') return say('table.side-hint');
   return say('table.point-hint', { what: wantedIn({ ...field, optional: false }, say) });

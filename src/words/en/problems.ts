@@ -158,6 +158,10 @@ export const problems = {
     ['one', 'other', 'gap'],
     '{one} and {other} do not meet: they are {gap} apart where they should join. Join them by points, or draw them to meet.',
   ),
+  'problem.seam-midway': entry(
+    ['mark', 'along'],
+    '{mark} lies on {along}, but not at its end. To take a part of it, name the two marks it runs between: one before {along}, one after.',
+  ),
   'problem.seam-gap-hair': entry(
     ['one', 'other'],
     '{one} and {other} miss each other by a hair where they should join. End both at one point.',

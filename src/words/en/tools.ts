@@ -102,6 +102,9 @@ export const tools = {
   'table.call-none': plain('help only'),
   'table.draw': plain('Draw it'),
   'table.put-down': plain('Put down'),
+  'table.run-hint': plain(
+    'On the sheet, point at marks and curves, in order; for a part of a curve, at the mark it begins at, the curve, and the mark it ends at.',
+  ),
   'table.place-hint': plain('On the sheet, point where the mark is to be; or type two lengths.'),
   'table.point-hint': entry(['what'], 'On the sheet, point at {what}; or choose, or type.'),
   'table.side-hint': plain('Point on the side you mean, or choose, or type.'),
