@@ -1,18 +1,31 @@
 import type { RollReport as Report } from '../../garment/collar/roll-report.ts';
+import { distance } from '../../geometry/point.ts';
 import { type Message, message } from '../../words/message.ts';
 
 /** What no pencil can draw, mm. */
 const NOTHING = 0.25;
 
+/** What a collar may be too wide or too narrow by at the centre back, mm: a mark in the workroom. */
+const WIDTH = 3;
+
 /** Whether something is wrong: an edge that the iron is meant to stretch may be short. */
-export function isTrouble({ verdict, ironed }: Report): boolean {
-  return verdict === 'ripples' || (verdict === 'pulls' && !ironed);
+export function isTrouble(report: Report): boolean {
+  const { verdict, ironed } = report;
+  return verdict === 'ripples' || (verdict === 'pulls' && !ironed) || widthOff(report) !== 0;
+}
+
+/** By how much the collar is wider at the centre back than stand and fall together, mm; nothing where a mark is no finer. */
+function widthOff({ stations, stand, fall }: Report): number {
+  const behind = stations[0]?.across;
+  const off = behind ? distance(behind.neck, behind.outer) - (stand + fall) : 0;
+  return Math.abs(off) > WIDTH ? off : 0;
 }
 
 /** What the cloth will do. */
-export function sayVerdict({ verdict, needed, drawn, ironed }: Report): Message {
+export function sayVerdict(report: Report): Message {
+  const { verdict, needed, drawn, ironed } = report;
   const off = { mm: Math.abs(drawn - needed) };
-  if (verdict === 'lies') return message('views.roll-lies');
+  if (verdict === 'lies') return message(widthOff(report) === 0 ? 'views.roll-lies' : 'views.roll-long-enough');
   if (verdict === 'ripples') return message('views.roll-ripples', { off });
   return ironed ? message('views.roll-ironed', { off }) : message('views.roll-pulls', { off });
 }
@@ -33,6 +46,22 @@ export function sayWhy(report: Report): readonly Message[] {
     ...(irons ? [message('views.roll-unironed')] : []),
     ...(fall > stand ? [] : [message('views.roll-uncovered')]),
     ...(edges.drawn ? [] : [message('views.roll-strip')]),
+    ...sayWidth(report),
+  ];
+}
+
+/** An edge of the right length on a collar of another width: it does not come down where the picture has it. */
+function sayWidth(report: Report): readonly Message[] {
+  const off = widthOff(report);
+  if (off === 0) return [];
+  const wanted = report.stand + report.fall;
+  return [
+    message('views.roll-width', {
+      which: off < 0 ? 'narrow' : 'wide',
+      width: { mm: wanted + off },
+      wanted: { mm: wanted },
+      off: { apart: [wanted + off, wanted], unit: 'mm' },
+    }),
   ];
 }
 

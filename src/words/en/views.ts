@@ -41,6 +41,7 @@ export const views = {
 
   // How it will roll
   'views.roll-lies': plain('It will lie.'),
+  'views.roll-long-enough': plain('Its outer edge is long enough, but its width is not right.'),
   'views.roll-pulls': entry(['off'], 'It will pull: the outer edge is {off} too short.'),
   'views.roll-ripples': entry(['off'], 'It will ripple: the outer edge is {off} too long.'),
   'views.roll-why': entry(
@@ -62,6 +63,10 @@ export const views = {
   ),
   'views.roll-uncovered': plain('The fall is no longer than the stand: turned down, it does not cover the neck seam.'),
   'views.roll-strip': plain('No outer edge is drawn yet. This is the strip as it has been swung.'),
+  'views.roll-width': entry(
+    ['which', 'width', 'wanted', 'off'],
+    'At the centre back the collar is {width} wide, where stand and fall together are {wanted}. Turned down over its stand, its edge comes to lie {off} {which, select, narrow {higher} other {lower}} than the picture has it.',
+  ),
   'views.roll-sum': entry(
     ['fall', 'stand', 'turn', 'needed'],
     'Needed: the fall less the stand, {fall} − {stand}, times the {turn} that the neck seam turns through, taken in radians. That is {needed}.',

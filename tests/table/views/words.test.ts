@@ -66,6 +66,22 @@ describe('how a collar will roll, in words', () => {
     `);
   });
 
+  test('when its edge is long enough, and the stand was forgotten in its width', () => {
+    const { sheet, plan } = referenceOf('collar-outline', (step) =>
+      step.name === 'outer-back' && 'distance' in step ? { ...step, distance: 'fall' } : step,
+    );
+    const report = rollReport(sheet, 30, plan);
+    if (!report) throw new Error('There is no report.');
+    expect(isTrouble(report)).toBe(true);
+    expect([sayVerdict(report), ...sayWhy(report)].map((one) => spoken(one))).toMatchInlineSnapshot(`
+      [
+        "Its outer edge is long enough, but its width is not right.",
+        "From the centre back to the shoulder the outer edge has to be 1.6 cm longer than the neck edge, and it is 2.2 cm longer.",
+        "At the centre back the collar is 4.8 cm wide, where stand and fall together are 7.9 cm. Turned down over its stand, its edge comes to lie 3.1 cm higher than the picture has it.",
+      ]
+    `);
+  });
+
   test('when the order leaves the rest to the iron', () => {
     const ironed = rolls(0.5, { 'swing-rule': 'fall-less-stand' });
     expect(ironed.trouble).toBe(false);
