@@ -278,6 +278,28 @@ describe('what only a replay shows', () => {
     );
   });
 
+  test('a step of the reference that comes to nothing as a whole, before an answer of another kind', () => {
+    const change = (exercise: ReturnType<typeof authored>) => {
+      exercise.reference.push({ verb: 'parallel', name: 'far', to: 'waist', distance: '4000000 in', side: 'up' });
+      exercise.targets[2].makes = 'line';
+      exercise.checks.splice(4, 2, { ...exercise.checks[0], target: 'break-point' });
+    };
+    expect(faultsAfter('break-point', change)).toMatchInlineSnapshot(`
+      "reference[4]: The reference cannot carry out this step. This would lie more than a hundred metres away. Check the distances, or lines that hardly lean toward each other.
+      targets[2].makes: The reference answers the target “break-point” with a point, but the target makes a line. Change “makes”, or the step."
+    `);
+  });
+
+  test('a style measure that the order does not state, also where a length is called nearly so', () => {
+    const change = (exercise: ReturnType<typeof authored>) => {
+      exercise.reference[1].distance = 'stand';
+      exercise.reference.unshift({ verb: 'tape', name: 'stands', from: 'front-neck-point', to: 'neck-point' });
+    };
+    expect(faultsAfter('break-point', change)).toMatchInlineSnapshot(
+      `"reference[2].distance: The reference cannot carry out this step. “stand” is a style measure that this order does not state. Add it under “style”, with value, from and to."`,
+    );
+  });
+
   test('an answer of another kind than its target makes', () => {
     const change = (exercise: ReturnType<typeof authored>) => {
       exercise.targets[2].makes = 'line';
