@@ -18,32 +18,34 @@ interface MoreTimeProps {
 
 /** Students who may hand in later than the set says, each with a day of their own. */
 export function MoreTime({ lines, due, onWrite, say }: MoreTimeProps): VNode {
-  const given = lines.filter(({ until }) => until !== null);
+  const given = lines.flatMap((line) => (line.until === null ? [] : [{ ...line, until: line.until }]));
   const write = (who: Student, until: string | null): void => onWrite((now) => withStudent(now, who, { until }));
   return (
     <details class="more-time">
       <summary>{say('mark.time', { count: given.length })}</summary>
       <p class="small">{say('mark.time-how', { due: momentText(due, say.reader.language) })}</p>
       <GiveTime lines={lines} due={due} say={say} onGive={write} />
-      <ul>
-        {given.map((line) => (
-          <li key={line.key}>
-            {say('mark.time-given', {
-              student: studentName(line, say),
-              until: momentText(line.until ?? due, say.reader.language),
-            })}{' '}
-            <button
-              type="button"
-              class="button button--quiet"
-              data-do="take-time"
-              aria-label={say('mark.time-back-what', { student: studentName(line, say) })}
-              onClick={() => write(line, null)}
-            >
-              {say('mark.time-back')}
-            </button>
-          </li>
-        ))}
-      </ul>
+      {given.length === 0 ? null : (
+        <ul>
+          {given.map(({ until, ...who }) => (
+            <li key={who.key}>
+              {say('mark.time-given', {
+                student: studentName(who, say),
+                until: momentText(until, say.reader.language),
+              })}{' '}
+              <button
+                type="button"
+                class="button button--quiet"
+                data-do="take-time"
+                aria-label={say('mark.time-back-what', { student: studentName(who, say) })}
+                onClick={() => write(who, null)}
+              >
+                {say('mark.time-back')}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
     </details>
   );
 }
@@ -76,16 +78,7 @@ function GiveTime({ lines, due, say, onGive }: GiveTimeProps): VNode {
         give();
       }}
     >
-      <label class="field">
-        <span>{say('mark.student')}</span>
-        <select name="time-whose" value={line?.key} onChange={({ currentTarget }) => setWhose(currentTarget.value)}>
-          {lines.map((one) => (
-            <option key={one.key} value={one.key}>
-              {studentName(one, say)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Whose lines={lines} whose={line?.key} say={say} onChoice={setWhose} />
       <label class="field">
         <span>{say('mark.time-until')}</span>
         <input
@@ -101,5 +94,26 @@ function GiveTime({ lines, due, say, onGive }: GiveTimeProps): VNode {
       </button>
       <p role="status">{note}</p>
     </form>
+  );
+}
+
+interface WhoseProps extends Pick<MoreTimeProps, 'lines' | 'say'> {
+  readonly whose: string | undefined;
+  readonly onChoice: (whose: string) => void;
+}
+
+/** Which student is given time. */
+function Whose({ lines, whose, say, onChoice }: WhoseProps): VNode {
+  return (
+    <label class="field">
+      <span>{say('mark.student')}</span>
+      <select name="time-whose" value={whose} onChange={({ currentTarget }) => onChoice(currentTarget.value)}>
+        {lines.map((line) => (
+          <option key={line.key} value={line.key}>
+            {studentName(line, say)}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }

@@ -1,5 +1,8 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
+import type { Name } from '../../../drafting/step.ts';
+import type { Footing } from '../../../exchange/class/laid/footing.ts';
+import type { UnderSheet } from '../../../exchange/class/laid/under-sheet.ts';
 import type { Exercise } from '../../../grader/exercise.ts';
 import type { Say } from '../../../table/say.ts';
 import type { Sound } from '../intake/taken.ts';
@@ -8,7 +11,7 @@ import type { TheClass } from '../the-class.ts';
 import { ClassPicture } from './ClassPicture.tsx';
 import { classSentences, hasStrays, isAllRight } from './class-sentences.ts';
 import { classSheet } from './class-sheet.ts';
-import { classTarget } from './class-target.ts';
+import { type ClassTarget, classTarget } from './class-target.ts';
 
 interface ClassPicturesProps {
   readonly exercise: Exercise;
@@ -20,21 +23,15 @@ interface ClassPicturesProps {
 }
 
 /** Where the answers of a class lie, a picture a target; those without a place on a sheet have none. */
-export function ClassPictures({ exercise, pieces, work, opened, say }: ClassPicturesProps): VNode | null {
+export function ClassPictures(props: ClassPicturesProps): VNode | null {
+  const { exercise, pieces, say } = props;
   const under = useMemo(() => classSheet(exercise, pieces), [exercise, pieces]);
   const answers = useMemo(
     () => new Map(exercise.targets.map(({ name }) => [name, classTarget(pieces, name)])),
     [exercise, pieces],
   );
   if (under === null || under.footings.size === 0) return null;
-  const drawn = [...under.footings].flatMap(([target, footing]) => {
-    const own = answers.get(target);
-    return own === undefined ? [] : [{ target, footing, answers: own }];
-  });
-  // Where nobody strayed there is nothing to be seen.
-  const wrong = drawn.filter((one) => hasStrays(one.answers));
-  const right = drawn.filter((one) => isAllRight(one.answers, pieces.length)).map(({ target }) => target);
-  const partly = drawn.filter((one) => !wrong.includes(one) && !right.includes(one.target));
+  const { wrong, partly, right } = sorted(under, answers, pieces.length);
   const without = exercise.targets.map(({ name }) => name).filter((name) => !under.footings.has(name));
   return (
     <section>
@@ -51,19 +48,36 @@ export function ClassPictures({ exercise, pieces, work, opened, say }: ClassPict
       ))}
       <div class="class-pictures">
         {wrong.map((one) => (
-          <ClassPicture
-            key={one.target}
-            {...one}
-            exercise={exercise}
-            under={under}
-            pieces={pieces}
-            work={work}
-            opened={opened}
-            say={say}
-          />
+          <ClassPicture key={one.target} {...props} {...one} under={under} />
         ))}
       </div>
       {without.length === 0 ? null : <p class="small">{say('class.no-place', { targets: { namedAll: without } })}</p>}
     </section>
   );
+}
+
+/** A target with what the class made of it, and on what it stands. */
+interface Answered {
+  readonly target: Name;
+  readonly footing: Footing;
+  readonly answers: ClassTarget;
+}
+
+interface Sorted {
+  /** Those in which somebody strayed. */
+  readonly wrong: readonly Answered[];
+  /** Nobody strayed, and not everyone has them. */
+  readonly partly: readonly Answered[];
+  readonly right: readonly Name[];
+}
+
+/** Which targets have a picture: where nobody strayed there is nothing to be seen. */
+function sorted(under: UnderSheet, answers: ReadonlyMap<Name, ClassTarget>, worked: number): Sorted {
+  const drawn = [...under.footings].flatMap(([target, footing]) => {
+    const own = answers.get(target);
+    return own === undefined ? [] : [{ target, footing, answers: own }];
+  });
+  const wrong = drawn.filter((one) => hasStrays(one.answers));
+  const right = drawn.filter((one) => isAllRight(one.answers, worked)).map(({ target }) => target);
+  return { wrong, right, partly: drawn.filter((one) => !wrong.includes(one) && !right.includes(one.target)) };
 }

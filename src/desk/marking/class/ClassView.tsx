@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { type Asked, isAsked } from '../../../exchange/class/asked.ts';
-import { classReport, type ExerciseReport, LEAST_COMPLETE } from '../../../exchange/class/report.ts';
+import { type ClassReport, classReport, type ExerciseReport, LEAST_COMPLETE } from '../../../exchange/class/report.ts';
 import { waysTaken } from '../../../exchange/class/ways.ts';
 import type { ProblemSet } from '../../../exchange/set.ts';
 import type { Say } from '../../../table/say.ts';
@@ -36,35 +36,40 @@ export function ClassView({ inHand, order, set, titles, say }: ClassViewProps): 
   const asked = useMemo(() => work.counted.filter(({ kept }) => isAsked(kept, set)), [work, set]);
   const ways = useMemo(() => waysTaken(work.counted.map(({ kept, ways: gone }) => ({ ...kept, ways: gone }))), [work]);
   if (report.work === 0) return null;
-  const place = ({ exercise }: ExerciseReport): number => order.indexOf(exercise);
   return (
     <section class="class-view" aria-labelledby="mark-class">
       <h2 id="mark-class">{say('mark.class')}</h2>
       <TeachFirst counted={asked} titles={titles} say={say} />
       <AlikeQuestions alike={report.alike} titles={titles} work={work} opened={opened} say={say} />
       <p>{say('mark.facility-why')}</p>
-      {report.exercises
-        .toSorted((a, b) => place(a) - place(b))
-        .map((exercise) => (
-          <ClassExercise
-            key={exercise.exercise}
-            report={exercise}
-            ways={ways.filter((way) => way.exercise === exercise.exercise)}
-            title={titles.get(exercise.exercise) ?? exercise.exercise}
-            work={work}
-            exercises={exercises}
-            opened={opened}
-            say={say}
-          />
-        ))}
-      <p>
-        {report.alpha === null
-          ? say('mark.alpha-none', { least: LEAST_COMPLETE, complete: report.complete })
-          : say('mark.alpha', { alpha: hundredth(report.alpha), complete: report.complete })}
-      </p>
+      {inOrder(report, order).map((one) => (
+        <ClassExercise
+          key={one.exercise}
+          report={one}
+          ways={ways.filter((way) => way.exercise === one.exercise)}
+          title={titles.get(one.exercise) ?? one.exercise}
+          work={work}
+          exercises={exercises}
+          opened={opened}
+          say={say}
+        />
+      ))}
+      <p>{alphaWords(report, say)}</p>
       <Aside {...{ work, set, titles, say }} />
     </section>
   );
+}
+
+/** The reports on its exercises, as the gradebook has them. */
+function inOrder({ exercises }: ClassReport, order: readonly string[]): readonly ExerciseReport[] {
+  return exercises.toSorted((a, b) => order.indexOf(a.exercise) - order.indexOf(b.exercise));
+}
+
+/** How far the exercises measure one skill, or that the class is too small to say. */
+function alphaWords({ alpha, complete }: ClassReport, say: Say): string {
+  return alpha === null
+    ? say('mark.alpha-none', { least: LEAST_COMPLETE, complete })
+    : say('mark.alpha', { alpha: hundredth(alpha), complete });
 }
 
 interface AsideProps {

@@ -3,7 +3,7 @@ import type { MarkingFile } from '../../../exchange/marking-file/marking-file.ts
 import type { MarkingDesk } from '../use-marking-desk.ts';
 import type { Keeping } from './keeper.ts';
 import { readApart } from './read-apart.ts';
-import { useKeeper } from './use-keeper.ts';
+import { type KeeperInHand, useKeeper } from './use-keeper.ts';
 import { isListAlone, workOf } from './work-of.ts';
 
 export interface DeskKeeping {
@@ -27,7 +27,8 @@ export interface DeskKeeping {
 /** Keeps all the work on the desk in this browser as it changes, and beside what other tabs keep there. */
 export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): DeskKeeping {
   const [failed, setFailed] = useState(false);
-  const { keeping, keeper, lies, others, write } = useKeeper(desk);
+  const inHand = useKeeper(desk);
+  const { keeping, keeper, lies, others } = inHand;
   const open = async (how: (file: MarkingFile) => void): Promise<void> => {
     const found = await keeper.current?.read();
     if (!found) return;
@@ -39,6 +40,35 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
       how(read.file);
     } else if (read) keeper.current?.foundDamaged(found);
   };
+  useListAlone(keeping, () => open(desk.open));
+  return {
+    keeping,
+    failed,
+    goOn: () => open(desk.open),
+    takeOther: () => open((file) => layOther(desk, file)),
+    keepMine: async () => {
+      const work = workOf(desk.now(), new Date().toISOString());
+      if (work) await keeper.current?.keepOver(work);
+      others();
+    },
+    ...puttingAway(desk, inHand, exercises),
+    text: async () => (await keeper.current?.read())?.text ?? null,
+  };
+}
+
+/** A marking file in place of everything that lies on the desk, its class list too. */
+function layOther(desk: MarkingDesk, file: MarkingFile): void {
+  desk.clear();
+  desk.write((now) => ({ ...now, list: '' }));
+  desk.open(file);
+}
+
+/** How what is kept is taken away. */
+function puttingAway(
+  desk: MarkingDesk,
+  { keeper, lies, others, write }: KeeperInHand,
+  exercises: readonly string[],
+): Pick<DeskKeeping, 'putAway' | 'putAwayWork'> {
   const putAway = async (): Promise<void> => {
     await keeper.current?.remove();
     lies('');
@@ -51,26 +81,7 @@ export function useKeeping(desk: MarkingDesk, exercises: readonly string[]): Des
     await putAway();
     if (read?.ok) desk.write((now) => ({ ...now, list: now.list || read.file.list }));
   };
-  useListAlone(keeping, () => open(desk.open));
-  return {
-    keeping,
-    failed,
-    goOn: () => open(desk.open),
-    takeOther: () =>
-      open((file) => {
-        desk.clear();
-        desk.write((now) => ({ ...now, list: '' }));
-        desk.open(file);
-      }),
-    keepMine: async () => {
-      const work = workOf(desk.now(), new Date().toISOString());
-      if (work) await keeper.current?.keepOver(work);
-      others();
-    },
-    putAway,
-    putAwayWork,
-    text: async () => (await keeper.current?.read())?.text ?? null,
-  };
+  return { putAway, putAwayWork };
 }
 
 /** Where the class list is all that was kept, nobody has to be asked whether to go on with it. */

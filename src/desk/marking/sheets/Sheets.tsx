@@ -101,11 +101,8 @@ function Made({ lines, work, book, sheets }: MadeProps): VNode {
     (line) => [
       set,
       say,
-      notes.students.get(line.key),
-      line.marks,
-      line.until,
-      line.unread.length,
       sheets.of,
+      ...lineDependsOn(line, notes),
       ...workOf(line).flatMap((one) => dependsOn(one, notes)),
     ],
     (line, place) => <FeedbackSheet key={line.key} line={line} work={workOf(line)} place={place} sheets={sheets} />,
@@ -132,6 +129,10 @@ function Made({ lines, work, book, sheets }: MadeProps): VNode {
       {made}
     </>
   );
+}
+
+function lineDependsOn({ key, marks, until, unread }: BookLine, { students }: Notes): readonly unknown[] {
+  return [students.get(key), marks, until, unread.length];
 }
 
 function dependsOn({ exercise, counted }: ExerciseWork, { pieces }: Notes): readonly unknown[] {
