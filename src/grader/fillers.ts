@@ -2,15 +2,16 @@ import type { Givens } from '../drafting/sheet.ts';
 import type { Value } from '../words/message.ts';
 import { expectedOf } from './bounds.ts';
 import type { JudgedCheck } from './judge.ts';
+import { wayOff } from './way-off.ts';
 
-/** What an author's text may use: every measure of the order, and what the check read. */
+/** What an author's text may use: every measure of the order, and what the check read; which way it is off also where nothing could be read. */
 export function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Record<string, Value>> {
   const measures = [...givens.measures].map(([name, { dimension, value }]): [string, Value] => [
     name,
     dimension === 'length' ? { mm: value } : dimension === 'angle' ? { radians: value } : value,
   ]);
   const reading = judged?.reading ?? null;
-  if (judged === null || reading === null) return Object.fromEntries(measures);
+  if (judged === null || reading === null) return Object.fromEntries([...measures, ['way', 'other']]);
   const shown = (value: number): Value =>
     reading.unit === 'mm' ? { mm: value } : { radians: (value * Math.PI) / 180 };
   const expected = expectedOf(reading, judged.bounds);
@@ -19,6 +20,7 @@ export function fillers(judged: JudgedCheck | null, givens: Givens): Readonly<Re
   return Object.fromEntries([
     ...measures,
     ['off', apart],
+    ['way', wayOff(judged)],
     ['measured', shown(Math.abs(reading.measured))],
     ['expected', shown(Math.abs(expected))],
   ]);

@@ -252,7 +252,7 @@ describe('texts', () => {
       "title: This text uses “overlap” in braces, and it can use no values. Write the words themselves.
       brief: The braces of this text cannot be read near “{overlap”. Between { and } stands the name of a measure, in lower case; every brace is closed.
       targets[0].hints[2]: This text uses “ovrlap” in braces, and there is no such value. Did you mean “overlap”?
-      checks[0].why: This text uses “b” in braces, and there is no such value. There are: overlap, neck-base, shoulder, shoulder-slope, front-waist, back-waist, off, measured, expected.
+      checks[0].why: This text uses “b” in braces, and there is no such value. There are: overlap, neck-base, shoulder, shoulder-slope, front-waist, back-waist, off, measured, expected, way.
       checks[0].mend: This text uses “off” in braces, and there is no such value. There are: overlap, neck-base, shoulder, shoulder-slope, front-waist, back-waist.
       misreadings[0].says: Near “<off>.” something reads as a tag. Texts are plain: leave out angle brackets."
     `);

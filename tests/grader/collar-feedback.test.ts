@@ -73,7 +73,7 @@ test('an edge that was drawn long is walked, and what is over is said', () => {
   expect(paragraph(whole, steps, 'collar-neck-edge')).toMatchInlineSnapshot(`
     "Without the 1/4 in added in step 44 your collar neck edge would be right. If that is a seam allowance, leave it out: a draft is net, its lines are the ones that are sewn, and the allowance comes when the pattern is cut.
     Walked along its seam, your collar neck edge has 1/4 in left over: it measures 9 1/4 in and the seam 9 in.
-    This edge is sewn to the neck seam of the jacket. Too long, it is eased in and the fall drops; too short, the neck is drawn in and puckers.
+    This edge is sewn to the neck seam of the jacket. Too long, it is eased in and the fall drops.
     Walk it: the back neck from centre back to shoulder, then the front seam by the gorge corner to the notch. Behind the shoulder trim what is over at the centre back, or add there what is missing; in front draw the edge along the front’s own seam again.
     (Your overlap edge, break point, roll line, notch, gorge corner and collar centre back are right, and this was judged from them.)"
   `);
@@ -100,7 +100,7 @@ test('a lapel bowed inward is out of range, and taste is left alone', () => {
   expect(paragraph(whole, bowed('1/4 in'), 'lapel-edge')).toBe('Your lapel edge is right.');
   expect(paragraph(whole, bowed('-1/4 in'), 'lapel-edge')).toMatchInlineSnapshot(`
     "Your lapel edge bows 1/4 in from the straight to the wrong side; none is allowed there.
-    Straight or a little full is taste. Hollow, the edge looks gnawed once it is turned; much fuller than 3/8 in, it curls away from the chest.
+    Straight or a little full is taste. Hollow, the edge looks gnawed once it is turned.
     Draw the edge straight from point to break, or bow it away from the roll line, by 3/8 in at the most.
     (Your overlap edge, break point, roll line, notch, gorge corner and lapel point are right, and this was judged from them.)"
   `);

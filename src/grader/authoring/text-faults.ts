@@ -7,7 +7,7 @@ import type { Fault, Place } from '../reading/fault.ts';
 import { loneLength } from './one-unit.ts';
 
 /** What feedback may say besides the measures of the order. */
-export const readings: readonly string[] = ['off', 'measured', 'expected'];
+export const readings: readonly string[] = ['off', 'measured', 'expected', 'way'];
 
 interface Text {
   readonly at: Place;
