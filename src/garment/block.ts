@@ -17,6 +17,15 @@ const RIGHT = point(1, 0);
 const UP = point(0, 1);
 const DOWN = point(0, -1);
 
+/** The lines of the block. Each begins where it is drawn through, and runs over the body from there. */
+export const blockLines: ReadonlySet<Name> = new Set([
+  'centre-front',
+  'waist',
+  'collarbone-level',
+  'shoulder-line',
+  'centre-back',
+]);
+
 /**
  * The block of a figure, in the frame of the sheet: origin where the centre front crosses the waist, mm, front piece to
  * the right. The back lies on with the shoulder seams joined: drafted with its neck point and shoulder on the front's,

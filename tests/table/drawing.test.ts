@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { replay } from '../../src/drafting/replay.ts';
+import type { Step } from '../../src/drafting/step.ts';
+import { blockLines } from '../../src/garment/block.ts';
 import { withAspect } from '../../src/table/drawing/box.ts';
 import { draw } from '../../src/table/drawing/draw.ts';
 import { keyOf } from '../../src/table/drawing/key.ts';
@@ -35,6 +37,27 @@ describe('a drawing', () => {
     if (shoulder?.kind !== 'line' || tip?.kind !== 'point') throw new Error('The block has no shoulder.');
     expect(shoulder.to.x).toBeCloseTo(tip.point.x, 9);
     expect(shoulder.to.y).toBeCloseTo(tip.point.y, 9);
+  });
+
+  test('runs a line that an exercise lays on it to both sides of its only mark, and the block’s from where they begin', () => {
+    const laid: Step = { verb: 'square', name: 'across', to: 'centre-front', through: 'front-neck-point' };
+    const table = replay(room.givens, [laid]);
+    const part = (name: string) => {
+      const found = draw(table, { given: new Set(table.shapes.keys()), unit: 'cm' }).parts.find(
+        (one) => one.name === name,
+      );
+      if (found?.kind !== 'line') throw new Error(`${name} is not drawn as a line.`);
+      return [found.from.x, found.to.x].sort((a, b) => a - b);
+    };
+    expect(part('across')[0]).toBeLessThan(-1);
+    expect(part('across')[1]).toBeGreaterThan(100);
+    expect(part('collarbone-level')[0]).toBeCloseTo(0, 9);
+    expect([...blockLines].toSorted()).toEqual(
+      [...room.givens.shapes]
+        .filter(([, { kind }]) => kind === 'line')
+        .map(([name]) => name)
+        .toSorted(),
+    );
   });
 
   test('rules in inches when the reader does', () => {

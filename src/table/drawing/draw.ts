@@ -1,6 +1,7 @@
 import { type CurveShape, type Drawn, isDrawn } from '../../drafting/shape.ts';
 import type { Sheet } from '../../drafting/sheet.ts';
 import type { Name } from '../../drafting/step.ts';
+import { blockLines } from '../../garment/block.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { type Line, signedDistance } from '../../geometry/line.ts';
 import { distance, type Point } from '../../geometry/point.ts';
@@ -14,7 +15,7 @@ import { type DrawnObject, drawnOnce, sameMarks } from './kept.ts';
 import { lineAcross } from './parts.ts';
 import { redParts } from './red.ts';
 import { sampled } from './runs.ts';
-import { endsOf, givenSpan, madeSpan, ON_LINE, pointsOf, type Span } from './spans.ts';
+import { endsOf, givenSpan, laidSpan, madeSpan, ON_LINE, pointsOf, type Span } from './spans.ts';
 
 export interface DrawOptions {
   /** Names that lay on the table before the first step. */
@@ -156,9 +157,10 @@ function partsOf(painter: Painter, name: Name, shape: Drawn): Part[] {
 
 function spanOf(painter: Painter, name: Name, line: Line): Span | null {
   const { options, marks, box, toneOf: tone } = painter;
-  if (options.given.has(name)) return givenSpan(line, marks, box);
   // Cloth turns over between the marks of a fold and no further: below the break point there is none.
-  return madeSpan(line, marks, across(painter), tone(name) === 'roll' ? 0 : undefined);
+  const isFold = tone(name) === 'roll';
+  if (!options.given.has(name)) return madeSpan(line, marks, across(painter), isFold ? 0 : undefined);
+  return isFold || blockLines.has(name) ? givenSpan(line, marks, box) : laidSpan(line, marks, box);
 }
 
 /** All of the sheet that may come into sight: what runs right across it has no end there. */

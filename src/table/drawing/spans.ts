@@ -35,6 +35,16 @@ export function givenSpan(line: Line, points: readonly Point[], box: Box): Span 
   return start < end ? [start, end] : null;
 }
 
+/**
+ * How much of a line is drawn that an exercise lays on the block. It was ruled for what is to come: with no more on it yet than the
+ * mark it was drawn through, nothing says to which side of that it is wanted, and it is drawn to both.
+ */
+export function laidSpan(line: Line, points: readonly Point[], box: Box): Span | null {
+  const marks = stationsOn(line, points);
+  const alone = marks.length > 0 && marks.every((station) => Math.abs(station) < 1);
+  return alone ? clip(line, box) : givenSpan(line, points, box);
+}
+
 /** How much of a line that was drawn is firm: between its marks and a little `over`, or right across the sheet. */
 export function madeSpan(line: Line, points: readonly Point[], box: Box, over = OVERRUN): Span | null {
   const marks = stationsOn(line, points);
