@@ -63,6 +63,7 @@ const brings: Readonly<Record<string, readonly unknown[]>> = {
   'expression.no-sign': [beside('2 stand')],
   'expression.bracket-open': [beside('(stand')],
   'expression.bracket-close': [beside('stand)')],
+  'expression.word': [beside('stand less fall')],
   'expression.two-names': [beside('back neck')],
   'expression.unit-alone': [beside('cm')],
   'expression.unit-after-name': [beside('stand cm')],

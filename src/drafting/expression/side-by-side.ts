@@ -20,8 +20,23 @@ function noSign(before: Token | undefined, after: Token): Message {
 
 function afterName(name: string, word: string): Message {
   if (unitWords.includes(word)) return unitAfterName(name, word);
+  if (name === 'half')
+    return message('expression.word', { word: name, sign: '/ 2', written: `${exampleName(word)} / 2` });
+  const sign = signs.get(word);
+  if (sign) return message('expression.word', { word, sign, written: `${name} ${sign} 6 mm` });
   return message('expression.two-names', { words: `${name} ${word}`, joined: `${name}-${word}` });
 }
+
+/** Signs, as they are spoken of in lessons. */
+const signs: ReadonlyMap<string, string> = new Map([
+  ['less', '-'],
+  ['minus', '-'],
+  ['plus', '+'],
+  ['and', '+'],
+]);
+
+/** What half was wanted of; “half the …” says it only after the next word. */
+const exampleName = (word: string): string => (word === 'the' || word === 'of' ? 'stand' : word);
 
 /** `stand-6 mm` reads as a name and a stray unit; a minus was meant. */
 function unitAfterName(name: string, unit: string): Message {

@@ -14,6 +14,10 @@ export const expressions = {
   'expression.comma': entry(['written'], 'Write a decimal with a point, not a comma: {written}.'),
   'expression.point': plain('A point stands between figures, as in 3.2 cm. Take this one out.'),
   'expression.times': entry(['written'], 'Times is written with *, and not with x: {written}, for example.'),
+  'expression.word': entry(
+    ['word', 'sign', 'written'],
+    '“{word}” is written as a sign here, {sign}: {written}, for example.',
+  ),
   'expression.unit-spelt': entry(['found', 'written'], '“{found}” is not how a unit is written here. Write {written}.'),
   'expression.stops': entry(['after'], 'The expression stops after “{after}”. Write a number or a name there.'),
   'expression.no-value': entry(
