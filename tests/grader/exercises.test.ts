@@ -110,7 +110,7 @@ describe.each(exercises.map((exercise) => [exercise.id, exercise] as const))('%s
 
   test.each(['cm', 'in'] as const)('speaks in %s, with no brace left over and no length left unsaid', (unit) => {
     const givens = tableFor(exercise, orderOn(exercise, people[0]?.figure ?? never()));
-    const values: Record<string, Value> = { off: { mm: 5 }, measured: { mm: 25 }, expected: { mm: 30 } };
+    const values: Record<string, Value> = { off: { mm: 5 }, measured: { mm: 25 }, expected: { mm: 30 }, way: 'other' };
     for (const [name, quantity] of givens.measures) values[name] = shown(quantity);
     const texts = [
       exercise.title,
