@@ -62,6 +62,8 @@ export const teacherMarks = {
   'mark.too-much': plain(
     'This is more than one marking file holds: 20,000 pieces of work, or 64 megabytes. Clear the desk, and mark the hand-ins in parts.',
   ),
+  'mark.untaken-same': entry(['count'], 'The same of {count, plural, one {one piece} other {# pieces}} more'),
+  'mark.untaken-places': entry(['places'], '{places}.'),
   'mark.stopped-piece': plain('Marking was stopped before this piece was marked. It is kept.'),
   'mark.stopped-on': entry(['count'], 'Mark {count, plural, one {it} other {these #}} now'),
   'mark.was-unread': plain('When the work was saved this had not been read, or not to its end. Lay it down again.'),

@@ -6,6 +6,7 @@ import { momentText } from '../../../words/moment.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { nameAlone } from '../student-name.ts';
 import { tidyMarks } from '../tidy-marks.ts';
+import './book-words.css';
 import { gridRoles } from './grid-roles.ts';
 
 interface BookRowProps {
@@ -31,6 +32,7 @@ export function BookRow({ line, lines, index, exercises, others, standing, say, 
     <tr {...gridRoles.line} aria-rowindex={index} data-line={line.key}>
       <th {...gridRoles.name} tabIndex={stop(0)}>
         {name} <span class="book-number">{spelled(line.number)}</span>
+        <Given line={line} say={say} />
         <Remarks line={line} lines={lines} say={say} />
       </th>
       {exercises.map((exercise, at) => {
@@ -82,14 +84,19 @@ function marksSaid(entry: Entry, say: Say): string {
   return [String(tidyMarks(entry.marks)), byHand(entry, say)].filter((words) => words !== undefined).join(', ');
 }
 
-/** The time given to the student, what is not as the set has it, each remark once, and what could not be read. */
+/** The time that the teacher gave the student. */
+function Given({ line: { until }, say }: Pick<BookRowProps, 'line' | 'say'>): VNode | null {
+  if (until === null) return null;
+  return <span class="book-given">{say('mark.until', { until: momentText(until, say.reader.language) })}</span>;
+}
+
+/** What is not as the set has it, each remark once, and what could not be read. */
 function Remarks({ line, lines, say }: Pick<BookRowProps, 'line' | 'lines' | 'say'>): VNode | null {
-  const { entries, unread, listed, until } = line;
+  const { entries, unread, listed } = line;
   const told = [...entries.values()].flatMap((entry) => remarksTold(entry, lines));
   const lost = unread.length === 0 ? [] : [say('mark.unread-here', { count: unread.length })];
   const by = listed === null ? [] : [say(`mark.${listed}`)];
-  const given = until === null ? [] : [say('mark.until', { until: momentText(until, say.reader.language) })];
-  const remarks = [...by, ...given, ...new Set(told.map(say.message)), ...lost];
+  const remarks = [...by, ...new Set(told.map(say.message)), ...lost];
   if (remarks.length === 0) return null;
   return <span class="book-remarks">{spelled(remarks.join('; '))}</span>;
 }

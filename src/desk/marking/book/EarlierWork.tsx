@@ -33,7 +33,7 @@ export function EarlierWork({ others, counts, onCounts, titles, say, onOpen }: E
         onChoice={onCounts}
       />
       <ul>
-        {others.map((piece) => (
+        {byStudent(others, say).map((piece) => (
           <li key={handInLine(piece.handIn)}>
             <button type="button" class="link" data-do="open-earlier" onClick={() => onOpen(piece)}>
               {say('class.earlier', {
@@ -47,6 +47,12 @@ export function EarlierWork({ others, counts, onCounts, titles, say, onOpen }: E
       </ul>
     </details>
   );
+}
+
+/** By name, and those of one student in the order they came. */
+function byStudent(others: readonly Sound[], say: Say): readonly Sound[] {
+  const { compare } = new Intl.Collator(say.reader.language);
+  return others.toSorted((a, b) => compare(studentName(a.row, say), studentName(b.row, say)));
 }
 
 interface VersionsProps {

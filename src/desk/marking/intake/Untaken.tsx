@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { useListHead } from '../use-list-head.ts';
-import { wholeBeside } from './refused.ts';
+import { type Refused, wholeBeside } from './refused.ts';
 import type { Taken } from './taken.ts';
 
 interface UntakenProps {
@@ -28,22 +28,15 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
       </h2>
       <p class="small">{say('mark.untaken-why')}</p>
       <ul class="untaken">
-        {refused.map((one, index) => (
+        {alikeIn(refused, say).map((alike, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two pieces may have lain at the same place.
           <li key={index}>
-            <strong>{spelled(one.where)}</strong> {spelled(say.message(one.message))}{' '}
-            {whole.has(one) ? say('mark.whole-beside') : null}{' '}
-            {one.handIn === null ? (
-              <button
-                type="button"
-                class="button button--quiet"
-                data-do="leave-out"
-                aria-label={say('mark.leave-out-what', { where: spelled(one.where) })}
-                onClick={() => after(() => onLeaveOut(one.where))}
-              >
-                {say('mark.leave-out')}
-              </button>
-            ) : null}
+            <Line
+              alike={alike}
+              whole={whole.has(alike.first)}
+              say={say}
+              onLeaveOut={() => after(() => onLeaveOut(alike.first.where))}
+            />
           </li>
         ))}
       </ul>
@@ -53,5 +46,58 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
         </button>
       ) : null}
     </section>
+  );
+}
+
+interface Alike {
+  readonly first: Refused;
+  /** Of which the same is said. */
+  readonly others: readonly Refused[];
+}
+
+/**
+ * One wrong set brings many pieces that cannot be marked, and of all of them the same is said. What could not be read stands by
+ * itself: each of it goes by itself.
+ */
+function alikeIn(refused: readonly Refused[], say: Say): readonly Alike[] {
+  const groups = Map.groupBy(refused, (one) => (one.handIn === null ? one : say.message(one.message)));
+  return [...groups.values()].flatMap(([first, ...others]) => (first === undefined ? [] : [{ first, others }]));
+}
+
+interface LineProps extends Pick<UntakenProps, 'say'> {
+  readonly alike: Alike;
+  /** Whether the whole of it lies there beside it. */
+  readonly whole: boolean;
+  readonly onLeaveOut: () => void;
+}
+
+/** Where it lay, and why it was not taken. */
+function Line({ alike: { first, others }, whole, say, onLeaveOut }: LineProps): VNode {
+  return (
+    <>
+      <strong>{spelled(first.where)}</strong> {spelled(say.message(first.message))}{' '}
+      {whole ? say('mark.whole-beside') : null} {others.length === 0 ? null : <Others others={others} say={say} />}
+      {first.handIn === null ? (
+        <button
+          type="button"
+          class="button button--quiet"
+          data-do="leave-out"
+          aria-label={say('mark.leave-out-what', { where: spelled(first.where) })}
+          onClick={onLeaveOut}
+        >
+          {say('mark.leave-out')}
+        </button>
+      ) : null}
+    </>
+  );
+}
+
+/** Where the others lay. */
+function Others({ others, say }: { readonly others: readonly Refused[]; readonly say: Say }): VNode {
+  return (
+    <details>
+      <summary>{say('mark.untaken-same', { count: others.length })}</summary>
+      {spelled(say('mark.untaken-places', { places: { listed: others.map(({ where }) => where) } }))}
+    </details>
   );
 }

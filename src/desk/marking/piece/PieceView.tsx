@@ -79,7 +79,11 @@ interface PieceHeadProps extends Pick<PieceViewProps, 'say' | 'onSheet' | 'onClo
 /** Whose work it is, which has the focus as it is opened, the way to the sheet, and out. */
 function PieceHead({ student, title, say, onSheet, onClose }: PieceHeadProps): VNode {
   const head = useRef<HTMLHeadingElement>(null);
-  useLayoutEffect(() => head.current?.focus(), []);
+  // At the top of the window, where most of the piece is seen: a focus by itself goes to the middle.
+  useLayoutEffect(() => {
+    head.current?.focus({ preventScroll: true });
+    head.current?.closest('.piece-open')?.scrollIntoView({ block: 'start' });
+  }, []);
   return (
     <header class="piece-head">
       <h2 id="piece-title" tabIndex={-1} ref={head}>
