@@ -16,6 +16,8 @@ test('nothing moves on any other page for a reader of inches, before or after it
 });
 
 async function goRound(page: Page, addresses: readonly string[]): Promise<void> {
+  // So many pages, one after the other: a busy machine takes a minute for them.
+  test.slow();
   await page.addInitScript(() => localStorage.setItem('gorgeline.unit', 'in'));
   for (const address of addresses) {
     await page.goto(address);

@@ -195,6 +195,8 @@ for (const tag of ['@desktop', '@phone'] as const) {
   test(`the views have nothing for axe to find and push nothing sideways (${tag.slice(1)})`, { tag }, async ({
     page,
   }) => {
+    // Axe looks six times: a busy machine takes a minute for it.
+    test.slow();
     await openDraft(page, 'collar-single');
     const opened = await moved(page);
     for (const view of ['worn', 'roll', 'walk'] as const) {
