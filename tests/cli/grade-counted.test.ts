@@ -65,10 +65,18 @@ async function rowsOf(out: Readable, { pieces }: HandedIn): Promise<Tally> {
   return tally;
 }
 
-/** The refusals, each a sentence that says on which line the piece stood. */
+/**
+ * The refusals, each a sentence that says on which line the piece stood. Of pieces of one exercise that there is none of only the first
+ * has one, and what is said in the end counts the others.
+ */
 async function refusalsOf(err: Readable, { pieces }: HandedIn): Promise<Tally> {
   const tally: Tally = {};
   for await (const line of createInterface({ input: err })) {
+    const again = /^“sleeve”, .* is named by (one piece|[\d,]+ pieces) more.+\.$/.exec(line)?.[1];
+    if (again !== undefined) {
+      count(tally, 'unknown', again === 'one piece' ? 1 : Number(again.replace(/\D/g, '')));
+      continue;
+    }
     const number = Number(/^standard input:(\d+): .+\.$/.exec(line)?.[1]);
     const made = pieces[number - 1];
     expect(made === undefined ? line : kinds[made.kind].comesOut).toBe('refusal');
@@ -81,8 +89,8 @@ function comesOut(pieces: HandedIn['pieces'], at: number): 'row' | 'refusal' {
   return kinds[(pieces[at] as Omit<Made, 'text'>).kind].comesOut;
 }
 
-function count(tally: Tally, kind: Kind): void {
-  tally[kind] = (tally[kind] ?? 0) + 1;
+function count(tally: Tally, kind: Kind, pieces = 1): void {
+  tally[kind] = (tally[kind] ?? 0) + pieces;
 }
 
 const some = ({ checks }: WorkRow, is: (check: CheckRow) => boolean): boolean => checks.some(is);
