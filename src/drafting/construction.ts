@@ -12,10 +12,17 @@ import type { Blank, Form } from './verbs.ts';
  * things: `rule a from mark-1 to mark-2` and `rule roll-line from break-point to stand-point`, where the marks are the same.
  */
 export interface Construction {
-  /** The step without its own name and target, with a number for each name it uses. */
-  readonly pattern: string;
+  readonly making: Making;
   /** The names it uses, of objects and of measures, in the order of their numbers. */
   readonly uses: readonly Name[];
+}
+
+/** What all steps of one pattern have in common. */
+export interface Making {
+  /** Another number for every other pattern. */
+  readonly number: number;
+  /** The step without its own name and target, with a number for each name it uses. */
+  readonly pattern: string;
   /** Carries it out, whoever's it is. */
   readonly make: Ready;
 }
@@ -32,25 +39,24 @@ export function constructionOf(step: HalfStep, form: Form): Construction | null 
     if (part === null) return null;
     pattern += `|${part}`;
   }
-  return { ...theOne(pattern, step, form, uses), uses };
+  return { making: theOne(pattern, step, form, uses), uses };
 }
 
-/** What all steps of one pattern have in common. */
-type Common = Pick<Construction, 'pattern' | 'make'>;
-
-const patterns = new Map<string, Common>();
+const patterns = new Map<string, Making>();
+let last = 0;
 
 /** So many patterns and amounts are kept, and then all are let go. */
 const KEPT = 4000;
 
 /** One text for all that read the same, so that what is looked up by it is found without reading it again; and one making. */
-function theOne(pattern: string, step: HalfStep, form: Form, uses: readonly Name[]): Common {
+function theOne(pattern: string, step: HalfStep, form: Form, uses: readonly Name[]): Making {
   const known = patterns.get(pattern);
   if (known !== undefined) return known;
   if (patterns.size >= KEPT) patterns.clear();
-  const common = { pattern, make: madeReady(step, form, uses) };
-  patterns.set(pattern, common);
-  return common;
+  last += 1;
+  const making = { number: last, pattern, make: madeReady(step, form, uses) };
+  patterns.set(pattern, making);
+  return making;
 }
 
 function partOf(value: unknown, blank: Blank, uses: Name[], depth: number): string | null {

@@ -9,6 +9,8 @@ export interface KnownStep {
   readonly step: HalfStep;
   /** As it is written: it is a name where the step is nameable. */
   readonly name: Name;
+  /** The target it answers; null where it answers none. */
+  readonly answers: Name | null;
   /** Null where there is no such verb. */
   readonly form: Form | null;
   /** Whether its name is well-formed and no word of the language. */
@@ -24,9 +26,16 @@ export function knownStep(step: HalfStep): KnownStep {
   const before = known.get(step);
   if (before) return before;
   const form = formOf(step);
-  const { name } = step;
+  const { name, answers } = step;
   const construction = form === null ? null : constructionOf(step, form);
-  const now = { step, name: name as Name, form, nameable: isName(name) && !isReserved(name), construction };
+  const now = {
+    step,
+    name: name as Name,
+    answers: typeof answers === 'string' ? answers : null,
+    form,
+    nameable: isName(name) && !isReserved(name),
+    construction,
+  };
   known.set(step, now);
   return now;
 }

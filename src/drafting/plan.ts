@@ -1,5 +1,4 @@
-import type { HalfStep } from './form.ts';
-import type { Ready } from './ready/ready.ts';
+import type { Making } from './construction.ts';
 import type { Name } from './step.ts';
 
 /**
@@ -21,15 +20,6 @@ export interface MadeThing extends Placed {
   readonly given: null;
   readonly making: Making;
   readonly from: readonly Thing[];
-}
-
-/** What is done to make a thing. */
-export interface Making {
-  /** The pattern of the construction. */
-  readonly pattern: string;
-  readonly make: Ready;
-  /** A step that does it. */
-  readonly step: HalfStep;
 }
 
 /** Things that drafts make, on no table in particular. Things are added, and never changed. */
@@ -62,15 +52,22 @@ export function givenIn(plan: Plan, name: Name): Thing {
 /** The thing that is made so from these. */
 export function madeIn(plan: Plan, making: Making, from: readonly Thing[]): Thing {
   const { pattern } = making;
-  for (let here: Plan | null = plan; here !== null; here = here.base) {
-    const known = madeFrom(here.makings.get(pattern), from);
-    if (known !== undefined) return known;
-  }
+  const known = knownIn(plan, making, from);
+  if (known !== undefined) return known;
   const thing: MadeThing = { at: plan.size++, given: null, making, from };
   const alike = plan.makings.get(pattern);
   if (alike === undefined) plan.makings.set(pattern, [thing]);
   else alike.push(thing);
   return thing;
+}
+
+/** The same where it is in a plan already. */
+export function knownIn(plan: Plan, { pattern }: Making, from: readonly Thing[]): Thing | undefined {
+  for (let here: Plan | null = plan; here !== null; here = here.base) {
+    const known = madeFrom(here.makings.get(pattern), from);
+    if (known !== undefined) return known;
+  }
+  return undefined;
 }
 
 function madeFrom(among: readonly MadeThing[] | undefined, from: readonly Thing[]): Thing | undefined {

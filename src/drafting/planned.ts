@@ -1,30 +1,32 @@
+import type { Construction } from './construction.ts';
 import type { HalfStep } from './form.ts';
-import { knownStep } from './known-step.ts';
-import { givenIn, type Making, madeIn, type Plan, type Thing } from './plan.ts';
+import { type KnownStep, knownStep } from './known-step.ts';
+import { givenIn, madeIn, type Plan, type Thing } from './plan.ts';
 import type { Name, Step } from './step.ts';
 
-/** What a step does in a draft: its making, and what it is done to. */
-export interface PlannedStep extends Making {
-  readonly name: Name;
-  readonly answers: Name | null;
-  readonly uses: readonly Name[];
+/** A step that can be planned: it gives a name, and what it does is understood. */
+export interface PlannedStep extends KnownStep {
+  readonly construction: Construction;
 }
 
-/** The steps of a draft as makings; null where one gives no name or is not understood, or a name is given twice. */
+/** The steps of a draft as they can be planned; null where one gives no name or is not understood, or a name is given twice. */
 export function plannedSteps(steps: readonly Step[]): readonly PlannedStep[] | null {
   const planned: PlannedStep[] = [];
   const names = new Set<Name>();
   for (const step of steps as readonly unknown[] as readonly HalfStep[]) {
-    const { name, nameable, construction } = knownStep(step);
-    if (!nameable || construction === null || names.has(name)) return null;
-    names.add(name);
-    const answers = typeof step.answers === 'string' ? step.answers : null;
-    planned.push({ ...construction, step, name, answers });
+    const known = knownStep(step);
+    if (!isPlanned(known) || names.has(known.name)) return null;
+    names.add(known.name);
+    planned.push(known);
   }
   return planned;
 }
 
-/** A draft on a plan: the things it makes, by name, and the names of those that answer targets. */
+function isPlanned(known: KnownStep): known is PlannedStep {
+  return known.nameable && known.construction !== null;
+}
+
+/** A draft on a plan: the things it makes, by name in the order of its steps, and the names of those that answer targets. */
 export interface PlannedDraft {
   readonly things: ReadonlyMap<Name, Thing>;
   readonly answers: ReadonlyMap<Name, Name>;
@@ -40,11 +42,16 @@ export function planDraft(
 ): PlannedDraft {
   const things = new Map<Name, Thing>();
   const answers = new Map<Name, Name>();
-  const used = (name: Name): Thing => things.get(name) ?? givenIn(plan, name);
-  for (const step of steps) {
-    const pin = step.answers === null ? undefined : pins.get(step.answers);
-    things.set(step.name, pin ?? madeIn(plan, step, step.uses.map(used)));
-    if (step.answers !== null) answers.set(step.answers, step.name);
+  for (const { name, answers: target, construction } of steps) {
+    const pin = target === null ? undefined : pins.get(target);
+    things.set(name, pin ?? madeBy(construction, things, plan));
+    if (target !== null) answers.set(target, name);
   }
   return { things, answers };
+}
+
+function madeBy({ making, uses }: Construction, things: ReadonlyMap<Name, Thing>, plan: Plan): Thing {
+  const from: Thing[] = [];
+  for (const name of uses) from.push(things.get(name) ?? givenIn(plan, name));
+  return madeIn(plan, making, from);
 }

@@ -1,7 +1,7 @@
 import { metered } from '../geometry/work.ts';
 import { message } from '../words/message.ts';
 import { carryOut } from './carry-out.ts';
-import type { Construction } from './construction.ts';
+import type { Making } from './construction.ts';
 import type { Head } from './head.ts';
 import { type Input, inputNamed } from './input.ts';
 import { PIECE_WORK } from './limits.ts';
@@ -71,12 +71,13 @@ export function memoryOf({ shapes }: Givens): Memory {
 export function carryOutOnce(head: Head, scope: Scope, memory: Memory, limit: number): Done {
   const { construction } = head;
   if (construction === null) return carriedOut(limit, head, scope);
-  const { pattern, uses } = construction;
+  const { making, uses } = construction;
+  const { pattern } = making;
   const inputs = uses.map((name) => inputNamed(name, scope));
   const before = memory.get(pattern);
   const again = before && madeFrom(inputs, before);
   if (again) return again.work <= limit ? again : givenUp(limit);
-  const done = readyMade(limit, head, construction, inputs) ?? carriedOut(limit, head, scope);
+  const done = readyMade(limit, making, inputs) ?? carriedOut(limit, head, scope);
   // Why a step fails may hang on the other steps; what it makes hangs on its inputs alone.
   if (!done.outcome.ok) return done;
   const now: Made = { outcome: done.outcome, work: done.work, inputs };
@@ -110,9 +111,9 @@ function areSame(some: Found, others: Found): boolean {
 }
 
 /** What its construction makes at once; null where it makes nothing, and why has to be found out. */
-function readyMade(limit: number, { step }: Head, { make }: Construction, inputs: Found): Done | null {
+function readyMade(limit: number, { make }: Making, inputs: Found): Done | null {
   if (inputs.includes(undefined)) return null;
-  const tried = metered(limit, () => make(inputs as readonly Input[], step));
+  const tried = metered(limit, () => make(inputs as readonly Input[]));
   if (!tried.done) return givenUp(limit);
   return tried.value === null ? null : within(limit, made(tried.value), tried.spent);
 }

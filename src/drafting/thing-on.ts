@@ -27,5 +27,5 @@ function madeOn({ making, from }: MadeThing, laying: Laying): Input | null {
     inputs.push(input);
   }
   const before = laying.memory && madeBefore(laying.memory, making.pattern, inputs);
-  return before ?? making.make(inputs, making.step);
+  return before ?? making.make(inputs);
 }

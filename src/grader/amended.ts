@@ -12,7 +12,7 @@ import type { Bench, Slip } from './bench.ts';
 import type { Exercise, Target } from './exercise.ts';
 import { isRightAnswer, type JudgedTarget } from './judge.ts';
 import { redrawn } from './plan/reference-ground.ts';
-import { sharedWithReference } from './reference-deeds.ts';
+import { stepsOfOnesOwn } from './reference-deeds.ts';
 import type { Strictness } from './tolerance.ts';
 import { whatIsOff } from './what.ts';
 
@@ -21,6 +21,21 @@ export interface Draft {
   readonly learner: Givens;
   readonly steps: readonly Step[];
   readonly sheet: Sheet & { readonly work: number };
+  /** The places of the steps that the reference does not have, looked for when they are first asked for. */
+  readonly own: () => readonly number[];
+}
+
+export function draftOf(exercise: Exercise, learner: Givens, steps: readonly Step[], sheet: Draft['sheet']): Draft {
+  let own: readonly number[] | null = null;
+  return {
+    learner,
+    steps,
+    sheet,
+    own: () => {
+      own ??= stepsOfOnesOwn(steps, exercise);
+      return own;
+    },
+  };
 }
 
 /** Of so many changed words at the most the draft is drawn again, and only where drawing it is cheap. */
@@ -45,7 +60,7 @@ export function amendedOf(
   const at = steps.findLastIndex(({ answers }) => answers === judged.target.name);
   const answering = steps[at];
   if (answering === undefined || judged.right === null || sheet.work > CHEAP) return null;
-  const suspects = suspectsIn(steps, bench.exercise, amendmentsOf);
+  const suspects = suspectsIn(draft, amendmentsOf);
   if (suspects.length === 0) return null;
   const makers = ancestorsOf(steps, answering.name);
   const before = toldOf(bench, judged, steps);
@@ -63,15 +78,8 @@ interface Suspect {
 }
 
 /** What may be amended anywhere in a draft. What the reference does too is no slip. */
-function suspectsIn(
-  steps: readonly Step[],
-  exercise: Exercise,
-  amendmentsOf: (step: Step) => readonly Amendment[],
-): readonly Suspect[] {
-  const all = steps.flatMap((step, index) => amendmentsOf(step).map((amendment) => ({ index, amendment })));
-  if (all.length === 0) return [];
-  const shared = sharedWithReference(steps, exercise);
-  return all.filter(({ index }) => !shared.has(index));
+function suspectsIn({ steps, own }: Draft, amendmentsOf: (step: Step) => readonly Amendment[]): readonly Suspect[] {
+  return own().flatMap((index) => amendmentsOf(steps[index] as Step).map((amendment) => ({ index, amendment })));
 }
 
 /** The steps that other answers, judged before this one, come from. */

@@ -2,6 +2,7 @@ import { replay } from '../drafting/replay.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Step } from '../drafting/step.ts';
 import { message } from '../words/message.ts';
+import { draftOf } from './amended.ts';
 import type { Bench, Slip } from './bench.ts';
 import { expectedOf, shareOf } from './bounds.ts';
 import { differ, slipsBefore } from './carried.ts';
@@ -45,7 +46,7 @@ export function gradeDraft(exercise: Exercise, order: Order, steps: readonly Ste
   const sheet = plannedReplay(exercise, dealt, steps) ?? replay(learner, steps);
   const judged = judgeDraft({ exercise, givens, strictness }, sheet, steps);
   const bench = { exercise, order, givens, strictness, judged };
-  const draft = { learner, steps, sheet };
+  const draft = draftOf(exercise, learner, steps, sheet);
   const findings = judged.map((one, index) => findingAt(bench, index, slipOf(bench, one, draft)));
   const checks = findings.flatMap((finding) => finding.judged.checks.map((check) => resultOf(finding, check)));
   return {

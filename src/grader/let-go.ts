@@ -9,7 +9,7 @@ import { applied } from './applied.ts';
 import type { Laid } from './lay-out.ts';
 import type { LetGo } from './result.ts';
 import { stepFields } from './step-fields.ts';
-import { lostOn, type Trial } from './trial.ts';
+import { asked, lostOn, type Trial } from './trial.ts';
 
 /**
  * The step at which a target lets go: among the steps it is made from, the first mark made by eye or number typed that
@@ -85,8 +85,8 @@ function holdsWith(
   const steps = trial.steps.map((step, index) =>
     index === at ? ({ ...step, [field as string]: instead } as Step) : step,
   );
-  const only = new Set([target]);
-  return tables.every((table) => lostOn(table, trial, steps, only).length === 0);
+  const question = asked(trial, new Set([target]));
+  return tables.every((table) => lostOn(table, question, steps).length === 0);
 }
 
 /** Measures, and simple sums of them, that equal a typed number on this figure: what the reference uses for the target first, single names before sums. */

@@ -3,7 +3,7 @@ import { layOut } from './lay-out.ts';
 import { letGoAt } from './let-go.ts';
 import { otherOrders } from './other-orders.ts';
 import type { OtherFigures } from './result.ts';
-import { lostOn, rightTargets, type Trial } from './trial.ts';
+import { asked, lostOn, rightTargets, type Trial } from './trial.ts';
 
 /**
  * Replays a draft on other people's orders: it holds on one when every target right on its own order is right there too.
@@ -16,7 +16,8 @@ export function tryOthers(trial: Trial): OtherFigures {
     const dealt = layOut(trial.exercise, order);
     return dealt.ok ? [dealt] : [];
   });
-  const lost = tables.map((table) => lostOn(table, trial, trial.steps, right));
+  const question = asked(trial, right);
+  const lost = tables.map((table) => lostOn(table, question, trial.steps));
   const letGo = [...new Set(lost.flat())].flatMap((target) => letGoAt(target, trial, tables));
   return { tried: tables.length, held: lost.filter((targets) => targets.length === 0).length, letGo };
 }

@@ -1,4 +1,3 @@
-import { gistOf, namesGiven } from '../drafting/gist.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens } from '../drafting/sheet.ts';
@@ -9,7 +8,7 @@ import { isRight, type JudgedTarget } from './judge.ts';
 import type { Laid } from './lay-out.ts';
 import { lostTargets, replayedTrial } from './lost.ts';
 import type { Order } from './order.ts';
-import { draftPlan } from './plan/draft-plan.ts';
+import { type DraftPlan, draftPlan } from './plan/draft-plan.ts';
 import { plannedTrial } from './plan/planned-trial.ts';
 import type { Strictness } from './tolerance.ts';
 
@@ -31,32 +30,38 @@ export function rightTargets(judged: readonly JudgedTarget[]): ReadonlySet<Name>
   return new Set(judged.filter((one) => isRight(one) && one.again === null).map(({ target }) => target.name));
 }
 
-/** The targets, right on the draft's own order, that are not right on this one. What drafts of this gist lost here before is not found out again. */
-export function lostOn(laid: Laid, trial: Trial, steps: readonly Step[], right: ReadonlySet<Name>): readonly Name[] {
-  const gist = gistOf(steps);
-  if (gist === null || namesGiven(gist, laid.learner)) return lostAsReplayed(laid, trial, steps, right);
-  const here = lostBefore.get(laid) ?? new Map<string, readonly Name[]>();
-  lostBefore.set(laid, here);
-  const key = `${gist.number} ${trial.strictness} ${trial.exercise.targets.map(({ name }) => (right.has(name) ? 1 : 0)).join('')}`;
-  const known = here.get(key) ?? lostAsPlanned(laid, trial, steps, right) ?? lostAsReplayed(laid, trial, steps, right);
-  if (here.size > KEPT) here.clear();
-  here.set(key, known);
+/** What is asked of a draft on another order. */
+export interface Asked {
+  readonly trial: Trial;
+  /** The targets, right on the draft's own order, of which it is asked whether they are right there too. */
+  readonly targets: ReadonlySet<Name>;
+  /** Another text for everything else that may be asked of one draft. */
+  readonly text: string;
+}
+
+export function asked(trial: Trial, targets: ReadonlySet<Name>): Asked {
+  return { trial, targets, text: [trial.strictness, ...targets].join(' ') };
+}
+
+/** The targets asked for that are not right on this order. What drafts that do the same lost here before is not found out again. */
+export function lostOn(laid: Laid, question: Asked, steps: readonly Step[]): readonly Name[] {
+  const plan = draftPlan(question.trial.exercise, steps, laid);
+  if (plan === null) return lostAsReplayed(laid, question, steps);
+  const here = plan.lost.get(laid) ?? new Map<string, readonly Name[]>();
+  plan.lost.set(laid, here);
+  const known = here.get(question.text) ?? lostAsPlanned(laid, question, plan) ?? lostAsReplayed(laid, question, steps);
+  here.set(question.text, known);
   return known;
 }
 
-/** The same from the draft's plan; null where it has none, or asks for more work than a draft that is worth planning. */
-function lostAsPlanned(
-  laid: Laid,
-  { exercise, strictness, work }: Trial,
-  steps: readonly Step[],
-  right: ReadonlySet<Name>,
-): readonly Name[] | null {
-  const plan = work > LITTLE ? null : draftPlan(exercise, steps);
-  if (plan === null) return null;
+/** The same from the draft's plan; null where it asks for more work than a draft that is worth planning. */
+function lostAsPlanned(laid: Laid, { trial, targets }: Asked, plan: DraftPlan): readonly Name[] | null {
+  const { exercise, strictness, work } = trial;
+  if (work > LITTLE) return null;
   const ruler = { exercise, givens: laid.givens, strictness };
   const tried = metered(LITTLE, () => {
     const planned = plannedTrial(exercise, plan, laid);
-    return planned && lostTargets(ruler, planned, right);
+    return planned && lostTargets(ruler, planned, targets);
   });
   return tried.done ? tried.value : null;
 }
@@ -65,18 +70,8 @@ function lostAsPlanned(
 const LITTLE = DRAFT_WORK / 10;
 
 /** The same from the draft replayed on the table. */
-function lostAsReplayed(
-  laid: Laid,
-  { exercise, strictness }: Trial,
-  steps: readonly Step[],
-  right: ReadonlySet<Name>,
-): readonly Name[] {
+function lostAsReplayed(laid: Laid, { trial, targets }: Asked, steps: readonly Step[]): readonly Name[] {
+  const { exercise, strictness } = trial;
   const ruler = { exercise, givens: laid.givens, strictness };
-  return lostTargets(ruler, replayedTrial(ruler, replay(laid.learner, steps)), right);
+  return lostTargets(ruler, replayedTrial(ruler, replay(laid.learner, steps)), targets);
 }
-
-/** A table is laid for one exercise. */
-const lostBefore = new WeakMap<Laid, Map<string, readonly Name[]>>();
-
-/** Of so many drafts it is kept, and then all is let go. */
-const KEPT = 500;

@@ -9,9 +9,8 @@ const edge = { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'ov
 
 test('a construction names nothing, and keeps what it uses apart', () => {
   expect(construction(edge)).toEqual({
-    pattern: 'parallel|$0|"$1 + 2 mm"|left',
+    making: { number: expect.any(Number), pattern: 'parallel|$0|"$1 + 2 mm"|left', make: expect.any(Function) },
     uses: ['centre-front', 'overlap'],
-    make: expect.any(Function),
   });
   const run = ['back', { along: 'back', from: 'a', to: 'b' }];
   expect(construction({ verb: 'seam', name: 's', run })?.uses).toEqual(['back', 'a', 'b']);
@@ -41,7 +40,7 @@ test('steps that do different things are never one construction', () => {
     { verb: 'seam', name: 's', run: [{ along: 'a', from: 'b', to: 'c' }] },
     { verb: 'seam', name: 's', run: [{ along: 'a', from: 'c', to: 'c' }] },
   ];
-  const patterns = different.map((step) => construction(step)?.pattern);
+  const patterns = different.map((step) => construction(step)?.making.pattern);
   expect(patterns).not.toContain(undefined);
   expect(new Set(patterns).size).toBe(different.length);
 });
@@ -54,9 +53,8 @@ test('a direction is no name where a way may stand, and a unit none in an amount
 test('a measure is used however its name was typed: in capitals, or with another hyphen', () => {
   for (const distance of ['Roll-Width + 2 mm', 'roll\u2011width + 2 mm', ' ROLL\u2010WIDTH  +  2 MM'])
     expect(construction({ ...edge, distance })).toEqual({
-      pattern: 'parallel|$0|"$1 + 2 mm"|left',
+      making: { number: expect.any(Number), pattern: 'parallel|$0|"$1 + 2 mm"|left', make: expect.any(Function) },
       uses: ['centre-front', 'roll-width'],
-      make: expect.any(Function),
     });
 });
 

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { gistOf } from '../../src/drafting/gist.ts';
+import { planOn } from '../../src/drafting/plan.ts';
+import { planDraft, plannedSteps } from '../../src/drafting/planned.ts';
 import type { Step } from '../../src/drafting/step.ts';
 
 const draft = [
@@ -9,7 +11,16 @@ const draft = [
 ] as const satisfies readonly Step[];
 const [edge, width, mark] = draft;
 
-const numberOf = (steps: readonly unknown[]) => gistOf(steps as readonly Step[])?.number;
+/** The gist of a draft on a plan where the reference of these steps lies. */
+function gistOn(reference: readonly unknown[], steps: readonly unknown[]): string | null {
+  const base = planOn(null);
+  planDraft(base, plannedSteps(reference as readonly Step[]) ?? []);
+  const plan = planOn(base);
+  const planned = plannedSteps(steps as readonly Step[]);
+  return planned && gistOf(plan, planDraft(plan, planned));
+}
+
+const references: readonly (readonly unknown[])[] = [[], [edge], [{ ...edge, side: 'right' }, width], draft];
 
 test('drafts that differ in names alone have one gist', () => {
   const others = [
@@ -17,8 +28,10 @@ test('drafts that differ in names alone have one gist', () => {
     { ...width, name: 'length-1' },
     { ...mark, name: 'point-1', on: 'line-1', distance: 'length-1' },
   ];
-  expect(numberOf(others)).toBe(numberOf(draft));
-  expect(gistOf(others as readonly Step[])?.names).toEqual(new Set(['line-1', 'length-1', 'point-1']));
+  for (const reference of references) {
+    expect(gistOn(reference, draft)).not.toBeNull();
+    expect(gistOn(reference, others)).toBe(gistOn(reference, draft));
+  }
 });
 
 test('drafts that do different things have different ones', () => {
@@ -32,21 +45,17 @@ test('drafts that do different things have different ones', () => {
     [edge, width, { ...mark, from: 'waist-point' }],
     [edge, width, { ...mark, distance: 'overlap' }],
     [edge, { ...width, length: 'overlap * 3' }, mark],
-    [edge, { ...width, name: 'neck-point' }, mark],
+    [edge, { ...edge, name: 'again' }, width, mark],
+    [{ ...edge, answers: 'top' }, width, { ...mark, answers: undefined }],
   ];
-  const numbers = different.map(numberOf);
-  expect(numbers).not.toContain(undefined);
-  expect(new Set(numbers).size).toBe(different.length);
+  for (const reference of references) {
+    const gists = different.map((steps) => gistOn(reference, steps));
+    expect(gists).not.toContain(null);
+    expect(new Set(gists).size).toBe(different.length);
+  }
 });
 
-test('a draft that cannot be told has none: a name given twice or not well-formed, no step, a use that is no name', () => {
-  for (const steps of [
-    [edge, edge],
-    [{ ...edge, name: 'left' }],
-    [{ ...edge, name: 'Edge 1' }],
-    [{ verb: 'weave', name: 'edge' }],
-    [{ ...edge, distance: [[[['overlap']]]] }],
-    [{ ...edge, to: '0 1' }],
-  ])
-    expect(gistOf(steps as unknown as readonly Step[])).toBeNull();
+test('a draft that uses what no table can have has none', () => {
+  expect(gistOn([], [{ ...edge, to: '0 1' }])).toBeNull();
+  expect(gistOn(draft, [edge, width, { ...mark, from: '0 1' }])).toBeNull();
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadExercise } from '../../src/cli/exercises.ts';
+import { renameObject } from '../../src/drafting/rename.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import type { Pins } from '../../src/drafting/sheet.ts';
 import type { Step } from '../../src/drafting/step.ts';
@@ -52,7 +53,7 @@ test.each(['roll-line', 'shawl'])(
       if (!laid.ok) throw new Error('the order cannot be laid');
       const ruler = { exercise, givens: laid.givens, strictness: 'workroom' as const };
       for (const steps of draftsOf(exercise)) {
-        const plan = draftPlan(exercise, steps);
+        const plan = draftPlan(exercise, steps, laid);
         const planned = plan && plannedTrial(exercise, plan, laid);
         if (planned === null) throw new Error('the draft cannot be planned');
         const found = lostTargets(ruler, planned, all);
@@ -111,8 +112,26 @@ test('the reference with answers held is drawn as it is replayed with them pinne
 
 test('a draft that names a measure kept from the learner is not planned, for the marker’s table has it', () => {
   const exercise = loadExercise('stand-point');
+  const laid = layOut(exercise, orderOn(exercise, sampleFigure('hidden', 'anyone')));
+  if (!laid.ok) throw new Error('the order cannot be laid');
   const step: Step = { verb: 'tape', name: 'guess', length: 'stand-by-rule' };
-  expect(draftPlan(exercise, exercise.reference)).toBeNull();
-  expect(draftPlan(exercise, [{ ...step, length: 'stand' }])).not.toBeNull();
-  expect(draftPlan(exercise, [step])).toBeNull();
+  expect(draftPlan(exercise, exercise.reference, laid)).toBeNull();
+  expect(draftPlan(exercise, [{ ...step, length: 'stand' }], laid)).not.toBeNull();
+  expect(draftPlan(exercise, [step], laid)).toBeNull();
+});
+
+test('drafts that do the same have one plan, and none where they call something as a thing on the table is called', () => {
+  const exercise = loadExercise('roll-line');
+  const laid = layOut(exercise, orderOn(exercise, sampleFigure('named', 'anyone')));
+  if (!laid.ok) throw new Error('the order cannot be laid');
+  const { reference } = exercise;
+  const named = (by: string) =>
+    reference.reduce((all, { name }, at) => renameObject(all, name, at === 0 ? by : `${by}-${at}`), reference);
+  const plan = draftPlan(exercise, reference, laid);
+  expect(plan).not.toBeNull();
+  expect(draftPlan(exercise, named('mine'), laid)).toBe(plan);
+  expect(draftPlan(exercise, named('yours'), laid)).toBe(plan);
+  expect(draftPlan(exercise, named('waist'), laid)).toBeNull();
+  expect(draftPlan(exercise, named('stand'), laid)).toBeNull();
+  expect(draftPlan(exercise, further(reference, 0, '1 mm'), laid)).not.toBe(plan);
 });

@@ -9,11 +9,8 @@ import type { Form } from '../verbs.ts';
 import { takerOf } from './taker.ts';
 import type { Taker } from './takes.ts';
 
-/**
- * Carries out a construction on the things it uses, by their numbers; null where it cannot be carried out, and `carryOut` says why.
- * The step is any that is one of it.
- */
-export type Ready = (inputs: readonly Input[], step: HalfStep) => Shape | null;
+/** Carries out a construction on the things it uses, by their numbers; null where it cannot be carried out, and `carryOut` says why. */
+export type Ready = (inputs: readonly Input[]) => Shape | null;
 
 /** A step made ready: what stands in its blanks is looked at once, for all tables and for all steps of the same construction. */
 export function madeReady(step: HalfStep, form: Form, uses: readonly Name[]): Ready {
@@ -29,14 +26,14 @@ export function madeReady(step: HalfStep, form: Form, uses: readonly Name[]): Re
   }
   // The blanks are taken by the form, so they are what its maker is typed for.
   const make = makers[form.id] as (given: unknown, step: Step) => Outcome<Shape>;
-  return (inputs, one) => {
+  return (inputs) => {
     const given: Record<string, unknown> = {};
     for (let at = 0; at < takers.length; at++) {
       const taken = (takers[at] as Taker)(inputs);
       if (taken === undefined) return null;
       given[fields[at] as string] = taken;
     }
-    const outcome = make(given, one as unknown as Step);
+    const outcome = make(given, step as unknown as Step);
     return outcome.ok && whyOffSheet(outcome.value) === null ? outcome.value : null;
   };
 }

@@ -1,9 +1,9 @@
 import { gistOf } from '../../drafting/gist.ts';
 import { type Plan, planOn, type Thing } from '../../drafting/plan.ts';
-import { planDraft, plannedSteps } from '../../drafting/planned.ts';
+import { type PlannedDraft, type PlannedStep, planDraft, plannedSteps } from '../../drafting/planned.ts';
 import type { Name, Step } from '../../drafting/step.ts';
 import type { Exercise } from '../exercise.ts';
-import { hiddenFrom } from '../lay-out.ts';
+import type { Laid } from '../lay-out.ts';
 import { type Ground, groundHolding, type ReferencePlan, referencePlan } from './reference-plan.ts';
 
 /** A draft planned for all tables, beside the reference that it is judged by. Drafts of one gist have one plan. */
@@ -16,6 +16,8 @@ export interface DraftPlan {
   readonly answers: ReadonlyMap<Name, Thing>;
   /** The reference with none of the draft's answers held yet. */
   readonly held: Held;
+  /** Which of the targets asked for it was found to lose on a table, by what was asked. */
+  readonly lost: WeakMap<Laid, Map<string, readonly Name[]>>;
 }
 
 /** The reference with answers of a draft held in place of its own. */
@@ -25,40 +27,75 @@ export interface Held {
   readonly holding: (target: Name, answer: Thing) => Held;
 }
 
-const plans = new WeakMap<Exercise, Map<number, DraftPlan | null>>();
+/** A draft by what it does, and what it calls the things it makes. */
+interface Drafted {
+  readonly plan: DraftPlan;
+  readonly named: ReadonlyMap<Name, Thing>;
+}
+
+/** What was planned for an exercise. */
+interface Plans {
+  readonly drafts: WeakMap<readonly Step[], Drafted | null>;
+  readonly byGist: Map<string, DraftPlan>;
+}
+
+const plans = new WeakMap<Exercise, Plans>();
 
 /** Of so many gists the plans are kept, and then all are let go. */
 const KEPT = 100;
 
-/** A draft planned, once for all figures and for all drafts of its gist; null where it cannot be, and has to be replayed on each. */
-export function draftPlan(exercise: Exercise, steps: readonly Step[]): DraftPlan | null {
-  const gist = gistOf(steps);
-  if (gist === null) return null;
-  const here = plans.get(exercise) ?? new Map<number, DraftPlan | null>();
+/**
+ * A draft planned, once for all figures and for all drafts of its gist. Null where it cannot be, and has to be replayed on each; and on
+ * a table where something is called as the draft calls a thing of its own.
+ */
+export function draftPlan(exercise: Exercise, steps: readonly Step[], { learner }: Laid): DraftPlan | null {
+  const draft = drafted(exercise, steps);
+  if (draft === null) return null;
+  for (const given of [learner.shapes, learner.measures])
+    for (const name of given.keys()) if (draft.named.has(name)) return null;
+  return draft.plan;
+}
+
+function drafted(exercise: Exercise, steps: readonly Step[]): Drafted | null {
+  const here = plans.get(exercise) ?? { drafts: new WeakMap(), byGist: new Map() };
   plans.set(exercise, here);
-  const known = here.get(gist.number);
+  const known = here.drafts.get(steps);
   if (known !== undefined) return known;
-  if (here.size >= KEPT) here.clear();
-  const draft = planAfresh(exercise, steps);
-  here.set(gist.number, draft);
+  const draft = planAfresh(exercise, steps, here.byGist);
+  here.drafts.set(steps, draft);
   return draft;
 }
 
-function planAfresh(exercise: Exercise, steps: readonly Step[]): DraftPlan | null {
+function planAfresh(exercise: Exercise, steps: readonly Step[], byGist: Map<string, DraftPlan>): Drafted | null {
   const reference = referencePlan(exercise);
   const planned = plannedSteps(steps);
-  if (reference === null || planned === null) return null;
-  // What the learner does not get lies on the marker's table.
-  const hidden = hiddenFrom(exercise);
-  if (planned.some(({ uses }) => uses.some((name) => hidden.includes(name)))) return null;
+  if (reference === null || planned === null || usesHidden(planned, reference)) return null;
   const plan = planOn(reference.plan);
-  const { things, answers } = planDraft(plan, planned);
+  const draft = planDraft(plan, planned);
+  const gist = gistOf(plan, draft);
+  if (gist === null) return null;
+  const known = byGist.get(gist);
+  if (known !== undefined) return { plan: known, named: draft.things };
+  if (byGist.size >= KEPT) byGist.clear();
+  const first = firstOf(reference, plan, draft);
+  byGist.set(gist, first);
+  return { plan: first, named: draft.things };
+}
+
+/** What the learner does not get lies on the marker's table. */
+function usesHidden(steps: readonly PlannedStep[], { hidden }: ReferencePlan): boolean {
+  return hidden.length > 0 && steps.some(({ construction }) => construction.uses.some((name) => hidden.includes(name)));
+}
+
+/** The plan of the first draft of its gist. */
+function firstOf(reference: ReferencePlan, plan: Plan, { things, answers }: PlannedDraft): DraftPlan {
   return {
     reference,
     plan,
-    made: planned.map(({ name }) => things.get(name) as Thing),
+    made: [...things.values()],
     answers: new Map([...answers].map(([target, name]): [Name, Thing] => [target, things.get(name) as Thing])),
     held: heldWith(reference, plan, new Map()),
+    lost: new WeakMap(),
   };
 }
 

@@ -1,4 +1,3 @@
-import { gistOf, namesGiven } from '../../drafting/gist.ts';
 import { DRAFT_WORK, STEP_WORK } from '../../drafting/limits.ts';
 import type { Thing } from '../../drafting/plan.ts';
 import { workOf } from '../../drafting/remember.ts';
@@ -20,12 +19,11 @@ import { isBare, layDrawn } from './reference-ground.ts';
  * carried out, for `replay` says why.
  */
 export function plannedReplay(exercise: Exercise, laid: Laid, steps: readonly Step[]): Replayed | null {
-  const gist = gistOf(steps);
-  if (gist === null || namesGiven(gist, laid.learner) || !isBare(exercise, laid.givens)) return null;
-  const draft = draftPlan(exercise, steps);
+  const draft = isBare(exercise, laid.givens) ? draftPlan(exercise, steps, laid) : null;
+  if (draft === null) return null;
   const laying: Laying = { table: laid.givens, known: [], memory: null };
-  const sheet = draft && drawn(draft, laid, steps, laying);
-  if (sheet !== null) layDrawn(exercise, draft as DraftPlan, laying);
+  const sheet = drawn(draft, laid, steps, laying);
+  if (sheet !== null) layDrawn(exercise, draft, laying);
   return sheet;
 }
 

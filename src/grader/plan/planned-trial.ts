@@ -1,3 +1,4 @@
+import type { Making } from '../../drafting/construction.ts';
 import type { Input } from '../../drafting/input.ts';
 import { madeIn, type Thing } from '../../drafting/plan.ts';
 import { sameShape } from '../../drafting/same-shape.ts';
@@ -65,8 +66,8 @@ function answering(target: Target, { answers, plan }: DraftPlan, laying: Laying)
 }
 
 /** A straight seam serves as a line. */
-const straightening = {
+const straightening: Making = {
+  number: 0,
   pattern: 'straightened',
-  make: ([seam]: readonly unknown[]) => straightened(seam as Shape),
-  step: {},
+  make: ([seam]) => straightened(seam as Shape),
 };

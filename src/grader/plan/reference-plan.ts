@@ -1,9 +1,9 @@
-import { knownStep } from '../../drafting/known-step.ts';
 import { givenIn, madeIn, type Plan, planOn, type Thing } from '../../drafting/plan.ts';
 import { type PlannedStep, planDraft, plannedSteps } from '../../drafting/planned.ts';
 import type { ShapeKind } from '../../drafting/shape.ts';
 import type { Name } from '../../drafting/step.ts';
 import type { Exercise } from '../exercise.ts';
+import { hiddenFrom } from '../lay-out.ts';
 
 /** The reference of an exercise on a plan, for all tables. */
 export interface ReferencePlan {
@@ -17,6 +17,8 @@ export interface ReferencePlan {
   readonly answers: ReadonlyMap<Name, Name>;
   /** What each step makes of itself. */
   readonly own: readonly Thing[];
+  /** The measures that lie on the marker's table, and not on the learner's. */
+  readonly hidden: readonly Name[];
 }
 
 /** What a step uses: what an earlier one makes, by its place, or what is given. */
@@ -49,10 +51,11 @@ function planReference(exercise: Exercise): ReferencePlan | null {
   return {
     plan,
     steps,
-    uses: steps.map(({ uses }, at) => uses.map((name) => usedAt(name, at))),
+    uses: steps.map(({ construction }, at) => construction.uses.map((name) => usedAt(name, at))),
     places,
     answers,
     own: steps.map(({ name }) => things.get(name) as Thing),
+    hidden: hiddenFrom(exercise),
   };
 }
 
@@ -62,9 +65,9 @@ export function mayAllBeHeld(steps: readonly PlannedStep[], { targets }: Exercis
   return steps.every((step) => mayBeHeld(step, makes));
 }
 
-function mayBeHeld({ answers, step }: PlannedStep, makes: ReadonlyMap<Name, ShapeKind>): boolean {
+function mayBeHeld({ answers, form }: PlannedStep, makes: ReadonlyMap<Name, ShapeKind>): boolean {
   const wanted = answers === null ? undefined : makes.get(answers);
-  const own = knownStep(step).form?.makes;
+  const own = form?.makes;
   return wanted === undefined || own === wanted || own === 'same';
 }
 
@@ -97,7 +100,7 @@ export function groundHolding(
     if (!isMoved) return own[place] as Thing;
     return madeIn(
       plan,
-      step,
+      step.construction.making,
       used.map((one) => (typeof one === 'number' ? thingAt(one) : one)),
     );
   };
