@@ -23,6 +23,7 @@ export interface Making {
   readonly number: number;
   /** The step without its own name and target, with a number for each name it uses. */
   readonly pattern: string;
+  readonly makes: Form['makes'];
   /** Carries it out, whoever's it is. */
   readonly make: Ready;
 }
@@ -54,7 +55,7 @@ function theOne(pattern: string, step: HalfStep, form: Form, uses: readonly Name
   if (known !== undefined) return known;
   if (patterns.size >= KEPT) patterns.clear();
   last += 1;
-  const making = { number: last, pattern, make: madeReady(step, form, uses) };
+  const making = { number: last, pattern, makes: form.makes, make: madeReady(step, form, uses) };
   patterns.set(pattern, making);
   return making;
 }

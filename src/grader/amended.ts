@@ -1,4 +1,5 @@
 import { ancestorsOf } from '../drafting/dependencies.ts';
+import { lazily } from '../drafting/lazily.ts';
 import { DRAFT_WORK } from '../drafting/limits.ts';
 import { replay } from '../drafting/replay.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
@@ -26,16 +27,7 @@ export interface Draft {
 }
 
 export function draftOf(exercise: Exercise, learner: Givens, steps: readonly Step[], sheet: Draft['sheet']): Draft {
-  let own: readonly number[] | null = null;
-  return {
-    learner,
-    steps,
-    sheet,
-    own: () => {
-      own ??= stepsOfOnesOwn(steps, exercise);
-      return own;
-    },
-  };
+  return { learner, steps, sheet, own: lazily(() => stepsOfOnesOwn(steps, exercise)) };
 }
 
 /** Of so many changed words at the most the draft is drawn again, and only where drawing it is cheap. */

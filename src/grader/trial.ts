@@ -6,10 +6,10 @@ import { metered } from '../geometry/work.ts';
 import type { Exercise } from './exercise.ts';
 import { isRight, type JudgedTarget } from './judge.ts';
 import type { Laid } from './lay-out.ts';
-import { lostTargets, replayedTrial } from './lost.ts';
+import { lostTargets } from './lost.ts';
 import type { Order } from './order.ts';
 import { type DraftPlan, draftPlan } from './plan/draft-plan.ts';
-import { plannedTrial } from './plan/planned-trial.ts';
+import { lostByPlan } from './plan/planned-trial.ts';
 import type { Strictness } from './tolerance.ts';
 
 /** A draft as it stands on its own order. */
@@ -59,10 +59,7 @@ function lostAsPlanned(laid: Laid, { trial, targets }: Asked, plan: DraftPlan): 
   const { exercise, strictness, work } = trial;
   if (work > LITTLE) return null;
   const ruler = { exercise, givens: laid.givens, strictness };
-  const tried = metered(LITTLE, () => {
-    const planned = plannedTrial(exercise, plan, laid);
-    return planned && lostTargets(ruler, planned, targets);
-  });
+  const tried = metered(LITTLE, () => lostByPlan(ruler, plan, targets));
   return tried.done ? tried.value : null;
 }
 
@@ -73,5 +70,5 @@ const LITTLE = DRAFT_WORK / 10;
 function lostAsReplayed(laid: Laid, { trial, targets }: Asked, steps: readonly Step[]): readonly Name[] {
   const { exercise, strictness } = trial;
   const ruler = { exercise, givens: laid.givens, strictness };
-  return lostTargets(ruler, replayedTrial(ruler, replay(laid.learner, steps)), targets);
+  return lostTargets(ruler, replay(laid.learner, steps), targets);
 }

@@ -7,12 +7,12 @@ import type { Step } from '../../src/drafting/step.ts';
 import { sampleFigure } from '../../src/garment/sample.ts';
 import type { Exercise } from '../../src/grader/exercise.ts';
 import { layOut } from '../../src/grader/lay-out.ts';
-import { lostTargets, replayedTrial } from '../../src/grader/lost.ts';
+import { lostTargets } from '../../src/grader/lost.ts';
 import { misread } from '../../src/grader/misreading.ts';
 import { otherOrders } from '../../src/grader/other-orders.ts';
 import { draftPlan } from '../../src/grader/plan/draft-plan.ts';
 import { plannedReplay } from '../../src/grader/plan/planned-replay.ts';
-import { plannedTrial } from '../../src/grader/plan/planned-trial.ts';
+import { lostByPlan } from '../../src/grader/plan/planned-trial.ts';
 import { referenceHolding } from '../../src/grader/plan/reference-ground.ts';
 import { orderOn } from './tables.ts';
 
@@ -54,10 +54,9 @@ test.each(['roll-line', 'shawl'])(
       const ruler = { exercise, givens: laid.givens, strictness: 'workroom' as const };
       for (const steps of draftsOf(exercise)) {
         const plan = draftPlan(exercise, steps, laid);
-        const planned = plan && plannedTrial(exercise, plan, laid);
-        if (planned === null) throw new Error('the draft cannot be planned');
-        const found = lostTargets(ruler, planned, all);
-        expect(found).toEqual(lostTargets(ruler, replayedTrial(ruler, replay(laid.learner, steps)), all));
+        const found = plan && lostByPlan(ruler, plan, all);
+        if (found === null) throw new Error('the draft cannot be tried from its plan');
+        expect(found).toEqual(lostTargets(ruler, replay(laid.learner, steps), all));
         lost += found.length;
       }
     }

@@ -2,29 +2,19 @@ import { gistOf } from '../../drafting/gist.ts';
 import { type Plan, planOn, type Thing } from '../../drafting/plan.ts';
 import { type PlannedDraft, type PlannedStep, planDraft, plannedSteps } from '../../drafting/planned.ts';
 import type { Name, Step } from '../../drafting/step.ts';
-import type { Exercise } from '../exercise.ts';
+import type { Exercise, Target } from '../exercise.ts';
 import type { Laid } from '../lay-out.ts';
-import { type Ground, groundHolding, type ReferencePlan, referencePlan } from './reference-plan.ts';
+import { type ReferencePlan, referencePlan } from './reference-plan.ts';
+import { type Answering, firstStand, type Stand } from './stands.ts';
 
 /** A draft planned for all tables, beside the reference that it is judged by. Drafts of one gist have one plan. */
-export interface DraftPlan {
-  readonly reference: ReferencePlan;
-  readonly plan: Plan;
+export interface DraftPlan extends Answering {
   /** What each step makes. */
   readonly made: readonly Thing[];
-  /** What answers a target. */
-  readonly answers: ReadonlyMap<Name, Thing>;
-  /** The reference with none of the draft's answers held yet. */
-  readonly held: Held;
+  /** Where it stands when it comes to the first target; null where that cannot be told. */
+  readonly first: Stand | null;
   /** Which of the targets asked for it was found to lose on a table, by what was asked. */
   readonly lost: WeakMap<Laid, Map<string, readonly Name[]>>;
-}
-
-/** The reference with answers of a draft held in place of its own. */
-export interface Held {
-  readonly ground: Ground;
-  /** The same with one more held: for the same answer to the same target the same object. */
-  readonly holding: (target: Name, answer: Thing) => Held;
 }
 
 /** A draft by what it does, and what it calls the things it makes. */
@@ -77,7 +67,7 @@ function planAfresh(exercise: Exercise, steps: readonly Step[], byGist: Map<stri
   const known = byGist.get(gist);
   if (known !== undefined) return { plan: known, named: draft.things };
   if (byGist.size >= KEPT) byGist.clear();
-  const first = firstOf(reference, plan, draft);
+  const first = firstOf(reference, plan, draft, exercise.targets);
   byGist.set(gist, first);
   return { plan: first, named: draft.things };
 }
@@ -88,27 +78,18 @@ function usesHidden(steps: readonly PlannedStep[], { hidden }: ReferencePlan): b
 }
 
 /** The plan of the first draft of its gist. */
-function firstOf(reference: ReferencePlan, plan: Plan, { things, answers }: PlannedDraft): DraftPlan {
+function firstOf(
+  reference: ReferencePlan,
+  plan: Plan,
+  { things, answers }: PlannedDraft,
+  targets: readonly Target[],
+): DraftPlan {
+  const named = [...answers].map(([target, name]): [Name, Thing] => [target, things.get(name) as Thing]);
+  const answering = { reference, plan, answers: new Map(named) };
   return {
-    reference,
-    plan,
+    ...answering,
     made: [...things.values()],
-    answers: new Map([...answers].map(([target, name]): [Name, Thing] => [target, things.get(name) as Thing])),
-    held: heldWith(reference, plan, new Map()),
+    first: firstStand(targets, answering),
     lost: new WeakMap(),
-  };
-}
-
-function heldWith(reference: ReferencePlan, plan: Plan, pins: ReadonlyMap<Name, Thing>): Held {
-  const further: { readonly target: Name; readonly answer: Thing; readonly held: Held }[] = [];
-  return {
-    ground: groundHolding(reference, plan, pins),
-    holding: (target, answer) => {
-      const known = further.find((one) => one.target === target && one.answer === answer);
-      if (known !== undefined) return known.held;
-      const held = heldWith(reference, plan, new Map(pins).set(target, answer));
-      further.push({ target, answer, held });
-      return held;
-    },
   };
 }
