@@ -48,11 +48,15 @@ export function lostOn(laid: Laid, question: Asked, steps: readonly Step[]): rea
   const plan = draftPlan(question.trial.exercise, steps, laid);
   if (plan === null) return lostAsReplayed(laid, question, steps);
   const here = plan.lost.get(laid) ?? new Map<string, readonly Name[]>();
+  if (plan.lost.size > KEPT) plan.lost.clear();
   plan.lost.set(laid, here);
   const known = here.get(question.text) ?? lostAsPlanned(laid, question, plan) ?? lostAsReplayed(laid, question, steps);
   here.set(question.text, known);
   return known;
 }
+
+/** On so many tables it is kept what a plan lost, and then all is let go. */
+const KEPT = 50;
 
 /** The same from the draft's plan; null where it asks for more work than a draft that is worth planning. */
 function lostAsPlanned(laid: Laid, { trial, targets }: Asked, plan: DraftPlan): readonly Name[] | null {
