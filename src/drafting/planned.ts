@@ -51,7 +51,9 @@ export function planDraft(
 }
 
 function madeBy({ making, uses }: Construction, things: ReadonlyMap<Name, Thing>, plan: Plan): Thing {
-  const from: Thing[] = [];
-  for (const name of uses) from.push(things.get(name) ?? givenIn(plan, name));
-  return madeIn(plan, making, from);
+  return madeIn(
+    plan,
+    making,
+    uses.map((name) => things.get(name) ?? givenIn(plan, name)),
+  );
 }

@@ -20,12 +20,12 @@ export function thingOn(thing: Thing, laying: Laying): Input | null {
 }
 
 function madeOn({ making, from }: MadeThing, laying: Laying): Input | null {
-  const inputs: Input[] = [];
-  for (const one of from) {
-    const input = thingOn(one, laying);
-    if (input === null) return null;
-    inputs.push(input);
-  }
+  const inputs = from.map((one) => thingOn(one, laying));
+  if (!areThere(inputs)) return null;
   const before = laying.memory && madeBefore(laying.memory, making.pattern, inputs);
   return before ?? making.make(inputs);
+}
+
+function areThere(inputs: readonly (Input | null)[]): inputs is readonly Input[] {
+  return !inputs.includes(null);
 }

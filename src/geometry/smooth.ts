@@ -5,7 +5,7 @@ import { lengthOf } from './length.ts';
 import { pieceAt } from './path.ts';
 import { cross, norm, type Point, subtract } from './point.ts';
 import { signChanges } from './polynomial.ts';
-import { stationOfPlace } from './station.ts';
+import { type Place, stationOfPlace } from './station.ts';
 import { cubicTurn } from './turn.ts';
 
 export { turnOf } from './turn.ts';
@@ -41,19 +41,29 @@ function sharpJoins(path: Path): Join[] {
  * inflections.
  */
 export function inflectionsOf(path: Path): number[] {
-  const stations: number[] = [];
+  return inflectionPlaces(path).map((place) => stationOfPlace(path, place));
+}
+
+/** The same as places: how far along the curve they lie need not be worked out. */
+export function inflectionPlaces(path: Path): Place[] {
+  const places: Place[] = [];
   let side = 0;
-  for (const [index, piece] of path.entries()) {
+  for (let index = 0; index < path.length; index++) {
+    const piece = pieceAt(path, index);
     const cuts = [0, ...cubicInflections(piece), 1];
     for (let i = 1; i < cuts.length; i++) {
       const t = cuts[i - 1] as number;
-      const turn = cubicTurn(subCubic(piece, t, cuts[i] as number));
+      const turn = turnBetween(piece, t, cuts[i] as number);
       if (Math.abs(turn) <= SMOOTH) continue;
-      if (side !== 0 && Math.sign(turn) !== side) stations.push(stationOfPlace(path, { index, t }));
+      if (side !== 0 && Math.sign(turn) !== side) places.push({ index, t });
       side = Math.sign(turn);
     }
   }
-  return stations;
+  return places;
+}
+
+function turnBetween(piece: Cubic, t0: number, t1: number): number {
+  return cubicTurn(t0 === 0 && t1 === 1 ? piece : subCubic(piece, t0, t1));
 }
 
 const roots = new Float64Array(2);

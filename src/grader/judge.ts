@@ -2,6 +2,7 @@ import { evaluate } from '../drafting/expression.ts';
 import type { Givens, Sheet } from '../drafting/sheet.ts';
 import type { Name } from '../drafting/step.ts';
 import { type Answer, answerTo } from './answer.ts';
+import { holdsAtAGlance } from './at-a-glance.ts';
 import { type Bounds, boundsOf, holding, offOf, shareOf, statusOf } from './bounds.ts';
 import { checksOf } from './checks-of.ts';
 import type { Check, Exercise, Target } from './exercise.ts';
@@ -104,9 +105,19 @@ export function isRightAnswer(ruler: Ruler, target: Target, answer: Answer, foot
   const itself = answer.found === 'right-kind' && answer.shape === footing.right ? answer.shape : null;
   return checksOf(ruler.exercise, target.name).every(
     (check) =>
-      (itself !== null && holdsOfItself(check, itself, footing.reference)) ||
-      judgeCheck(check, answer, footing, ruler).status === 'within',
+      (itself !== null && holdsOfItself(check, itself, footing.reference)) || holds(check, answer, footing, ruler),
   );
+}
+
+/** Whether one check holds: as `judgeCheck` finds. */
+function holds(check: Check, answer: Answer, footing: Footing, ruler: Ruler): boolean {
+  if (answer.found !== 'right-kind' || footing.right === null) return false;
+  const stated = boundsFor(check, ruler);
+  const tolerance = toleranceOf(check.tolerance, ruler.strictness, unitOf(check.measure));
+  if (holdsAtAGlance(check, answer.shape, footing.right, stated, tolerance)) return true;
+  const reading = takeReading(check, { answer: answer.shape, right: footing.right, reference: footing.reference });
+  if (reading === null) return false;
+  return statusOf(offOf(reading, holding(stated, reading.expected)), tolerance) === 'within';
 }
 
 /** Whether every check of a target holds. */
@@ -119,19 +130,22 @@ export function marksOf({ checks }: JudgedTarget): number {
   return checks.reduce((sum, { check, status }) => sum + check.marks * shareOf(status), 0);
 }
 
-function judgeCheck(check: Check, answer: Answer, footing: Footing, { givens, strictness }: Ruler): JudgedCheck {
-  const unit = unitOf(check.measure);
-  const stated = boundsOf(check, (text) => amountFrom(text, givens, unit));
+function judgeCheck(check: Check, answer: Answer, footing: Footing, ruler: Ruler): JudgedCheck {
+  const stated = boundsFor(check, ruler);
   const reading =
     answer.found === 'right-kind' && footing.right !== null
       ? takeReading(check, { answer: answer.shape, right: footing.right, reference: footing.reference })
       : null;
-  const tolerance = toleranceOf(check.tolerance, strictness, unit);
+  const tolerance = toleranceOf(check.tolerance, ruler.strictness, unitOf(check.measure));
   const bounds = reading === null ? stated : holding(stated, reading.expected);
   const off = reading === null ? null : offOf(reading, bounds);
   // An answer of the right kind that cannot be read is as far off as can be, not absent.
   const status = off === null ? (answer.found === 'right-kind' ? 'beyond' : 'missing') : statusOf(off, tolerance);
   return { check, reading, bounds, off, tolerance, status };
+}
+
+function boundsFor(check: Check, { givens }: Ruler): Bounds {
+  return boundsOf(check, (text) => amountFrom(text, givens, unitOf(check.measure)));
 }
 
 /** What an expression comes to, in the unit of a reading. */

@@ -9,7 +9,12 @@ const edge = { verb: 'parallel', name: 'edge', to: 'centre-front', distance: 'ov
 
 test('a construction names nothing, and keeps what it uses apart', () => {
   expect(construction(edge)).toEqual({
-    making: { number: expect.any(Number), pattern: 'parallel|$0|"$1 + 2 mm"|left', make: expect.any(Function) },
+    making: {
+      number: expect.any(Number),
+      pattern: 'parallel|$0|"$1 + 2 mm"|left',
+      makes: 'line',
+      make: expect.any(Function),
+    },
     uses: ['centre-front', 'overlap'],
   });
   const run = ['back', { along: 'back', from: 'a', to: 'b' }];
@@ -53,7 +58,12 @@ test('a direction is no name where a way may stand, and a unit none in an amount
 test('a measure is used however its name was typed: in capitals, or with another hyphen', () => {
   for (const distance of ['Roll-Width + 2 mm', 'roll\u2011width + 2 mm', ' ROLL\u2010WIDTH  +  2 MM'])
     expect(construction({ ...edge, distance })).toEqual({
-      making: { number: expect.any(Number), pattern: 'parallel|$0|"$1 + 2 mm"|left', make: expect.any(Function) },
+      making: {
+        number: expect.any(Number),
+        pattern: 'parallel|$0|"$1 + 2 mm"|left',
+        makes: 'line',
+        make: expect.any(Function),
+      },
       uses: ['centre-front', 'roll-width'],
     });
 });

@@ -1,12 +1,12 @@
 import { sameShape } from '../../drafting/same-shape.ts';
-import { type Bow, greatestBow } from '../../geometry/bow.ts';
+import { type Bow, bowOf, greatestBow } from '../../geometry/bow.ts';
 import type { Path } from '../../geometry/cubic.ts';
 import { COINCIDENT } from '../../geometry/epsilon.ts';
 import { lengthOf } from '../../geometry/length.ts';
 import { between, distance } from '../../geometry/point.ts';
 import { sharpestTurn, type Turning } from '../../geometry/sharpest.ts';
-import { inflectionsOf } from '../../geometry/smooth.ts';
-import { pieceBetween } from '../../geometry/station.ts';
+import { inflectionPlaces, inflectionsOf } from '../../geometry/smooth.ts';
+import { type Place, pathBetween, pieceBetween } from '../../geometry/station.ts';
 
 import type { BendCheck, InflectionCheck } from '../exercise.ts';
 import { arrowBack } from './arrow-back.ts';
@@ -48,6 +48,23 @@ export const takeBend: Take<BendCheck> = ({ over }, { answer, right }) => {
 function arrowStraight({ at, from, to }: Turning): Reading['arrow'] {
   const straight = between(from, to, 0.5);
   return distance(at, straight) > COINCIDENT ? { from: at, to: straight } : null;
+}
+
+/**
+ * How far a path bends back in all, mm, as `takeInflection` measures it but for the last digits: cut where it turns, and not at so many
+ * millimetres along it, which takes longer than all the rest.
+ */
+export function bendsBackBy(path: Path): number {
+  const turns = inflectionPlaces(path);
+  const ends = [{ index: 0, t: 0 }, ...turns, { index: path.length - 1, t: 1 }];
+  let [left, right] = [0, 0];
+  for (let at = 1; at < ends.length; at++) {
+    const stretch = pathBetween(path, ends[at - 1] as Place, ends[at] as Place);
+    const by = stretch.length === 0 ? 0 : bowOf(stretch);
+    if (by > 0) left += by;
+    else right -= by;
+  }
+  return Math.min(left, right);
 }
 
 /** How far a path bends back in all, mm, and where most. */

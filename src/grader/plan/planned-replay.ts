@@ -33,7 +33,8 @@ function drawn({ made }: DraftPlan, { learner }: Laid, steps: readonly Step[], l
   const answers = new Map<Name, Name>();
   const took = new Map<Thing, number>();
   let work = 0;
-  for (const [at, { name, answers: target }] of steps.entries()) {
+  for (let at = 0; at < steps.length; at++) {
+    const { name, answers: target } = steps[at] as Step;
     const thing = made[at] as Thing;
     const done = once(thing, laying, Math.max(DRAFT_WORK - work, STEP_WORK), took);
     if (done === null) return null;
