@@ -19,16 +19,45 @@ export interface KnownStep {
   readonly construction: Construction | null;
 }
 
-const known = new WeakMap<HalfStep, KnownStep>();
+/**
+ * A step as it was read from a file, with room for what is known of it. Most are seen in one draft and never again: to fill a map with
+ * them takes as long as to know them, and keeps them alive for a while.
+ */
+export class ReadStep {
+  #known: KnownStep | null = null;
+
+  get known(): KnownStep | null {
+    return this.#known;
+  }
+
+  set known(known: KnownStep) {
+    this.#known = known;
+  }
+}
+
+/** What is known of steps that have no room for it. */
+const others = new WeakMap<object, KnownStep>();
 
 /** What a step is, looked at once: a draft is replayed many times, and its steps are never changed in place. */
 export function knownStep(step: HalfStep): KnownStep {
-  const before = known.get(step);
+  const read = asRead(step);
+  const before = read === null ? others.get(step) : read.known;
   if (before) return before;
+  const now = knowStep(step);
+  if (read === null) others.set(step, now);
+  else read.known = now;
+  return now;
+}
+
+function asRead(step: object): ReadStep | null {
+  return step instanceof ReadStep ? step : null;
+}
+
+function knowStep(step: HalfStep): KnownStep {
   const form = formOf(step);
   const { name, answers } = step;
   const construction = form === null ? null : constructionOf(step, form);
-  const now = {
+  return {
     step,
     name: name as Name,
     answers: typeof answers === 'string' ? answers : null,
@@ -36,6 +65,4 @@ export function knownStep(step: HalfStep): KnownStep {
     nameable: isName(name) && !isReserved(name),
     construction,
   };
-  known.set(step, now);
-  return now;
 }

@@ -5,7 +5,7 @@ import { isRecord } from '../record.ts';
 import { isHandle, isTurn } from '../take/passing.ts';
 import type { Blank } from '../verbs.ts';
 import type { Reader } from './fault.ts';
-import { type Entry, readRecord } from './record.ts';
+import { type Entry, layoutOf, readRecord } from './record.ts';
 import { isPlace, readExpression, readName, readWhere } from './values.ts';
 
 /** The reader of what may stand in a blank, by its form only. */
@@ -64,29 +64,34 @@ const needed = (field: string, read: Reader, wanted: Entry['wanted']): Entry => 
 const drawn = message('a.line-or-curve');
 const point = message('a.point');
 const line = message('a.line');
-const part: readonly Entry[] = [
+const part = layoutOf([
   needed('along', readName(drawn), drawn),
   needed('from', readName(point), point),
   needed('to', readName(point), point),
-];
+]);
 
 const readRunEntry: Reader = (value, at, faults) =>
   isRecord(value) ? readRecord(value, at, part, faults) : readName(message('wanted.run-entry'))(value, at, faults);
+
+const headings = {
+  along: layoutOf([needed('along', readName(line), line)]),
+  square: layoutOf([needed('square', readName(line), line)]),
+};
 
 const readHeading: Reader = (value, at, faults) => {
   if (!isRecord(value)) return readWhere(() => false, message('wanted.heading'))(value, at, faults);
   const { along, square } = value;
   const field = along === undefined && square !== undefined ? 'square' : 'along';
-  return readRecord(value, at, [needed(field, readName(line), line)], faults);
+  return readRecord(value, at, headings[field], faults);
 };
 
 const handle = message('wanted.handle');
 const turn = message('wanted.turn-angle');
-const passing: readonly Entry[] = [
+const passing = layoutOf([
   needed('turn', readWhere(isTurn, turn), turn),
   needed('before', readWhere(isHandle, handle), handle),
   needed('after', readWhere(isHandle, handle), handle),
-];
+]);
 
 const readPassing: Reader = (value, at, faults) => {
   if (value === null) return null;

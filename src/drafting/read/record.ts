@@ -11,16 +11,29 @@ export interface Entry {
   readonly optional: boolean;
 }
 
+/** How a record is read. */
+export interface Layout {
+  readonly entries: readonly Entry[];
+  /** What to say of a field that does not belong there. */
+  readonly strange: (field: string) => Message;
+  /** What it is read into. */
+  readonly empty: () => Record<string, unknown>;
+}
+
+/** The layout of a record of which there is nothing more to say. */
+export function layoutOf(entries: readonly Entry[]): Layout {
+  return { entries, strange: (field) => strangeField(field, entries), empty: () => ({}) };
+}
+
 /** Reads a record field by field. What is missing and what does not belong there are faults. */
 export function readRecord(
   record: Readonly<Record<string, unknown>>,
   at: string,
-  entries: readonly Entry[],
+  { entries, strange, empty }: Layout,
   faults: Fault[],
-  strange: (field: string) => Message = (field) => strangeField(field, entries),
 ): Readonly<Record<string, unknown>> {
   const inside = (field: string): string => (at === '' ? field : `${at}.${field}`);
-  const copy: Record<string, unknown> = {};
+  const copy = empty();
   for (const { field, read, wanted, optional } of entries) {
     const value = Object.hasOwn(record, field) ? record[field] : undefined;
     if (value !== undefined) copy[field] = read(value, inside(field), faults);

@@ -1,6 +1,7 @@
 import { type Message, message } from '../../words/message.ts';
 import { formOf, formsOfVerb, type HalfStep } from '../form.ts';
 import { wantedWords } from '../kinds.ts';
+import { ReadStep } from '../known-step.ts';
 import { isReserved } from '../name.ts';
 import { isRecord } from '../record.ts';
 import { nearestSpelling } from '../spelling.ts';
@@ -9,7 +10,7 @@ import { type Form, forms } from '../verbs.ts';
 import { readerOf } from './blank.ts';
 import type { Fault, Reader } from './fault.ts';
 import { foundWords } from './found.ts';
-import { type Entry, readRecord } from './record.ts';
+import { type Entry, type Layout, readRecord } from './record.ts';
 import { readName, readWhere } from './values.ts';
 
 /** Reads one step. What is returned is a step only where no fault was added. */
@@ -20,7 +21,7 @@ export function readStep(value: unknown, faults: Fault[]): Step {
   }
   const half: HalfStep = value;
   const form = formOf(half);
-  if (form) return readRecord(value, '', entriesOf(form), faults, strangeIn(form)) as unknown as Step;
+  if (form) return readRecord(value, '', layoutFor(form), faults) as unknown as Step;
   faults.push({ at: 'verb', message: strangeVerb(half.verb) });
   return value as unknown as Step;
 }
@@ -33,10 +34,10 @@ const readOwnName: Reader = (value, at, faults) => {
   return readName(message('wanted.name'))(value, at, faults);
 };
 
-const entriesByForm = new Map<Form, readonly Entry[]>();
+const layouts = new Map<Form, Layout>();
 
-function entriesOf(form: Form): readonly Entry[] {
-  const known = entriesByForm.get(form);
+function layoutFor(form: Form): Layout {
+  const known = layouts.get(form);
   if (known) return known;
   const own = form.fields.map(
     ({ field, blank, optional }): Entry => ({ field, read: readerOf(blank), wanted: wantedWords(blank), optional }),
@@ -48,8 +49,13 @@ function entriesOf(form: Form): readonly Entry[] {
     { field: 'answers', read: readName(message('wanted.target')), wanted: name, optional: true },
     ...own,
   ];
-  entriesByForm.set(form, entries);
-  return entries;
+  const layout = {
+    entries,
+    strange: strangeIn(form),
+    empty: () => new ReadStep() as unknown as Record<string, unknown>,
+  };
+  layouts.set(form, layout);
+  return layout;
 }
 
 /** What to say of a field that the form has no blank for: that another form has it, or the nearest spelling. */

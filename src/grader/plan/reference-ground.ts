@@ -105,9 +105,21 @@ function asAnswers(stoodOn: ReadonlyMap<Name, Shape>): readonly [Name, Shape][] 
 /** The same of a way to a target that is not the reference's. */
 export function wayHolding(exercise: Exercise, givens: Givens, way: readonly Step[], pins: Pins): Named {
   const table = mayBePlanned(pins) ? referenceTable(exercise, givens) : null;
-  const steps = table === null ? null : plannedSteps(way);
-  if (table === null || steps === null || !mayAllBeHeld(steps, exercise)) return replay(givens, way, pins);
+  const steps = table === null ? null : plannedWay(way, exercise);
+  if (table === null || steps === null) return replay(givens, way, pins);
   return drawnBeside(table, steps, thingsOf(pins, table));
+}
+
+const ways = new WeakMap<readonly Step[], readonly PlannedStep[] | null>();
+
+/** A way planned, once for an exercise; null where it cannot be, or what is held may not be of the kind that its steps make. */
+function plannedWay(way: readonly Step[], exercise: Exercise): readonly PlannedStep[] | null {
+  const known = ways.get(way);
+  if (known !== undefined) return known;
+  const steps = plannedSteps(way);
+  const planned = steps !== null && mayAllBeHeld(steps, exercise) ? steps : null;
+  ways.set(way, planned);
+  return planned;
 }
 
 /** What a learner's steps make on a table with one of them changed; null where they cannot be planned. Of them only that is drawn again which hangs on the change. */
