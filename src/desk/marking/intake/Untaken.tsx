@@ -4,6 +4,7 @@ import type { Say } from '../../../table/say.ts';
 import { spelled } from '../../../words/unseen.ts';
 import { useListHead } from '../use-list-head.ts';
 import { type Refused, wholeBeside } from './refused.ts';
+import { type SaidAlike, saidAlike } from './said-alike.ts';
 import type { Taken } from './taken.ts';
 
 interface UntakenProps {
@@ -28,7 +29,7 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
       </h2>
       <p class="small">{say('mark.untaken-why')}</p>
       <ul class="untaken">
-        {alikeIn(refused, say).map((alike, index) => (
+        {saidAlike(refused, say).map((alike, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two pieces may have lain at the same place.
           <li key={index}>
             <Line
@@ -49,23 +50,8 @@ export function Untaken({ taken, say, onGoOn, onLeaveOut }: UntakenProps): VNode
   );
 }
 
-interface Alike {
-  readonly first: Refused;
-  /** Of which the same is said. */
-  readonly others: readonly Refused[];
-}
-
-/**
- * One wrong set brings many pieces that cannot be marked, and of all of them the same is said. What could not be read stands by
- * itself: each of it goes by itself.
- */
-function alikeIn(refused: readonly Refused[], say: Say): readonly Alike[] {
-  const groups = Map.groupBy(refused, (one) => (one.handIn === null ? one : say.message(one.message)));
-  return [...groups.values()].flatMap(([first, ...others]) => (first === undefined ? [] : [{ first, others }]));
-}
-
 interface LineProps extends Pick<UntakenProps, 'say'> {
-  readonly alike: Alike;
+  readonly alike: SaidAlike;
   /** Whether the whole of it lies there beside it. */
   readonly whole: boolean;
   readonly onLeaveOut: () => void;
