@@ -97,7 +97,9 @@ test('a folder is marked: the set among it, the gradebook, what is late and what
   await expect(ana).toContainText('not read');
   await expect(page.locator('.untaken li')).toHaveCount(1);
   await expect(page.locator('.untaken')).toContainText('cut.json');
-  await expect(page.locator('.marking')).toContainText('One piece more was handed in by the same students. What was saved last counts.');
+  await expect(page.locator('.marking')).toContainText(
+    'One piece more was handed in by the same students. What was saved last counts.',
+  );
   const ways = page.locator('.class-ways').filter({ hasText: 'through neck point' });
   await expect(ways).toContainText('Said to Bo: “Your roll line runs through the neck point');
   await expect(page.locator('.class-picture').filter({ hasText: 'roll line' }).first()).toContainText(
