@@ -20,6 +20,7 @@ import { Chips } from './Chips.tsx';
 import { DrawIt, NEXT_BLANK, UNREAD_BLANK } from './DrawIt.tsx';
 import { type Piece, piecesOf } from './sentence-pieces.ts';
 import { TargetSelect } from './TargetSelect.tsx';
+import { useInSight } from './use-in-sight.ts';
 
 interface SentenceProps {
   readonly hand: Hand | null;
@@ -35,48 +36,19 @@ interface SentenceProps {
   readonly onDrawn: () => void;
 }
 
-/** By then a page that was scrolling has come to rest, ms. */
-const SCROLLED = 500;
-
 /** The one line of plain language that a tool in hand opens, with its blanks. */
 export function Sentence(props: SentenceProps): VNode {
   const { hand, say, toFirst } = props;
   const line = useRef<HTMLDivElement>(null);
-  const inHand = hand !== null;
   const follow = useRef(false);
-  const keyed = useRef(toFirst);
   // A blank filled by keys hands the focus on, as soon as the next one is drawn.
   useLayoutEffect(() => {
     if (follow.current && line.current) focusNext(line.current);
     follow.current = false;
   });
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it is brought into sight once a tool is taken.
-  useLayoutEffect(() => {
-    if (!inHand) return;
-    // The sheet and the sentence are worked on together.
-    const show = (): void => {
-      for (const part of [line.current?.parentElement, line.current])
-        part?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
-    };
-    show();
-    const byKeys = keyed.current !== toFirst;
-    // Under a hand that points, the page is not to move again.
-    if (!byKeys) return;
-    // The page may still be scrolling to the tool that was reached by Tab, and goes on to where it was going.
-    const again = setTimeout(show, SCROLLED);
-    const leave = (): void => clearTimeout(again);
-    window.addEventListener('pointerdown', leave, { once: true });
-    return () => {
-      leave();
-      window.removeEventListener('pointerdown', leave);
-    };
-  }, [inHand]);
-  useLayoutEffect(() => {
-    keyed.current = toFirst;
-    if (toFirst > 0) line.current?.querySelector<HTMLInputElement>('.blank-input')?.focus();
-  }, [toFirst]);
+  useInSight(line, hand !== null, toFirst);
   return (
-    <section class="sentence" data-holding={inHand} aria-label={say('table.sentence')} ref={line}>
+    <section class="sentence" data-holding={hand !== null} aria-label={say('table.sentence')} ref={line}>
       {hand ? (
         <InHand {...props} hand={hand} follow={follow} line={line} />
       ) : (

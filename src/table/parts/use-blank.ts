@@ -7,6 +7,7 @@ import type { Filling } from '../model/bench.ts';
 import type { Option } from '../model/options.ts';
 import { readTyped, type Typed } from '../model/typed.ts';
 import type { Say } from '../say.ts';
+import { amountText, isAmount, isWrong, narrowed, onlyOne } from './blank-list.ts';
 
 /** A blank as it is filled by hand: what it takes, what its list offers, and what to do with what was chosen. */
 export interface BlankControl {
@@ -209,49 +210,4 @@ function keyAct(key: string, { hand, light, open, active, last }: KeyInputs): ((
   if (key === 'Escape') return hand.leave;
   if (key === 'ArrowDown') return () => light(Math.min(last, open ? active + 1 : Math.max(active, 0)));
   return key === 'ArrowUp' ? () => light(Math.max(0, open ? active - 1 : last)) : null;
-}
-
-function narrowed(options: readonly Option[], words: string | null, blank: Blank, say: Say): readonly Option[] {
-  if (words === null || words === '') return options;
-  return options.filter((option) => matches(say.message(option.words), words, isAmount(blank)));
-}
-
-/**
- * The one entry that what was typed can become, or of several the one that begins with it; null where there are more, or where it
- * is a part of an expression.
- */
-function onlyOne(shown: readonly Option[], words: string, say: Say): Option | null {
-  if (!/^[\p{L}\p{N} -]+$/u.test(words)) return null;
-  const begun = shown.filter(({ words: entry }) => plainly(say.message(entry)).startsWith(plainly(words)));
-  const [only, ...more] = begun.length > 0 ? begun : shown;
-  return only && more.length === 0 ? only : null;
-}
-
-function plainly(words: string): string {
-  return words.trim().toLowerCase().replaceAll('-', ' ');
-}
-
-/** Whether what cannot be read is a fault already, or may still become the beginning of an entry. */
-function isWrong(blank: Blank, shown: readonly Option[]): boolean {
-  return isAmount(blank) || blank.takes === 'place' || shown.length === 0;
-}
-
-function isAmount(blank: Blank): boolean {
-  return blank.takes === 'length' || blank.takes === 'angle' || blank.takes === 'number';
-}
-
-/** A list of objects narrows by what is typed; an amount's list narrows by the word being typed last. */
-function matches(option: string, typed: string, amount: boolean): boolean {
-  const word = plainly(amount ? (typed.match(/[a-z][a-z0-9 -]*$/i)?.[0] ?? '') : typed);
-  return word === '' ? !amount : plainly(option).includes(word);
-}
-
-function amountText({ dimension, value }: { readonly dimension: string; readonly value: number }, say: Say): string {
-  const amount =
-    dimension === 'length'
-      ? { mm: value }
-      : dimension === 'angle'
-        ? { radians: value }
-        : Math.round(value * 1000) / 1000;
-  return say('table.amount-is', { amount });
 }
