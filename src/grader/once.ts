@@ -4,13 +4,16 @@ import type { Name, Step } from '../drafting/step.ts';
 import { isRight, type JudgedTarget, judgeAnswer, marksOf, type Ruler } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { referenceGround, referenceHolding } from './plan/reference-ground.ts';
-import { sharedGrounds } from './shared-slip.ts';
+import { sharedGrounds, type Tries } from './shared-slip.ts';
 
 /** A draft and what it makes. */
 export interface Drawn {
   readonly steps: readonly Step[];
   readonly sheet: Replayed;
 }
+
+/** So many grounds are drawn for one draft in search of slips, and no more. */
+const TRIED = 40;
 
 /** Only drafts that are cheap to draw are looked through. */
 const CHEAP = DRAFT_WORK / 100;
@@ -24,11 +27,12 @@ export function judgedAgain(ruler: Ruler, judged: readonly JudgedTarget[], drawn
   if (drawn.sheet.work > CHEAP) return judged;
   const own = referenceGround(ruler.exercise, ruler.givens);
   const found: JudgedTarget[] = [];
+  const tries: Tries = { left: TRIED };
   for (const one of judged) {
     const slips = found.filter(isSlip);
     // Whose answers before it are the reference's own stands nowhere else.
     const elsewhere = slips.length > 0 || one.reference !== own;
-    found.push(isSlip(one) && elsewhere ? best(one, slips, ruler, drawn) : one);
+    found.push(isSlip(one) && elsewhere ? best(one, slips, ruler, drawn, tries) : one);
   }
   return found;
 }
@@ -37,9 +41,15 @@ function isSlip(judged: JudgedTarget): boolean {
   return judged.answer.found === 'right-kind' && !isRight(judged);
 }
 
-function best(one: JudgedTarget, slips: readonly JudgedTarget[], ruler: Ruler, drawn: Drawn): JudgedTarget {
+function best(
+  one: JudgedTarget,
+  slips: readonly JudgedTarget[],
+  ruler: Ruler,
+  drawn: Drawn,
+  tries: Tries,
+): JudgedTarget {
   let most = one;
-  for (const again of onOtherGrounds(one, slips, ruler, drawn)) {
+  for (const again of onOtherGrounds(one, slips, ruler, drawn, tries)) {
     if (marksOf(again) > marksOf(most)) most = again;
     if (isRight(most)) break;
   }
@@ -52,6 +62,7 @@ function* onOtherGrounds(
   slips: readonly JudgedTarget[],
   ruler: Ruler,
   drawn: Drawn,
+  tries: Tries,
 ): Generator<JudgedTarget> {
   const { target, answer, pins } = one;
   for (const left of fewer(pins, slips)) {
@@ -61,7 +72,7 @@ function* onOtherGrounds(
   }
   for (const slip of slips) {
     const again = { by: 'shared', slip: slip.target.name } as const;
-    for (const ground of sharedGrounds(slip, one, ruler, drawn))
+    for (const ground of sharedGrounds(slip, one, ruler, drawn, tries))
       yield judgeAnswer(ruler, target, answer, { ...ground, pins }, again);
   }
 }

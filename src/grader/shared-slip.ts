@@ -14,8 +14,10 @@ export interface SharedGround {
   readonly reference: Named;
 }
 
-/** So many things of the learner's are tried in the place of the reference's, and no more. */
-const TRIED = 40;
+/** How many grounds may still be drawn in search of slips: a draft with many faults is marked as soon as another. */
+export interface Tries {
+  left: number;
+}
 
 /**
  * Where one wrong thing is drawn on to two targets and is none itself, as a gorge ruled from the wrong mark, both are off. It is
@@ -27,15 +29,15 @@ export function* sharedGrounds(
   later: JudgedTarget,
   ruler: Ruler,
   drawn: Drawn,
+  tries: Tries,
 ): Generator<SharedGround> {
-  let left = TRIED;
   for (const thing of sharedThings(slip, later, ruler, drawn)) {
     for (const name of placesFor(thing, slip, ruler.exercise)) {
-      if (left === 0) return;
-      left -= 1;
+      if (tries.left <= 0) return;
+      tries.left -= 1;
       const stoodOn = new Map([[name, thing.shape]]);
       if (!explains(slip, stoodOn, ruler)) continue;
-      yield* groundsOn(later, stoodOn, thing, ruler);
+      yield* groundsOn(later, stoodOn, thing, ruler, tries);
       // Where the slip was made is found; in another place the same thing would say no more.
       break;
     }
@@ -105,11 +107,14 @@ function* groundsOn(
   stoodOn: ReadonlyMap<Name, Shape>,
   { shape }: Thing,
   { exercise, givens }: Ruler,
+  tries: Tries,
 ): Generator<SharedGround> {
   const own = wayTo(target.name, exercise).filter(
     ({ name }) => !stoodOn.has(name) && stood.shapes.get(name)?.kind === shape.kind,
   );
   for (const place of [null, ...own.map(({ name }) => name)]) {
+    if (tries.left <= 0) return;
+    tries.left -= 1;
     const held = place === null ? stoodOn : new Map(stoodOn).set(place, shape);
     const reference = referenceStandingOn(exercise, givens, pins, held);
     const right = shapeNamed(reference, target.name);
