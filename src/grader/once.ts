@@ -1,16 +1,11 @@
 import { DRAFT_WORK } from '../drafting/limits.ts';
-import type { Pins, Replayed } from '../drafting/sheet.ts';
-import type { Name, Step } from '../drafting/step.ts';
+import type { Pins } from '../drafting/sheet.ts';
+import type { Name } from '../drafting/step.ts';
+import type { Drawn, Tries } from './drawn.ts';
 import { isRight, type JudgedTarget, judgeAnswer, marksOf, type Ruler } from './judge.ts';
 import { shapeNamed } from './measures/lookup.ts';
 import { referenceGround, referenceHolding } from './plan/reference-ground.ts';
-import { sharedGrounds, type Tries } from './shared-slip.ts';
-
-/** A draft and what it makes. */
-export interface Drawn {
-  readonly steps: readonly Step[];
-  readonly sheet: Replayed;
-}
+import { sharedGrounds } from './shared-slip.ts';
 
 /** So many grounds are drawn for one draft in search of slips, and no more. */
 const TRIED = 40;

@@ -4,9 +4,11 @@ import type { Point } from '../geometry/point.ts';
 import type { Message } from '../words/message.ts';
 import type { MeasureName } from './exercise.ts';
 import type { MeasureUnit, Strictness } from './tolerance.ts';
-import type { Verdict } from './verdict.ts';
 
 export type Status = 'within' | 'near' | 'beyond' | 'missing';
+
+/** What is said of a target in a word or two. */
+export type Verdict = 'right' | 'nearly' | 'partly' | 'not-yet' | 'missing';
 
 /** What the red pencil draws for one check: the band of what is allowed, and an arrow from where it is to where it should be. */
 export interface RedMark {

@@ -2,21 +2,16 @@ import { ancestorsOf } from '../drafting/dependencies.ts';
 import type { Shape } from '../drafting/shape.ts';
 import type { Name, Step } from '../drafting/step.ts';
 import { differ } from './carried.ts';
+import type { Drawn, Tries } from './drawn.ts';
 import type { Exercise } from './exercise.ts';
 import { isRightAnswer, type JudgedTarget, type Ruler } from './judge.ts';
 import { type Named, shapeNamed } from './measures/lookup.ts';
-import type { Drawn } from './once.ts';
 import { referenceStandingOn } from './plan/reference-ground.ts';
 
 /** The ground a target stands on where what it shares with an earlier one is held as the learner made it. */
 export interface SharedGround {
   readonly right: Shape;
   readonly reference: Named;
-}
-
-/** How many grounds may still be drawn in search of slips: a draft with many faults is marked as soon as another. */
-export interface Tries {
-  left: number;
 }
 
 /**

@@ -1,8 +1,5 @@
 import { shareOf } from './bounds.ts';
-import type { Status } from './result.ts';
-
-/** What is said of a target in a word or two. */
-export type Verdict = 'right' | 'nearly' | 'partly' | 'not-yet' | 'missing';
+import type { Status, Verdict } from './result.ts';
 
 /** A check as it was marked. */
 interface MarkedCheck {

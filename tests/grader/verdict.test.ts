@@ -3,8 +3,8 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import type { Step } from '../../src/drafting/step.ts';
 import { gradeDraft } from '../../src/grader/grade.ts';
 import { orderFor } from '../../src/grader/order-for.ts';
-import type { Status } from '../../src/grader/result.ts';
-import { type Verdict, verdictAlone, verdictOn } from '../../src/grader/verdict.ts';
+import type { Status, Verdict } from '../../src/grader/result.ts';
+import { verdictAlone, verdictOn } from '../../src/grader/verdict.ts';
 import { message } from '../../src/words/message.ts';
 import { say } from '../../src/words/say.ts';
 
@@ -92,7 +92,7 @@ describe('the verdict on a target', () => {
       {
         verb: 'seam',
         name: 'collar-neck-edge',
-        run: ['edge-back', 'neck-point', 'gorge-corner', 'short-end'],
+        run: [{ along: 'true-back', from: 'edge-start', to: 'neck-point' }, 'neck-point', 'gorge-corner', 'short-end'],
         answers: 'collar-neck-edge',
       },
     ];
