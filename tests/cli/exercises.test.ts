@@ -59,7 +59,7 @@ describe('an exercise file', () => {
       `"overlap.yaml:49:11: checks 1 (overlap-edge), from: No object of the block or the reference is called “center-front”. Did you mean “centre-front”?"`,
     );
     expect(complaint(() => parseExercise('overlap', mended.replace('center', 'centre')))).toMatchInlineSnapshot(
-      `"overlap.yaml:71:5: misreadings 1 (body-side): Done this way, the target “overlap-edge” still comes out right: of its checks “parallel” is off most, by 0 in on one of the orders tried, and 1/4 in is allowed at the most lenient. Replace a step that matters more, add a check that sees the difference, choose a finer tolerance, or narrow the ranges of the style."`,
+      `"overlap.yaml:73:5: misreadings 1 (body-side): Done this way, the target “overlap-edge” still comes out right: of its checks “parallel” is off most, by 0 in on one of the orders tried, and 1/4 in is allowed at the most lenient. Replace a step that matters more, add a check that sees the difference, choose a finer tolerance, or narrow the ranges of the style."`,
     );
   });
 
