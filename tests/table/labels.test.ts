@@ -4,7 +4,7 @@ import { loadExercise } from '../../src/cli/exercises.ts';
 import { replay } from '../../src/drafting/replay.ts';
 import { people } from '../../src/garment/people.ts';
 import type { Point } from '../../src/geometry/point.ts';
-import { boxIn, fitView, type Size, toPixels } from '../../src/table/board/view.ts';
+import { boxIn, fitView, movedView, type Size, toPixels } from '../../src/table/board/view.ts';
 import type { Drawing, Part } from '../../src/table/drawing/drawing.ts';
 import { carryLabels, type Placed, placeLabels } from '../../src/table/drawing/labels.ts';
 import { overlap, type Rectangle } from '../../src/table/drawing/rectangle.ts';
@@ -182,4 +182,28 @@ test('words that had no seat are not carried along', () => {
   const carried = carryLabels(drawing, view.scale, { before: rest });
   expect(carried.map(({ text }) => text)).toEqual(rest.map(({ text }) => text));
   expect(first).toBeDefined();
+});
+
+describe.each(FRAMES)('in a frame %o that shows a part of the sheet', (size) => {
+  test.each(exercises)('no words of %s are cut off at its edge, and some are in sight', (id) => {
+    const { drawing, placed: before, view: whole } = tableFor(id, 'amara', size);
+    const middle = { x: size.width / 2, y: size.height / 2 };
+    for (const to of [middle, { x: 0, y: middle.y }, { x: size.width, y: size.height }, { x: middle.x, y: 0 }]) {
+      const view = movedView(whole, middle, to, 1.5);
+      const placed = placeLabels(drawing, view.scale, speak, {
+        before,
+        within: boxIn(whole, size),
+        shown: boxIn(view, size),
+      });
+      const cut = placed.filter(({ text, anchor, shift }) => {
+        const at = toPixels(view, anchor);
+        const [x, y] = [at.x + shift.x, at.y + shift.y];
+        const half = (text.length * 6.9) / 2;
+        const isSeen = x + half > 0 && x - half < size.width && y + 8 > 0 && y - 8 < size.height;
+        return isSeen && (x - half < 0 || x + half > size.width || y - 8 < 0 || y + 8 > size.height);
+      });
+      expect(cut.map(({ text }) => text)).toEqual([]);
+      if (to === middle) expect(placed.length).toBeGreaterThan(0);
+    }
+  });
 });

@@ -83,8 +83,8 @@ export function resizedView(view: View, box: Box, from: Size, to: Size): View | 
   return { scale, origin: { x: origin.x + (to.width - from.width) / 2, y: origin.y + (to.height - from.height) / 2 } };
 }
 
-/** Within what a screen shows: sizes are rounded on the way. */
-function isSame(one: View, other: View): boolean {
+/** Whether two views show the same, within what a screen shows: sizes are rounded on the way. */
+export function isSame(one: View, other: View): boolean {
   const apart = Math.hypot(one.origin.x - other.origin.x, one.origin.y - other.origin.y);
   return apart < 0.5 && Math.abs(one.scale / other.scale - 1) < 1e-3;
 }

@@ -2,6 +2,7 @@ import { between, type Point, subtract } from '../../geometry/point.ts';
 import type { Message } from '../../words/message.ts';
 import type { Box } from './box.ts';
 import { FREE, freeAbout, isWithin, type Surroundings, surroundingsOf } from './clear.ts';
+import { costOfEdge, isInside } from './cut-off.ts';
 import type { Drawing, Label, Tone } from './drawing.ts';
 import { costOfLeader, costOfNoteLeader, leaderOf } from './led.ts';
 import { type Obstacle, obstaclesOf, roomAbout } from './obstacles.ts';
@@ -32,6 +33,8 @@ export interface Around {
   readonly before?: readonly Placed[];
   /** Where words may stand, mm; the drawing's box when absent. */
   readonly within?: Box;
+  /** What the frame shows at this moment, mm, where that is not all: no words are cut off at its edge. */
+  readonly shown?: Box | null;
 }
 
 const NOT_AT_ALL = Number.POSITIVE_INFINITY;
@@ -49,11 +52,18 @@ export function placeLabels(
   drawing: Drawing,
   scale: number,
   speak: (words: Message) => string,
-  { rings = [], before = [], within = drawing.box }: Around = {},
+  { rings = [], before = [], within = drawing.box, shown = null }: Around = {},
 ): Placed[] {
   const toPixels = pixelsOf(drawing.box, scale);
   const obstacles = obstaclesOf(drawing.parts, rings, toPixels);
-  const field: Field = { within: rectangleOf(within, toPixels), obstacles, taken: [], leaders: [], toPixels };
+  const field: Field = {
+    within: rectangleOf(within, toPixels),
+    shown: shown && rectangleOf(shown, toPixels),
+    obstacles,
+    taken: [],
+    leaders: [],
+    toPixels,
+  };
   const stood = new Map(before.map((one) => [one.text, one.seat]));
   const placed: Placed[] = [];
   for (const label of hardestFirst(drawing.labels)) {
@@ -112,6 +122,8 @@ function placedIn(
 interface Field {
   /** Where words may stand, px. */
   readonly within: Rectangle;
+  /** What can be seen of that, px; null: all. */
+  readonly shown: Rectangle | null;
   readonly obstacles: readonly Obstacle[];
   /** Words that have their place already. */
   readonly taken: Rectangle[];
@@ -196,12 +208,14 @@ const AS_NOTE: Manner = { beside: costOfNote, led: costOfNoteLeader, leaders: 'f
 function cost(seat: Seat, about: Surroundings, faint: readonly Obstacle[], field: Field, manner: Manner): number {
   const { rectangle, dislike, led } = seat;
   const { taken, leaders, toPixels } = field;
-  if (!inside(rectangle, field) || taken.some((other) => overlap(rectangle, other) > 0)) return NOT_AT_ALL;
+  if (!isInside(rectangle, field.within) || taken.some((other) => overlap(rectangle, other) > 0)) return NOT_AT_ALL;
+  const edge = costOfEdge(seat, toPixels(seat.anchor), field.shown);
+  if (edge === null) return NOT_AT_ALL;
   const leader = (): Run => leaderOf(seat, toPixels(seat.anchor), 0);
   const more = led
     ? manner.led({ rectangle, leader: leader(), about, taken, leaders })
     : manner.beside(seat, about, field);
-  return more === null ? NOT_AT_ALL : dislike + more + crossed(rectangle, faint) / FAINT;
+  return more === null ? NOT_AT_ALL : dislike + edge + more + crossed(rectangle, faint) / FAINT;
 }
 
 /** Words that name something stand where nothing else can be meant. */
@@ -226,12 +240,6 @@ function rectangleOf({ min, max }: Box, toPixels: (p: Point) => Point): Rectangl
   const at = toPixels(between(min, max, 0.5));
   const corner = toPixels(max);
   return { at, halfWide: corner.x - at.x, halfHigh: at.y - corner.y };
-}
-
-function inside({ at, halfWide, halfHigh }: Rectangle, { within }: Field): boolean {
-  const wide = within.halfWide - halfWide - Math.abs(at.x - within.at.x);
-  const high = within.halfHigh - halfHigh - Math.abs(at.y - within.at.y);
-  return wide >= 0 && high >= 0;
 }
 
 /** How many pixels of drawn lines run under the words. */

@@ -1,7 +1,8 @@
 import { Fragment, type VNode } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import type { AwakeSheet } from '../board/awake-sheet.ts';
-import { boxIn, fitView, onPaper, type Size, type View } from '../board/view.ts';
+import { boxIn, fitView, isSame, onPaper, type Size, type View } from '../board/view.ts';
+import type { Box } from '../drawing/box.ts';
 import type { ArrowPart, Drawing } from '../drawing/drawing.ts';
 import { carryLabels, type Placed, placeLabels } from '../drawing/labels.ts';
 import { figure, runBetween } from '../drawing/path-data.ts';
@@ -9,6 +10,7 @@ import { keysOfWords, Words } from '../drawing/Words.tsx';
 import { type InMotion, useMotion } from '../in-motion.ts';
 import type { Held } from '../model/grips.ts';
 import type { Say } from '../say.ts';
+import { useCalm } from '../use-calm.ts';
 import { Lifted } from './Lifted.tsx';
 import { useDrawn } from './use-drawn.ts';
 
@@ -82,16 +84,28 @@ function useRests(moving: boolean, ...things: readonly (readonly object[])[]): R
 }
 
 /** The words with their seats: the best while all is calm, those they had while something is moving. */
-function usePlaced({ drawing, view, size: { width, height }, grips, moving, say }: OverlayProps): readonly Placed[] {
+function usePlaced({ drawing, view, size, grips, moving, say }: OverlayProps): readonly Placed[] {
+  const { width, height } = size;
   const steps = steadyScale(view.scale);
+  const shown = useShown(view, drawing.box, size);
   const stood = useRef<readonly Placed[]>([]);
   const rings = useMemo(() => grips.map(({ at }) => at), [grips]);
   return useMemo(() => {
     const within = boxIn(fitView(drawing.box, { width, height }), { width, height });
-    const around = { rings, before: stood.current, within };
+    const around = { rings, before: stood.current, within, shown };
     stood.current = moving ? carryLabels(drawing, steps, around) : placeLabels(drawing, steps, say.message, around);
     return stood.current;
-  }, [drawing, rings, moving, steps, say, width, height]);
+  }, [drawing, rings, moving, steps, say, width, height, shown]);
+}
+
+/** What of the sheet is in sight once the view lies still, mm; null where that is all. */
+function useShown(view: View, box: Box, { width, height }: Size): Box | null {
+  const now = useMemo(() => ({ view, size: { width, height } }), [view, width, height]);
+  const still = useCalm(now, true);
+  return useMemo(
+    () => (isSame(still.view, fitView(box, still.size)) ? null : boxIn(still.view, still.size)),
+    [still, box],
+  );
 }
 
 /** Words change their seats only when the sheet is zoomed by a good step, not at every turn of the wheel. */
